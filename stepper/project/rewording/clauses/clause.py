@@ -180,14 +180,14 @@ def _clause(joint: str, words: list[str]) -> Clause:
     if first in of.ASKING and inner[1:2] != ["'s"] and _finite(inner) is None:
         return Clause(Mood.ASKS, every, joint=joint)
     if (
-        first in (of.AUXILIARIES | of.MODALS) - frozenset(["do"])
+        first in (of.AUXILIARIES | of.MODALS) - frozenset(["do", "have"])
         and len(inner) > 1
         and inner[1] in _PRONOUNS | of.DETERMINERS
     ):
         return Clause(Mood.ASKS, every, joint=joint)
     if first == "do" and inner[1:2] and _is_base(inner[1]):
         inner, first = inner[1:], inner[1]
-    if first == "do" or (_is_base(first) and (len(inner) == 1 or not _is_verb_behind(inner))):
+    if first in ("do", "have") or (_is_base(first) and (len(inner) == 1 or not _is_verb_behind(inner))):
         return Clause(Mood.ORDERS, every, verbs=(first,), rest=tuple(inner[1:]), joint=joint)
     if first in of.MODALS or (first in of.SHOWING and first.endswith("s")):
         return _statement(every, ["it", *inner], 1, joint)
@@ -380,6 +380,8 @@ _PAST: Final = frozenset(
 def _is_finite(words: list[str], at: int) -> bool:
     """Return whether the word at a place may be the finite verb of what stands before it."""
     word = words[at]
+    if word == "shaping":
+        return False  # what `neutral` puts for an increase, a cable and the like
     subject_end = at - 1
     while subject_end > 0 and words[subject_end] in _BEFORE_VERBS:
         subject_end -= 1

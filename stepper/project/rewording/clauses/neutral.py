@@ -11,7 +11,7 @@ from typing import Final
 
 from stepper.regex import regex
 
-_NUMBER: Final = r"(?:\d[\d.,/\u00bd\u00bc\u00be]*(?:\s*-\s*\d[\d.,]*)?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a\s+dozen|a\s+couple\s+of|half\s+an?)"
+_NUMBER: Final = r"(?:\d[\d.,/\u00bd\u00bc\u00be]*(?:\s*[/-]\s*\d[\d.,]*)*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a\s+dozen|a\s+couple\s+of|half\s+an?)"
 _TIME: Final = r"(?:hours?|minutes?|days?|weeks?|weekends?|evenings?|nights?|mornings?|months?|years?|winters?|summers?|films?|episodes?|movies?|meetings?|journeys?|trips?|breaks?)"
 _AMOUNT: Final = r"(?:g|gr|grams?|m|metres?|meters?|yards?|yds?|skeins?|balls?|hanks?|cakes?|%|per\s*cent|euros?|dollars?|pounds?)"
 _NOUN: Final = r"(?:decreases?|increases?|cables?|twists?|wraps?|turns?|joins?|stripes?|hems?|seams?|bobbles?|hooks?|beads?|pleats?|crosses|crossings?|chains?|short[-\s]rows?|shift|switch|swap)"
@@ -30,6 +30,10 @@ _ROWS: Final[tuple[tuple[str, str], ...]] = (
     (
         r"\bas\s+(?:for|before|given|set|established|follows|written|stated|with|on|in|per|worked|usual\s+for|already)\b|\bjust\s+like\b|\bin\s+pattern\b|\bfrom\s+(?:here|now)(?:\s+on)?\b",
         "same",
+    ),
+    (
+        r"\bfor\s+(?:the\s+)?(?:wom[ae]n|m[ae]n|lad(?:y|ies)|kids?|child(?:ren)?|adults?|grown-?ups?|bab(?:y|ies)|toddlers?|(?:big|small|tall|short|large|little)\s+(?:ones?|people|kids?|children|feet|hands|heads?))\b",
+        "size",
     ),
     # what only leads up
     (
@@ -165,6 +169,16 @@ _ROWS: Final[tuple[tuple[str, str], ...]] = (
         r"\bfrom\s+(?:row\s+to\s+row|round\s+to\s+round|(?:one\s+)?(?:knitter|person|yarn|dye\s?lot|ball)\s+to\s+(?:another|the\s+next|knitter|person|yarn|ball))\b",
         "so-far",
     ),
+    (
+        r"\b((?:if\s+)?(?:you|who|i|we|everybody|everyone)(?:'ve|\s+have)?\s+(?:make|made|knit|knitted|wants?|needs?|got))\s+one(?=\s*(?:[,.;!?]|$)|\s+(?:of|sock|such|too)\b)(?:\s+sock)?",
+        r"\1 it",
+    ),
+    (
+        r"\bgives?\s+(?:it|them|(?:the|your)\s+[a-z ]+?)\s+(?:(?:a\s+(?:little|bit)\s+)?more|some|a\s+little|a\s+bit\s+of)\s+(?:room|height|depth|ease|shape|stability|structure|hold|body|drape|stretch|space)\b",
+        "makes it fine",
+    ),
+    (r"\b(an?\s+[a-z-]+),\s+([a-z-]+\s+(?:yarn|wool|fabric|edge|fibre|fiber|finish)\b)", r"\1 \2"),
+    (r"\s+for\s+each(?=\s*(?:$|[.;,!]))", ""),
     # time, yarn and money
     (
         rf"\b(?:every|each|next|last|another|other|first|second|all|whole|same|(?:the\s+)?other|once\s+an?|twice\s+an?|half\s+an?)\s+(?:single\s+|few\s+|other\s+)?(?:{_TIME}|time|knitter|person|people|skein|ball|hank|dye\s?lot|hand|wearer|designer|yarn|wool|pattern\s+of\s+mine|try|attempt|glance|sight|wash|wear|fitting|project|sample)\b",

@@ -98,7 +98,7 @@ NUMBERS: Final = _set(
 
 CRAFT: Final = _forms(
     """
-    knit purl slip increase decrease inc dec repeat rep cross join rejoin wrap skip omit drop ravel
+    knit purl slip increase decrease inc dec repeat rep cross join rejoin wrap skip omit ravel
     unravel frog rip graft kitchener transfer steek cable rib reverse mirror alternate distribute
     rearrange bobble tink seam crochet hem pleat pick cast bind divide split separate twist turn cont
     work redistribute reposition swap switch exchange undo replace remove continue rotate bead duplicate
@@ -115,7 +115,7 @@ CRAFT: Final = _forms(
 """Verbs with which a needle, or the knitter's hand at one, does something; and signs for them."""
 GENERAL: Final = _set(
     """
-    put puts putting take takes taking took taken leave leaves leaving left keep keeps keeping kept go
+    put puts putting drop drops dropped dropping take takes taking took taken leave leaves leaving left keep keeps keeping kept go
     goes going gone went come comes coming came do does doing did done make makes making made let lets
     letting get gets getting got give gives giving gave given bring brings bringing brought hold holds
     holding held add adds adding added lose loses losing lost begin begins beginning began begun start

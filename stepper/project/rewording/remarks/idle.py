@@ -51,42 +51,13 @@ _HARMLESS: Final = regex(
 """Things called by such words, which order nothing."""
 _FREE: Final = r"[a-z' ,-]*?"
 _LEAD: Final = r"(?:(?:please\s+)?(?:note|remember)(?:\s+that\b|\s*[,:-]+)\s*|(?:tip|hint|nb|n\.b\.|a\s+note\s+on\s+the\s+[a-z]+)\s*[:-]+\s*|(?:as\s+you\s+(?:can|will)\s+see|of\s+course|by\s+the\s+way|usually|at\s+this\s+point)\s*,\s*)?"
-_HE: Final = r"(?:the|this|that|these|those|your|our|an?|it|they|there|most|some|short\s+rows|beginners|knitters|sleeves|bands|edges|cables|markers|seams|floats|borders|collars|socks|mittens|wool|linen|cotton|lace|raglans?)"
-"""What a statement begins with. An order begins with its verb, and no verb is among these."""
-_VERY: Final = r"(?:(?:a\s+bit|a\s+little|quite|rather|very|fairly|so|somewhat|nearly|perfectly|entirely|purely|slightly|particularly|really|too)\s+)*"
-_QUALITY: Final = (
-    r"(?:easy|easier|easiest|hard|tricky|fiddly|simple|meant\s+to\s+(?:roll|curl|flare|hang|drape|sag|lie|sit|look|be\s+(?:loose|snug|tight|roomy))|hidden|visible|invisible|complete|ready|stretchy|elastic|loose|tight|snug|"
-    r"roomy|essential|necessary|helpful|useful|normal|correct|reversible|soft|warm|light|thick|thin|approximate|decorative|neat|tidy|pretty|as\s+pretty\s+as|nice|strong|firm|"
-    r"wide|close-fitting|generous|clear\s+to\s+see|a\s+(?:great\s+|big\s+|little\s+)?help|of\s+no\s+consequence|as\s+(?:it|they)\s+should\s+be|drawn\s+as\s+seen\s+from\s+the\s+right\s+side|shown\s+(?:in|on|overleaf|above|below)|based\s+on)"
-)
-_STATES: Final = (
-    rf"(?:(?:is|are|will\s+be|becomes?|gets?)\s+(?:now\s+)?{_VERY}{_QUALITY}|(?:will\s+)?(?:look|looks|feel|feels|seem|seems)\b|(?:will\s+)?(?:curl|curls|roll|rolls|drape|drapes|flare|flares|relax|relaxes)\b|"
-    r"(?:will\s+)?(?:differ|differs|vary|varies)\b|may\s+(?:bleed|shed|curl|roll|shrink|felt)\b|will\s+help\s+you(?:\s+later)?|(?<=seam\s)runs?\s+(?:down|along|up)|shows?\s+(?:where|how|what|less|up)|(?:come|comes)\s+out|slopes?\b|pulls?\s+in\b|draws?\s+in\b|drops?\s+(?:a\s+little|a\s+bit|slightly)\s+(?:in\s+wear|in\s+use)|"
-    r"(?:gives?|saves?|prevents?|avoids?|protects?|hides?)\b|(?:will\s+)?(?:do|serve)(?=\s*$)|makes?\s+(?:it|them|sewing|seaming|counting|picking\s+up|finishing)\s+(?:much\s+|a\s+little\s+)?(?:easy|easier|simple|simpler|neat|neater|quick|quicker))"
-)
-"""Verbs that do nothing to a stitch."""
-_STATEMENT: Final = regex(
-    rf"{_LEAD}(?:here\s+)?(?P<who>{_HE}\b{_FREE})\s+{_STATES}(?P<rest>.*)", re.IGNORECASE
-)
 _SIGHT: Final = regex(
-    r"(?:as\s+you\s+(?:can|will)\s+see|you\s+(?:can|will)\s+(?:now\s+)?see\s+(?:that|how)|now\s+you\s+can\s+see|from\s+the\s+(?:right|wrong)\s+side\s+(?:this|it)\s+looks)\b(?P<rest>.*)",
-    re.IGNORECASE,
+    r"(?:as\s+you\s+(?:can|will)\s+see|you\s+(?:can|will)\s+(?:now\s+)?see\s+(?:that|how)|now\s+you\s+can\s+see)\b(?P<rest>.*)", re.IGNORECASE
 )
+_CHOSEN: Final = regex(r"if\s+you(?:'ve|\s+have|'re|\s+are|'d\s+rather|\s+would\s+rather)?\s+[a-z' -]{3,60},\s+(?:then\s+)?(?P<main>.+)", re.IGNORECASE)
+"""A condition in front of what is made up: that works no stitch, whether it holds or not."""
 _NAME: Final = r"(?:(?:the|this|your)\s+)?(?!(?-i:Row|Rnd|Round|RS|WS|Rep|Repeat|Work|Knit|Purl|Cast|Bind|Then|Now|Next|Make)\b)[a-z][a-z'-]*(?:\s+(?!and\b|every\b|each\b|last\b|next\b|these\b)[a-z][a-z'-]*){0,3}"
 _REPEATS: Final = rf"(?:over|every|after)\s+{_NUMBER}(?:\s+(?:rows|rounds|rnds))?"
-_PEOPLE: Final = r"(?:it|this|that|they|these|everything|the\s+(?:fabric|edges?|hem|holes?|gaps?|wool|yarn|seam|stitches|work))"
-_SETTLES: Final = (
-    r"(?:(?:will|should|is\s+sure\s+to)\s+(?:all\s+)?(?:relax|vanish|disappear|even\s+out|settle|block\s+out|wash\s+out|sort\s+itself\s+out|come\s+right|be\s+hidden)|(?:relaxes|vanishes|disappears|evens\s+out|settles))"
-    r"(?:\s+(?:in\s+the\s+wash|in\s+wear|in\s+(?:washing|blocking|pressing)|with\s+(?:washing|blocking|pressing|wear|time)|later|when\s+(?:it\s+is\s+)?(?:washed|blocked|pressed)|by\s+itself))?"
-)
-_CALM: Final = r"(?:do\s+not|don't|no\s+need\s+to)\s+(?:worry|panic|be\s+(?:alarmed|surprised|afraid)|mind\s+(?:it|them|that)|despair)"
-_MEND: Final = r"(?:close|mend|sew|darn|catch|stitch)\s+(?:it|them)(?:\s+(?:up|together))?\s+(?:later|afterwards|when\s+(?:sewing|making|finishing)(?:\s+up)?)?\s*(?:with\s+(?:the|a|your)\s+(?:yarn\s+|loose\s+)?(?:tail|end|thread|wool))?(?:\s+(?:later|afterwards|of\s+the\s+(?:yarn|wool)))*"
-_ELSEWHERE: Final = r"(?:look\s+at|see|consult|compare(?:\s+it)?\s+with|watch)\s+(?:the|our|my)\s+(?:photographs?|photos?|pictures?|drawing|diagram|sketch|video|schematic|glossary|notes)"
-_CALMED: Final = rf"(?:{_CALM}(?:\s*[,:;-]+\s*(?:{_PEOPLE}\s+{_SETTLES}|it\s+gets\s+(?:easier|better)))?|{_PEOPLE}\s+{_SETTLES}|{_MEND}|{_ELSEWHERE}(?:\s+(?:on|at|in)\s+the\s+(?:back\s+page|cover|front|back|(?:last|first|next|centre)\s+pages?|end\s+of\s+the\s+(?:pattern|leaflet)))?)"
-_IF: Final = regex(
-    rf"{_LEAD}if\s+(?:you\s+are\s+(?:not\s+sure|unsure|in\s+doubt)\b(?:\s+(?:which|what|how))?)?(?P<who>(?:\s*(?:you|your|the|it|they|there|this|a)\b)?{_FREE})(?:\s+(?:here|which\s+is\s+which|at\s+(?:this|that|either|one)\s+(?:stage|point|corner|place)))?\s*,\s*(?:then\s+|just\s+|please\s+)?{_CALMED}",
-    re.IGNORECASE,
-)
 _SPOT: Final = r"(?:(?:the|at|in|on|of|and|to|between|under|mid|middle|centre|center|back|front|side|left|right|inner|outer|underarm|sleeve|arm|foot|sole|leg|palm|hand|mitten|glove|sock|shoulder|little-finger|index-finger|thumb|needles?|\d(?:st|nd|rd|th)?|each)\b\s*)+"
 _ROUNDS_BEGIN: Final = r"(?:(?:the\s+)?rounds?|rnds|each\s+round|the\s+change\s+of\s+(?:the\s+)?rounds?|the\s+beginning\s+of\s+(?:the\s+|each\s+)?rounds?)\s+(?:begins?|starts?|lies|is|are|falls)"
 _SAID: Final = r"(?:shaping\s+of\s+the\s+|shaping\s+for\s+the\s+)?(?:the\s+)?[a-z]+(?:\s+(?:line|edge|shaping|opening|flap))?"
@@ -165,7 +136,10 @@ def is_idle(sentence: str) -> bool:
         return True
     if begins_making_up(words):
         return makes_up(words)
-    if any(_has_form(words, form) for form in (_FORMS, STANDING, _STATEMENT, _SIGHT, _IF)):
+    chosen = _CHOSEN.fullmatch(words)
+    if chosen is not None and begins_making_up(chosen["main"]):
+        return makes_up(chosen["main"])
+    if any(_has_form(words, form) for form in (_FORMS, STANDING, _SIGHT)):
         return True
     facts = facts_of(words)
     if len(facts) > 1 and all(
@@ -173,6 +147,18 @@ def is_idle(sentence: str) -> bool:
     ):
         return True
     return works_nothing(sentence)
+
+
+def _is_one(part: str) -> bool:
+    """Return whether a part of a sentence works no stitch, standing alone."""
+    if begins_making_up(part):
+        return makes_up(part)
+    return tells_fact(part) or tells_lasting(part) or _has_form(part, STANDING) or works_nothing(part) or tells_wish(part)
+
+
+def _wishes_alone(parts: list[str]) -> bool:
+    """Return whether a wish, if there is one, comes first: what hangs on it would else be told for all."""
+    return not any(map(tells_wish, parts[1:]))
 
 
 def _has_form(words: str, form: re.Pattern[str]) -> bool:

@@ -57,6 +57,11 @@ _TWO: Final = regex(
 )
 """Words with which the sentence may say that the pattern itself goes one way or the other."""
 _BEFORE: Final = regex(r"\s+before\s+(?:beginning\s+|starting\s+|working\s+)?the\s+(?:cuffs?|rib(?:bing)?|hem|toe|heel|crown|bind-off|edging|border|band|collar)\s*$", re.I)
+_CHOICE: Final = regex(r"(?:tip\s*:\s*|note\s*:\s*)?if\s+you(?:'d|\s+would)?\s+(?:like|want|wish|prefer|fancy)\b", re.I)
+"""A wish of her own: the page as printed is the other way, and what she does in its place is no order."""
+_IN_PLACE: Final = regex(r"\s+instead(?=\s*(?:$|,|and\b))", re.I)
+_SEWN: Final = regex(r"(?:,\s*(?:and\s+)?|\s+and\s+)(?:then\s+)?(?:sew|fold|seam|stitch|turn)\s+(?:it|them)\s+(?:down|up|in|under|inside|over|in\s+half|together)(?:\s+(?:at\s+the\s+end|when\s+(?:finishing|done|making\s+up)|later|afterwards))?\s*$|,?\s+and\s+(?:buy|allow\s+for)\s+(?:an?\s+(?:bit|little)\s+)?(?:more|extra)\s+(?:yarn|wool)\s*$", re.I)
+"""What is done to the piece off the needles, or bought for it, when she has chosen."""
 _UNDONE: Final = regex(r"(?:pick\s+up|make|add)\b[^.]*\bextra\s+(?:st|stitch)\b(?![^.]*\b(?:together|decrease\s+it|k2tog)\b)", re.I)
 """A stitch picked up and not lost again: the counts of the pattern are without it."""
 
@@ -78,6 +83,8 @@ def tells_wish(sentence: str) -> bool:
     if match["rest"] is None:
         return True
     wish, rest = sentence[: match.start("rest")], match["rest"]
+    if _CHOICE.match(sentence):
+        rest = _IN_PLACE.sub(" ", _SEWN.sub(" ", rest))
     if _FOR_A.match(sentence) and not _ADDS.search(rest):
         return False  # "for a folded collar work 12 cm" is one of two ways, each of them whole
     return not _TWO.search(_BEFORE.sub(" ", rest)) and not re.search(r"\b(?:sizes?|versions?|style)\b", wish, re.I)

@@ -162,11 +162,6 @@ SPOKEN: tuple[Synonym, ...] = (
         "You will have to change to the double pointed needles when there aren't enough stitches to go around the needle any more.",
     ),
     said_row(
-        "if there|if you",
-        r"(?:(?<=^)|(?<=[.!?]))\s*(?P<said>if\s+(?:there\s+(?:are|is)|you\s+(?:have|find|see|get))\s+(?:any\s+|a\s+|some\s+)?(?:holes?|gaps?)\b[a-z ]{0,40},\s+(?:just\s+)?(?:use|close|sew|stitch|mend|darn)\b(?![^.!]*\b(?:knit|purl|pick|inc\w*|m1|next)\b)[a-z' ]*)\s*(?:[.!]+|$)",
-        "If you have holes under the arms, use the tails to close them.",
-    ),
-    said_row(
         "able to|can count|can see|should see|should count|'ll see",
         rf"(?:(?<=^)|(?<=[.!?]))\s*(?P<said>(?:now\s+)?you(?:'ll|\s+will|\s+should|\s+can)?\s+(?:now\s+)?(?:be\s+able\s+to\s+)?(?:count|see)\s+{N}\s+(?:[a-z]+\s+){{0,2}}(?:stitches|ridges|bumps|holes|loops|eyelets|chains)\s+(?:along|at|on|down|up)\s+(?:the|each|both)\s+(?:sides?|edges?))\s*(?:[.!]+|$)",
         "You should be able to count 15 long slipped stitches along the side.",
@@ -209,11 +204,6 @@ SPOKEN: tuple[Synonym, ...] = (
         r"\b((?:continue|cont)\s+(?:increasing|decreasing)\s+)(?:in|on)\s+(?=every\b(?![^.]*\bworking\s+1\s+st\s+less\b))",
         r"\1in this manner ",
         "Continue decreasing in every second round until 10 sts remain.",
-    ),
-    said_row(
-        "now ",
-        r"(?:(?<=^)|(?<=[.!?]))\s*(?P<said>(?:and\s+|ok(?:ay)?,?\s+)?now\s+(?:for\s+|comes\s+|on\s+to\s+|it's\s+time\s+for\s+)?(?:the|your)\s+(?:(?:fun|first|second|left|right|hard|easy|boring|tricky)\s+)?(?:part|bit|heel|toe|foot|leg|cuff|thumb|crown|top|body|sleeves?|neck|yoke|edging|edge|gusset|hand|brim|border|back|front|second\s+(?:one|sock|mitten|sleeve)))\s*(?:[.!:]+|$)",
-        "Now for the fun part!",
     ),
     row(
         "whole|everything|it all|your|thing",
