@@ -14,6 +14,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.rewording.clauses import small_classes as small
 from stepper.project.rewording.clauses import word_classes as of
 from stepper.project.rewording.clauses.clause import Clause, Mood, clauses_of, words_of
 from stepper.project.rewording.clauses.neutral import made_neutral
@@ -27,115 +28,11 @@ _DANGERS: Final = of.CRAFT | of.FABRIC | of.COLOURS | of.LIMITS | of.NUMBERS
 _WORK: Final = of.STITCH_THINGS | of.PARTS
 _SIGN: Final = regex(r"[*\[\]=/<>#@]|\d")
 _ACTS: Final = of.GENERAL | of.CRAFT
-_PAST: Final = frozenset(
-    [
-        "made",
-        "used",
-        "took",
-        "began",
-        "gave",
-        "got",
-        "put",
-        "went",
-        "came",
-        "kept",
-        "left",
-        "chose",
-        "ended",
-        "did",
-        "started",
-        "finished",
-        "wore",
-        "had",
-        "found",
-    ]
-)
-_LIES: Final = frozenset(
-    ["sit", "sits", "lie", "lies", "fall", "falls", "begin", "begins", "start", "starts"]
-)
-_BEGINNINGS: Final = frozenset(
-    [
-        "bor",
-        "beginning",
-        "start",
-        "hole",
-        "holes",
-        "gap",
-        "gaps",
-        "seam",
-        "seams",
-        "join",
-        "tail",
-        "fold",
-        "opening",
-        "bump",
-        "ends",
-        "bumps",
-        "jog",
-    ]
-)
 _VERDICT: Final = regex(
     r"\b(?:[a-z]+est|most|best|worst|hardest|favou?rite|easy|easier|hard|harder|tricky|fiddly|boring|fun|quick|nice|pretty|neat|lovely|beautiful|great|important|clever|charm|design|matter|question|good|perfect|generous|little|tiny|small|big|neater|simple|soft|warm|loose|tight|snug|stretchy|firm|elastic|long|short|wide|narrow|deep|high|full|comfortable|"
     r"so|so-far|too|very|quite|rather|really|[a-z]+(?:able|ible|ful|ous|ive))\b"
 )
 """Words by which something is judged, so that naming it works nothing."""
-_FRAGMENT: Final = frozenset(
-    [
-        "worth",
-        "fun",
-        "there",
-        "far",
-        "hurry",
-        "worry",
-        "worries",
-        "wonder",
-        "pressure",
-        "problem",
-        "magic",
-        "promise",
-        "breath",
-        "luck",
-        "job",
-        "bad",
-        "patience",
-        "pleasure",
-        "relief",
-        "bliss",
-        "beauty",
-        "joy",
-        "trick",
-        "tada",
-        "phew",
-        "news",
-        "secret",
-        "idea",
-        "friends",
-        "friend",
-        "everyone",
-        "all",
-        "us",
-        "me",
-        "you",
-    ]
-)
-_MILD: Final = frozenset(
-    [
-        "growing",
-        "coming",
-        "getting",
-        "facing",
-        "looking",
-        "missing",
-        "showing",
-        "feeling",
-        "having",
-        "enjoying",
-        "wondering",
-        "thinking",
-        "hoping",
-        "reading",
-    ]
-)
 _YOU_MAY: Final = (
     of.MINDING
     | of.SHOWING - of.GENERAL
@@ -190,7 +87,7 @@ def works_nothing(sentence: str) -> bool:
     if not whole:
         if asks:
             return all(set(each.words) <= of.CRIES | of.ADVERBS for each in spoken)
-        return spoken[0].words[0] in _GREETINGS or not any(set(each.words) & _WORK for each in spoken)
+        return spoken[0].words[0] in small.GREETINGS or not any(set(each.words) & _WORK for each in spoken)
     if asks and not all(each.mood in (Mood.ASKS, Mood.STATES) or each.verbs == ("see",) for each in whole):
         return False
     every = frozenset(words)
@@ -210,9 +107,9 @@ def asks_to_do(sentence: str) -> bool:
 def _is_cry(clause: Clause) -> bool:
     """Return whether a phrase stands alone: a cry, or words that judge; nothing of the work."""
     words = set(clause.words)
-    if clause.words[0] in _GREETINGS:
+    if clause.words[0] in small.GREETINGS:
         return not words & (of.STITCH_THINGS | of.GENERAL)
-    if clause.words[0] not in of.CRIES | of.ADVERBS | _OPENS or not words & (of.CRIES | _FRAGMENT):
+    if clause.words[0] not in of.CRIES | of.ADVERBS | small.OPENS or not words & (of.CRIES | small.FRAGMENT):
         return False
     return not words & (_WORK | of.GENERAL - frozenset(["done"]))
 
@@ -220,34 +117,7 @@ def _is_cry(clause: Clause) -> bool:
 def _recommends(clauses: list[Clause]) -> bool:
     """Return whether a sentence calls it good if something is worked."""
     worked = any(set(each.words) & of.CRAFT for each in clauses if each.mood is Mood.CONDITION)
-    return worked and any(set(each.words) & _GOOD for each in clauses if each.mood is not Mood.CONDITION)
-
-
-_GOOD: Final = frozenset(
-    [
-        "best",
-        "better",
-        "good",
-        "neater",
-        "nicer",
-        "prettier",
-        "tidier",
-        "ideal",
-        "advisable",
-        "wise",
-        "fine",
-        "safer",
-        "lovely",
-        "great",
-        "recommended",
-    ]
-)
-
-
-_OPENS: Final = frozenset(["not", "worth", "what", "how", "such", "and", "but", "the", "this", "that"])
-_GREETINGS: Final = frozenset(
-    ["welcome", "thanks", "thank", "congratulations", "congrats", "happy", "cheers"]
-)
+    return worked and any(set(each.words) & small.GOOD for each in clauses if each.mood is not Mood.CONDITION)
 
 
 def _endangers(clause: Clause, *, first: bool) -> bool:
@@ -267,7 +137,7 @@ def _endangers(clause: Clause, *, first: bool) -> bool:
 def _runs_on(words: tuple[str, ...]) -> bool:
     """Return whether an order follows a condition without any sign between: "if you like knit two rounds"."""
     for at, word in enumerate(words[1:], start=1):
-        if word not in _ACTS | frozenset(["be"]) or word.endswith(("ed", "ing", "s")) or word in _PAST:
+        if word not in _ACTS | frozenset(["be"]) or word.endswith(("ed", "ing", "s")) or word in small.PAST:
             continue
         before = next(
             (
@@ -327,19 +197,13 @@ def _does_nothing(clause: Clause, said: frozenset[str], *, asks: bool) -> bool:
         case Mood.PHRASE:
             return not words & of.STITCH_THINGS and not _acts_in(clause.words[:1])
         case Mood.ASKS:
-            return asks and not words & (_WORK | _ANSWERED)
+            return asks and not words & (_WORK | small.ANSWERED)
         case Mood.ORDERS:
             return orders_nothing(clause, said) or (asks and not words & _WORK)
         case Mood.FORBIDS:
             return forbids_nothing(clause)
         case _:
             return _states_nothing(clause) and not (asks and words & _WORK)
-
-
-_ANSWERED: Final = frozenset(
-    ["too", "short", "long", "big", "small", "tight", "loose", "wide", "narrow", "enough", "still", "yet"]
-)
-"""Words of a question on whose answer it may hang what is done next: "Is it too short?"."""
 
 
 def _acts_in(words: tuple[str, ...]) -> bool:
@@ -350,7 +214,7 @@ def _second_person_acts(clause: Clause) -> bool:
     """Return whether words say what she, or we, do with the work."""
     words = clause.words
     for at, word in enumerate(words):
-        if word not in of.YOU | _SOMEBODY and word not in ("we", "let"):
+        if word not in of.YOU | small.SOMEBODY and word not in ("we", "let"):
             continue
         verb = next(
             (
@@ -360,18 +224,15 @@ def _second_person_acts(clause: Clause) -> bool:
             ),
             "",
         )
-        if set(words[:at]) & _INDIFFERENT and verb not in of.CRAFT:
+        if set(words[:at]) & small.INDIFFERENT and verb not in of.CRAFT:
             continue
-        if verb in _ACTS and verb not in _YOU_MAY and not (word == "let"):
+        if verb in _ACTS and verb not in _YOU_MAY and word != "let":
             return True
         if verb in ("have", "are", "need", "want", "going") and "to" in words[at + 1 : at + 6]:
             behind = words[words.index("to", at) + 1 :][:1]
             if behind and behind[0] not in _YOU_MAY:
                 return True
     return False
-
-
-_INDIFFERENT: Final = frozenset(["what", "matter", "matters", "wonder", "wonders", "whatever", "whichever"])
 
 
 def _states_nothing(clause: Clause) -> bool:
@@ -397,10 +258,10 @@ def _states_nothing(clause: Clause) -> bool:
     ):
         return False
     about_work = bool(subject & _WORK)
-    if verb in _LIES and subject & _BEGINNINGS:
+    if verb in small.LIES and subject & small.BEGINNINGS:
         return rest[:1] != () and rest[0] in of.PREPOSITIONS and "now" not in clause.words
     if subject & (of.SELF - frozenset(["we"])) and not subject & of.DETERMINERS:
-        if verb in of.GENERAL and verb not in _PAST and verb not in of.MINDING:
+        if verb in of.GENERAL and verb not in small.PAST and verb not in of.MINDING:
             return not set(rest) & _WORK
         return not _acts_in(rest)
     if subject & of.YOU or "we" in subject:
@@ -415,7 +276,7 @@ def _states_nothing(clause: Clause) -> bool:
         return verb in _YOU_MAY and not _acts_in(rest)
     if verb in of.MINDING and subject & of.PEOPLE:
         return True
-    if (verb in _INTO and set(clause.words) & _WORK) or (
+    if (verb in small.INTO and set(clause.words) & _WORK) or (
         verb in ("drop", "drops") and set(clause.words) & of.STITCH_THINGS
     ):
         return False
@@ -431,60 +292,13 @@ def _states_nothing(clause: Clause) -> bool:
     if verb in of.GENERAL:
         moves = rest[:1] and rest[0] in of.PREPOSITIONS
         return (
-            verb in _GOES
+            verb in small.GOES
             and not about_work
             and not moves
             and not set(rest) & _WORK
             and bool(subject & (of.IT | of.PEOPLE))
         )
     return not set(clause.words) & _WORK
-
-
-_SOMEBODY: Final = frozenset(
-    ["beginners", "knitters", "people", "everyone", "everybody", "anyone", "anybody", "those", "who"]
-)
-_GOES: Final = frozenset(
-    [
-        "go",
-        "goes",
-        "went",
-        "get",
-        "gets",
-        "got",
-        "do",
-        "does",
-        "did",
-        "serve",
-        "serves",
-        "call",
-        "calls",
-        "match",
-        "matches",
-        "give",
-        "come",
-        "comes",
-    ]
-)
-
-
-_SHOWN: Final = frozenset(
-    [
-        "shown",
-        "pictured",
-        "called",
-        "named",
-        "inspired",
-        "photographed",
-        "modelled",
-        "modeled",
-        "worn",
-        "meant",
-        "designed",
-        "intended",
-    ]
-)
-_INTO: Final = frozenset(["grow", "grows", "come", "comes", "lead", "leads", "shift", "belong", "belongs"])
-"""Verbs that may say what follows on what."""
 
 
 def _is_nothing(clause: Clause) -> bool:
@@ -509,7 +323,7 @@ def _is_nothing(clause: Clause) -> bool:
         behind = rest[rest.index("be") + 1 :][:1]
         if behind and behind[0].endswith(("ed", "en", "wn")) and behind[0] not in of.HARMLESS_PARTICIPLES:
             return False
-    if first.endswith("ing") and first not in _MILD:
+    if first.endswith("ing") and first not in small.MILD:
         return not set(clause.words) & _WORK and first not in _ACTS and not subject & of.YOU
     if first == "to":
         return (
@@ -517,7 +331,7 @@ def _is_nothing(clause: Clause) -> bool:
             and rest[1] in of.SHOWING | of.MINDING | frozenset(["relax", "breathe", "check", "read"])
             and rest[1] not in of.GIVING
         )
-    if first in _SHOWN and not subject & of.STITCH_THINGS:
+    if first in small.SHOWN and not subject & of.STITCH_THINGS:
         return True
     if subject & of.YOU and not set(rest) & of.STITCH_THINGS:
         return not _acts_in(tuple(rest))
@@ -526,7 +340,7 @@ def _is_nothing(clause: Clause) -> bool:
             not set(rest) & of.PARTS or bool(set(rest) & of.TROUBLES)
         )
     if first in of.PREPOSITIONS:
-        if subject & _BEGINNINGS:
+        if subject & small.BEGINNINGS:
             return "now" not in clause.rest and "now" not in clause.words
         return not set(rest) & _WORK or (
             bool(subject & of.PARTS) and not subject & of.STITCH_THINGS and not set(rest) & of.STITCH_THINGS

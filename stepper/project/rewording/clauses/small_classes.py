@@ -1,0 +1,180 @@
+"""The small sets of words that tell one statement from another. No I/O.
+
+Source: English grammar; common practice.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+PAST: Final = frozenset(
+    [
+        "made",
+        "used",
+        "took",
+        "began",
+        "gave",
+        "got",
+        "put",
+        "went",
+        "came",
+        "kept",
+        "left",
+        "chose",
+        "ended",
+        "did",
+        "started",
+        "finished",
+        "wore",
+        "had",
+        "found",
+    ]
+)
+LIES: Final = frozenset(["sit", "sits", "lie", "lies", "fall", "falls", "begin", "begins", "start", "starts"])
+BEGINNINGS: Final = frozenset(
+    [
+        "bor",
+        "beginning",
+        "start",
+        "hole",
+        "holes",
+        "gap",
+        "gaps",
+        "seam",
+        "seams",
+        "join",
+        "tail",
+        "fold",
+        "opening",
+        "bump",
+        "ends",
+        "bumps",
+        "jog",
+    ]
+)
+FRAGMENT: Final = frozenset(
+    [
+        "worth",
+        "fun",
+        "there",
+        "far",
+        "hurry",
+        "worry",
+        "worries",
+        "wonder",
+        "pressure",
+        "problem",
+        "magic",
+        "promise",
+        "breath",
+        "luck",
+        "job",
+        "bad",
+        "patience",
+        "pleasure",
+        "relief",
+        "bliss",
+        "beauty",
+        "joy",
+        "trick",
+        "tada",
+        "phew",
+        "news",
+        "secret",
+        "idea",
+        "friends",
+        "friend",
+        "everyone",
+        "all",
+        "us",
+        "me",
+        "you",
+    ]
+)
+MILD: Final = frozenset(
+    [
+        "growing",
+        "coming",
+        "getting",
+        "facing",
+        "looking",
+        "missing",
+        "showing",
+        "feeling",
+        "having",
+        "enjoying",
+        "wondering",
+        "thinking",
+        "hoping",
+        "reading",
+    ]
+)
+GOOD: Final = frozenset(
+    [
+        "best",
+        "better",
+        "good",
+        "neater",
+        "nicer",
+        "prettier",
+        "tidier",
+        "ideal",
+        "advisable",
+        "wise",
+        "fine",
+        "safer",
+        "lovely",
+        "great",
+        "recommended",
+    ]
+)
+OPENS: Final = frozenset(["not", "worth", "what", "how", "such", "and", "but", "the", "this", "that"])
+GREETINGS: Final = frozenset(["welcome", "thanks", "thank", "congratulations", "congrats", "happy", "cheers"])
+ANSWERED: Final = frozenset(
+    ["too", "short", "long", "big", "small", "tight", "loose", "wide", "narrow", "enough", "still", "yet"]
+)
+"""Words of a question on whose answer it may hang what is done next: "Is it too short?"."""
+INDIFFERENT: Final = frozenset(["what", "matter", "matters", "wonder", "wonders", "whatever", "whichever"])
+SOMEBODY: Final = frozenset(
+    ["beginners", "knitters", "people", "everyone", "everybody", "anyone", "anybody", "those", "who"]
+)
+GOES: Final = frozenset(
+    [
+        "go",
+        "goes",
+        "went",
+        "get",
+        "gets",
+        "got",
+        "do",
+        "does",
+        "did",
+        "serve",
+        "serves",
+        "call",
+        "calls",
+        "match",
+        "matches",
+        "give",
+        "come",
+        "comes",
+    ]
+)
+SHOWN: Final = frozenset(
+    [
+        "shown",
+        "pictured",
+        "called",
+        "named",
+        "inspired",
+        "photographed",
+        "modelled",
+        "modeled",
+        "worn",
+        "meant",
+        "designed",
+        "intended",
+    ]
+)
+INTO: Final = frozenset(["grow", "grows", "come", "comes", "lead", "leads", "shift", "belong", "belongs"])
+"""Verbs that may say what follows on what."""
