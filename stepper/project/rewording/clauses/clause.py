@@ -25,6 +25,8 @@ class Mood(Enum):
     FORBIDS = "forbids"
     ASKS = "asks"
     CONDITION = "condition"
+    INVERTED = "inverted"
+    """A condition, or a question: "should it be too wide"."""
     PHRASE = "phrase"
 
 
@@ -332,7 +334,7 @@ def _statement(every: tuple[str, ...], words: list[str], at: int, joint: str) ->
 
 def _finite(words: list[str]) -> int | None:
     """Return where the finite verb of a statement stands; None if it has none."""
-    pending = 1 if words[0] in _RELATIVE - frozenset(["that"]) | frozenset(["whether"]) else 0
+    pending = 1 if words[0] in _RELATIVE - frozenset(["that", "which"]) | frozenset(["whether"]) else 0
     for at, word in enumerate(words):
         if at == 0:
             continue

@@ -179,6 +179,16 @@ _ROWS: Final[tuple[tuple[str, str], ...]] = (
     ),
     (r"\b(an?\s+[a-z-]+),\s+([a-z-]+\s+(?:yarn|wool|fabric|edge|fibre|fiber|finish)\b)", r"\1 \2"),
     (r"\s+for\s+each(?=\s*(?:$|[.;,!]))", ""),
+    (r"\b(yarn|wool)\s+left(?:\s+over)?\b", r"\1"),
+    (
+        r"\b(?:an?|the|one|each|every)\s+pair\s+of\s+(?!st|row|round|rnd|dec|inc|mark|need|cabl|dpn|loop|yarn)[a-z]+\b",
+        "it",
+    ),
+    (r"\btwice\s+(?:its|their)\s+(?:size|length|width)\b", "big"),
+    (
+        r"\bbefore\s+(?:you\s+)?(?:begin|start|cast\s+on|casting\s+on|go\s+on|going\s+on|continue|continuing|beginning|starting)\b(?:\s+(?:the|your|with\s+the|on\s+the)\s+[a-z]+(?:\s+(?:sock|mitten|sleeve|glove|half|side|front))?)?(?=\s*(?:$|[,.;!]))",
+        "so-far",
+    ),
     # time, yarn and money
     (
         rf"\b(?:every|each|next|last|another|other|first|second|all|whole|same|(?:the\s+)?other|once\s+an?|twice\s+an?|half\s+an?)\s+(?:single\s+|few\s+|other\s+)?(?:{_TIME}|time|knitter|person|people|skein|ball|hank|dye\s?lot|hand|wearer|designer|yarn|wool|pattern\s+of\s+mine|try|attempt|glance|sight|wash|wear|fitting|project|sample)\b",

@@ -12,7 +12,7 @@ from stepper.project.rewording.clauses.clause import Clause
 from stepper.regex import regex
 
 _IN_THE_HEAD: Final = regex(
-    r"(?:relax|breathe|smile|trust|imagine|guess|celebrate|admire|cheer|persevere|enjoy|believe|bear|beware|hope|forgive)\b|(?:treat|reward|congratulate)\s+yourself\b"
+    r"(?:relax|breathe|smile|trust|imagine|guess|celebrate|admire|cheer|persevere|enjoy|believe|expect|bear|beware|hope|forgive)\b|(?:treat|reward|congratulate)\s+yourself\b"
     r"|(?:send|show|tag|tell|write|ask|visit|watch|listen|google|search|download|print|contact|email|credit|buy|gift|thank|join\s+(?:us|me|our))\b|share\s+(?:it|this|your|an?|the|them)\b|store\s+(?:it|them)\s+(?:flat|folded|away|in)\b"
     r"|(?:note|remember|know|mind)\b|practi[sc]e\b|swatch\b|plan\b|decide\b|experiment\b|avoid\b"
     r"|have\s+(?:fun|no\s+fear|faith|patience|a\s+(?:look|cup|break|rest|nap|moment|go|try|seat|snack|biscuit|cookie|piece|glass|drink|good|lovely|nice|great|pencil|friend)|some\s+(?:fun|patience|faith|tea|coffee|cake|chocolate|wine|water))\b"
@@ -30,7 +30,7 @@ _LOOKED_AT: Final = regex(
 """Orders to look at something."""
 _CARE: Final = regex(
     r"(?:soak|rinse|steam|block|press|iron|pin|unpin|air|dry|squeeze|wash|hand-?wash|stuff|smooth|pat|stretch|tidy|neaten|snug|tug)\b(?!\s+(?:the\s+)?(?:round|row|rnd|stitch|st)s?\b)|(?:lay|let|leave)\s+(?:it|them|the\s+[a-z]+|everything)\s+(?:(?:to|out|dries?|dry|soak|rest|nicely)\b\s*)+|wait\s+(?:until|till|for)\s+(?:it\s+(?:is|has|to)\s+)?(?:completely\s+|fully\s+)?(?:dr(?:y|ied|ies)|cool)\b|wait\s+so-far\b"
-    r"|try\s+(?:it|them|this|on|(?:the|your)\s+[a-z]+)(?:\s+on)?\b(?!\s+(?:with|in|over)\b)|give\s+(?:it|them|the\s+[a-z]+)\s+an?\s+(?:gentle|good|little|light|bath|wash|tug|soak|steam|press|rest|rinse|name|try|go|hug|shake)\b|give\s+yourself\b"
+    r"|try\s+(?:it|them|this|on|(?:the|your)\s+[a-z]+)(?:\s+on)?\b(?!\s+(?:with|in|over)\b)|give\s+(?:it|them|the\s+[a-z]+)\s+an?\s+(?:gentle|good|little|light|bath|wash|tug|soak|steam|press|rest|rinse|name|try|go|hug|shake)\b|give\s+(?:yourself|your\s+(?:hands?|eyes|wrists?|shoulders|fingers)\s+an?)\b|mark\s+your\s+place\b|use\s+an?\s+(?:[a-z]+\s+){0,2}?(?:wool|blend|fibre|fiber|silk|cotton|alpaca|mohair|linen)\b"
     r"|leave\s+(?:an?\s+)?(?:[a-z]+\s+)?(?:tails?|ends?)\b|leave\s+(?:it|them)\s+(?:to\s+dry|for\s+so-far|alone)\b"
     r"|(?:use|choose|pick|select)\s+(?:whichever|whatever|any\b|your\s+(?:favou?rite|usual|preferred|own)|the\s+[a-z]+\s+you\s+(?:like|love|prefer|know)|a\s+(?:yarn|wool|fibre|fiber|colou?r|shade|shaping|edge)\b)",
 )
@@ -43,7 +43,7 @@ _HOLES: Final = frozenset(["hole", "holes", "gap", "gaps", "ladder", "ladders"])
 _ELSEWHERE: Final = frozenset(["chart", "charts", "above", "below", "directions", "steps"])
 _SIDES: Final = frozenset(["front", "back", "left", "right", "side", "sides", "top", "bottom", "middle"])
 _FORBIDDEN: Final = regex(
-    r"(?:worry|panic|fret|despair|be|give\s+up|rush|hurry|mind|forget|fear|cry|laugh|ask|tell|let|iron|wring|bleach|tumble|press|steam|stretch|fuss|stress|overthink|pull|twist|split|skimp|underestimate|be\s+tempted|expect|trust|lose\s+(?:heart|hope|patience))\b"
+    r"(?:worry|panic|sell|resell|copy|distribute|reproduce|fret|despair|be|give\s+up|rush|hurry|mind|forget|fear|cry|laugh|ask|tell|let|iron|wring|bleach|tumble|press|steam|stretch|fuss|stress|overthink|pull|twist|split|skimp|underestimate|be\s+tempted|expect|trust|lose\s+(?:heart|hope|patience))\b"
 )
 """What is forbidden without any stitch being left out."""
 
@@ -71,4 +71,8 @@ def forbids_nothing(clause: Clause) -> bool:
     Args:
         clause: A clause that forbids, without dangerous words.
     """
+    if set(clause.verbs) & {"sell", "resell", "copy", "distribute", "reproduce"} and set(clause.rest) & (
+        of.STITCH_THINGS - frozenset(["pattern", "patterns"])
+    ):
+        return False
     return _FORBIDDEN.match(" ".join((*clause.verbs, *clause.rest))) is not None

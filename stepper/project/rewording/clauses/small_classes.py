@@ -140,6 +140,9 @@ SOMEBODY: Final = frozenset(
 )
 GOES: Final = frozenset(
     [
+        "breaks",
+        "tangles",
+        "splits",
         "go",
         "goes",
         "went",
@@ -163,6 +166,7 @@ GOES: Final = frozenset(
 SHOWN: Final = frozenset(
     [
         "shown",
+        "hidden",
         "pictured",
         "called",
         "named",

@@ -12,6 +12,7 @@ Source: common practice.
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.clauses import small_classes as small
@@ -27,6 +28,7 @@ _ENDS: Final = "?!.\u2026"
 _DANGERS: Final = of.CRAFT | of.FABRIC | of.COLOURS | of.LIMITS | of.NUMBERS
 _WORK: Final = of.STITCH_THINGS | of.PARTS
 _SIGN: Final = regex(r"[*\[\]=/<>#@]|\d")
+_SUPPLIES: Final = frozenset(["yarn", "yarns", "wool", "pattern", "patterns"])
 _ACTS: Final = of.GENERAL | of.CRAFT
 _VERDICT: Final = regex(
     r"\b(?:[a-z]+est|most|best|worst|hardest|favou?rite|easy|easier|hard|harder|tricky|fiddly|boring|fun|quick|nice|pretty|neat|lovely|beautiful|great|important|clever|charm|design|matter|question|good|perfect|generous|little|tiny|small|big|neater|simple|soft|warm|loose|tight|snug|stretchy|firm|elastic|long|short|wide|narrow|deep|high|full|comfortable|"
@@ -77,7 +79,10 @@ def works_nothing(sentence: str) -> bool:
     words = words_of(neutral.strip(_ENDS + " \"'"))
     if any(word in _ENDS and word != "!" for word in words):
         return False
-    clauses = clauses_of(words)
+    clauses = [
+        replace(each, mood=Mood.ASKS if asks else Mood.CONDITION) if each.mood is Mood.INVERTED else each
+        for each in clauses_of(words)
+    ]
     spoken = [each for each in clauses if each.mood is not Mood.CONDITION]
     if not any(each.mood is not Mood.PHRASE or _is_cry(each) for each in spoken):
         return False
@@ -265,6 +270,12 @@ def _states_nothing(clause: Clause) -> bool:
             return not set(rest) & _WORK
         return not _acts_in(rest)
     if subject & of.YOU or "we" in subject:
+        if (
+            clause.verbs[0] in ("have", "'ve")
+            and len(clause.verbs) > 1
+            and verb not in of.AUXILIARIES | of.CRAFT
+        ):
+            return not set(clause.words) & _WORK
         if verb in ("need", "want"):
             return (
                 rest[:1] != ("to",)
@@ -280,13 +291,25 @@ def _states_nothing(clause: Clause) -> bool:
         verb in ("drop", "drops") and set(clause.words) & of.STITCH_THINGS
     ):
         return False
+    if (
+        rest[:1] == ("to",)
+        and verb in ("has", "have", "had", "needs", "need", "wants")
+        and not set(rest[1:2]) & _YOU_MAY - frozenset(["be"])
+    ):
+        return False
+    if any(
+        word in of.GENERAL and word.endswith(("ed", "en", "ing")) and word not in of.HARMLESS_PARTICIPLES
+        for word in rest
+    ):
+        return False
+    if verb in ("come", "comes") and rest[:1] and rest[0] in ("off", "on", "next", "now", "up", "down"):
+        return False
+    if verb == "has" and subject & _SUPPLIES and not set(rest) & _WORK:
+        return True
     if verb in of.GIVING or verb in ("'ve", "had"):
         if set(rest) & of.STITCH_THINGS:
             return False
-        return not (
-            subject & of.STITCH_THINGS
-            and verb not in ("make", "makes", "give", "gives", "need", "needs", "want", "wants")
-        )
+        return not (subject & of.STITCH_THINGS and verb not in ("make", "makes", "give", "gives"))
     if verb in of.SHOWING or verb in of.MINDING:
         return True
     if verb in of.GENERAL:
@@ -308,7 +331,7 @@ def _is_nothing(clause: Clause) -> bool:
         [word for word in clause.rest if word not in of.ADVERBS | of.NEGATIONS or word in ("too", "so")],
     )
     if not rest:
-        return clause.joint == "as" or clause.subject[0] in ("than", "as")
+        return clause.joint == "as" or clause.subject[0] in ("than", "as") or clause.verbs[-1].endswith("n't")
     first = rest[0]
     if first in ("been", "being"):
         rest = rest[1:]
@@ -331,8 +354,14 @@ def _is_nothing(clause: Clause) -> bool:
             and rest[1] in of.SHOWING | of.MINDING | frozenset(["relax", "breathe", "check", "read"])
             and rest[1] not in of.GIVING
         )
+    if subject & (of.SELF - frozenset(["we"])) and not subject & of.DETERMINERS:
+        return (
+            not _acts_in(tuple(rest))
+            and not set(rest) & of.STITCH_THINGS
+            and not (first in of.PREPOSITIONS and set(rest) & _WORK)
+        )
     if first in small.SHOWN and not subject & of.STITCH_THINGS:
-        return True
+        return not _acts_in(tuple(rest)) and not any(word.endswith("ing") for word in rest)
     if subject & of.YOU and not set(rest) & of.STITCH_THINGS:
         return not _acts_in(tuple(rest))
     if "there" in subject:

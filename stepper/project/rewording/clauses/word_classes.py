@@ -209,7 +209,7 @@ SHOWING: Final = _set(
     bulges pop pops scallop scallops wobble slope slopes dry dries felt felts pill pills wash washes
     deserve deserves require requires allow allows cost costs save saves grow grows need needs want
     wants come comes belong belongs make makes made give gives gave create creates form forms produce
-    produces keep keeps let lets lead leads reach reaches touch touches cover covers surprise surprises
+    produces keep keeps let lets lead leads forgive forgives line lines block blocks bother bothers reach reaches touch touches cover covers surprise surprises
     lie lies sit sits stay stays remain remains mean means
 """
 )

@@ -116,7 +116,7 @@ LINES: tuple[Synonym, ...] = (
     ),
     row(
         "cast|loop|method|technique",
-        r",?\s*\b(?:using|by|with)\s+(?:the\s+|an?\s+)?(?!rs\b|ws\b|right\b|wrong\b|three\b|\d)(?!(?-i:MC|CC\d?|[A-Z])\b|[^,]*\b(?:needles?|dpns?|facing)\b)[a-z-]+(?:\s+[a-z-]+){0,3}?\s+(?:loops?\s+(?:method|cast-?\s?on)|method|cast-?\s?on|technique|loops?)\b(?!\s*\d)",
+        r",?\s*\b(?:using|by|with)\s+(?:the\s+|an?\s+)?(?!rs\b|ws\b|live\b|held\b|open\b|right\b|wrong\b|three\b|\d)(?!(?-i:MC|CC\d?|[A-Z])\b|[^,]*\b(?:needles?|dpns?|facing)\b)[a-z-]+(?:\s+[a-z-]+){0,3}?\s+(?:loops?\s+(?:method|cast-?\s?on)|method|cast-?\s?on|technique|loops?)\b(?!\s*\d)",
         KEPT,
         "K20, using the backward loop method, cast on 8 sts, k to end.",
     ),

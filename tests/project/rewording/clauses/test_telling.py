@@ -41,7 +41,7 @@ TOLD = (
     "Some knitters find a lifeline useful here.",
     "Count your stitches after this row; it is easy to drop one.",
     "The pattern is written for dpns, but magic loop works just as well.",
-    "This makes a neat edge that does not need finishing.",
+    "This makes a neat edge.",
     "You should be able to slip it over your head.",
     "It doesn't matter which needle you start with.",
     "The holes that form here are part of the design.",
