@@ -29,6 +29,7 @@ def _words(text: str) -> frozenset[str]:
 
 _LETTERS: Final = 48
 _WORDS: Final = 7
+_FEW: Final = 4
 _SHAPE: Final = regex(
     r"(?P<words>[^\W\d_](?:[^\W\d_]|[ '\u2019&/-]|\s[\u2013\u2014]\s|,\s)*[^\W\d_])(?:\s*[(\[][^\W\d_][^()\[\]\d.;:*]{1,40}[)\]])?(?P<colon>\s*:)?"
 )
@@ -49,7 +50,7 @@ _ORDERS: Final = _words(
 """With one of these as its first word a row orders something."""
 _HIDING: Final = _words(
     "afterwards ahead alike alt alternate alternately alternating also another anew as backwards "
-    "between bo bor cc co col color colored colors colour coloured colours contrast contrasting "
+    "between bo bor cc chart charts co col color colored colors colour coloured colours contrast contrasting "
     "correspondingly ditto doubled dpn dpns dpn's even evenly extra flat foll following forwards "
     "further held if instead inverted k knit knitting knitwise ktog l later left-over like likewise "
     "live longer loosely loops m mc mirrored mirroring multiple needle needles nothing off on "
@@ -66,7 +67,7 @@ _COLOURS: Final = _words(
 )
 _FABRICS: Final = _words(
     "garter stockinette stocking rib ribs ribbing moss seed lace eyelet eyelets cable cables cabled "
-    "mesh texture textured brioche pattern chart charts fabric welt ridge ridges basket lattice "
+    "mesh texture textured brioche pattern fabric welt ridge ridges basket lattice "
     "fisherman's mosaic colorwork colourwork stranded intarsia zigzag wave waves dots bobbles i-cord "
     "icord"
 )
@@ -78,10 +79,11 @@ _AS_WORN: Final = regex(r"\s*[,(]?\s*(?:as|when)\s+worn\s*\)?", re.I)
 _FACING: Final = regex(r"(?:the\s+)?(?:right|wrong)\s+side", re.I)
 _GERUND: Final = regex(r"[A-Z][a-z]{2,}ing\b")
 _NO_GERUND: Final = _words(
-    "alternating carrying changing continuing ending holding ignoring increasing decreasing keeping "
-    "leaving maintaining omitting remembering repeating reversing skipping slipping using king ring "
-    "spring string wing being during nothing something everything anything"
+    "alternating carrying changing continuing ending holding ignoring increasing decreasing keeping"
+    " leaving maintaining omitting remembering repeating reversing skipping slipping using"
 )
+"""Such words tell how, rather than head what is below."""
+_NO_VERB: Final = _words("king ring spring string wing during nothing something everything anything")
 _FABRIC_TOLD: Final = regex(r"[*]|\b[kp]\s?\d|\bpurl\b.*\bknit\b|\bknit\b.*\bpurl\b", re.I)
 """What says of which stitches something is worked."""
 _SENTENCE_END: Final = regex(r"[.!?:;)\]*\"'\u201d\u2019]$")
@@ -119,7 +121,8 @@ def heads_by_shape(
         return False
     if _hides_an_order(words, plain, yarns):
         return False
-    gerund = _GERUND.match(plain) is not None or (plain.isupper() and words[0].endswith("ing"))
+    named = words[0] not in _NO_VERB
+    gerund = named and (_GERUND.match(plain) is not None or (plain.isupper() and words[0].endswith("ing")))
     if gerund and words[0] in _NO_GERUND:
         return False
     told = has_row_head(below) or casts_on(below) or _FABRIC_TOLD.search(below)
@@ -156,10 +159,6 @@ def _hides_an_order(words: Sequence[str], plain: str, yarns: Collection[str]) ->
 
 
 def ends_in_stops(rows: Sequence[str]) -> bool:
-    """Return whether the sentences of a page end in full stops: most long rows above an empty one do."""
-    last = [
-        row
-        for row, below in zip(rows, [*rows[1:], ""][: len(rows)], strict=True)
-        if not below and len(row.split()) > _WORDS
-    ]
-    return bool(last) and 4 * sum(_SENTENCE_END.search(row) is not None for row in last) >= 3 * len(last)
+    """Return whether the sentences of a page end in full stops: most rows of more than a few words do."""
+    long = [row for row in rows if len(row.split()) > _FEW]
+    return bool(long) and 2 * sum(_SENTENCE_END.search(row.strip()) is not None for row in long) >= len(long)

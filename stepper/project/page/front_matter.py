@@ -161,10 +161,11 @@ _NOTIONS = regex(
 )
 _COPYRIGHT = regex(
     r"©|\(c\)\s*(?:\d{4}|by)|\bcopyright\b|all\s+rights\s+reserved|\b(?:personal|private)\s+use\b"
-    r"|may\s+not\s+be\s+(?:sold|copied|reproduced)",
+    r"|may\s+(?:only\s+|not\s+)?be\s+(?:sold|copied|reproduced|used\s+(?:for|commercially|only))|\b(?:personal|private|charity|commercial)\s+(?:use|knitting|purposes?)\b"
+    r"|\b(?:do\s+not|don't|never)\s+(?:sell|copy|share|distribute|repost|reproduce)\b|\b(?:publishers?|company)\b[^.]*\b(?:responsib|liab)\w+|\bnot\s+responsible\s+for\b|\berrata\b",
     re.I,
 )
-_ADDRESS = regex(r"https?://|\bwww\.|\S{1,64}@\S{1,64}\.\S", re.I)
+_ADDRESS = regex(r"^\W*#[a-z]\w{3,40}\W*$|https?://|\bwww\.|\S{1,64}@\S{1,64}\.\S", re.I)
 _STITCH_PATTERN = regex(
     r"\bmultiple\s+of\s+\d+|\b(?:pattern|stitch|rib)\s*\((?:worked|multiple|over)\b", re.I
 )

@@ -111,7 +111,7 @@ _OFTEN = regex(
     r"|\b(?:\d+|two|both|worked)\s+(?:alike|the\s+same)\b|\btwice\b|[(\[]\s*(?:2|two|both)\s*[)\]]|\bx\s?2\b",
     re.I,
 )
-_OF_DEFINITION = regex(r"\W*(?:rep(?:eat)?|these|this)\b", re.I)
+_OF_DEFINITION = regex(r"\W*(?:rep(?:eat)?|these|this|(?:work|use)\s+these|the\s+(?:above|last|\d+)\s)\b", re.I)
 """What a sentence behind the rows of a stitch pattern begins with: "Rep rows 1-4 for pattern."."""
 _OFTEN_WHY = "this part is knitted more than once, and stands here once."
 _STITCH_STOP = regex(r"\b[kp]\.$", re.I)
@@ -583,7 +583,7 @@ class Sorter:
         self.said_chart = ""
         taken = self.lines.run_on(at)
         text = " ".join(self.lines.rows[at : at + taken])
-        if all(is_imprint(made_plain(sentence)) for sentence in sentences_of(text)):
+        if all(_is_of_leaflet(sentence) for sentence in sentences_of(text)):
             self._comment(text, at, "copyright")
             return at + taken
         part = inline_part(row)
@@ -603,6 +603,11 @@ class Sorter:
         text = " ".join(self.lines.rows[at : at + taken])
         self.pieces.extend(self.lines.by_sentence(text, at + 1))
         return at + taken
+
+
+def _is_of_leaflet(sentence: str) -> bool:
+    """Return whether a sentence is about the page itself: who may use it, where to write to."""
+    return is_imprint(made_plain(sentence)) or kind_of(sentence) in ("copyright", "page")
 
 
 _COUNTED = regex(

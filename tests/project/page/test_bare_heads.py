@@ -59,7 +59,7 @@ def test_nothing_below_it_or_a_page_without_stops_leaves_it_open() -> None:
 
 
 def test_a_page_ends_its_sentences_in_stops_or_not() -> None:
-    """Only long rows above an empty one count."""
+    """A heading is too short to count."""
     assert ends_in_stops(["Body", "", "Knit until the piece measures ten cm from here.", ""])
     assert not ends_in_stops(["Body", "", "Knit until the piece measures ten cm from here", ""])
 

@@ -26,7 +26,7 @@ _OF_PIECES: Final = regex(
 """What may stand before a colon for the same: "Side seams: Sew from hem to underarm."."""
 _HEADING: Final = regex(r"[^\W\d_][^\d.;*]{1,47}")
 _LABEL: Final = regex(
-    r"\s*(?P<name>[^\W\d_][^\d:.;*()]{1,40}?)\s*(?::|\.\s*[\u2013\u2014-]|\s[\u2013\u2014-])\s+(?=\S)"
+    r"\s*(?P<name>[^\W\d_][^\d:.;*()]{1,40}?)\s*(?::|\.\s*[\u2013\u2014-]|\.(?=\s+[A-Z])|\s[\u2013\u2014-])\s+(?=\S)"
 )
 _MEASURE: Final = regex(
     r"(?<![\w.])[\d.,\u00bc\u00bd\u00be]+(?:\s*(?:[-\u2013]|to)\s*[\d.,\u00bc\u00bd\u00be]+)?\s*(?:cm|mm|in|inch(?:es)?|\"|''|\u00b0\s*[cf]?|degrees|%|minutes?|hours?|days?)(?![\w])",
