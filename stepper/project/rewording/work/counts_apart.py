@@ -36,6 +36,8 @@ _PARTS: Final = frozenset(
     " underarm underarms wedge wedges band bands steek before after between only upper lower button buttonhole seam seams tongue flap leg legs needle needles n1 n2 n3 n4".split()
 )
 """Words that name the parts."""
+_THINGS: Final = frozenset("needles markers sections panels wedges sides ends edges seams bands halves fronts backs sleeves legs".split())
+"""What a number right before it counts, and no stitches."""
 _ALL: Final = regex(r"\b(?:total|altogether|in\s+all)\b", re.I)
 _TWICE: Final = regex(r"\b(?:fronts?|sleeves?|sides?|ends?|edges?|shoulders?|halves|half|backs?|bands?|legs?|palm|underarms?)\b", re.I)
 _EACH: Final = regex(r"\b(?:each|both|per|every|either)\b", re.I)
@@ -150,6 +152,8 @@ def _sorted(found: list[tuple[re.Match[str] | None, list[str]]]) -> CountsApart 
     first = _is_named(words[0])
     leads = first or (":" in words[1] and _is_named(words[1][words[1].index(":") :]))
     groups = _named_before(words, leave=not first) if leads else words[1:]
+    if not leads and any(some and some[0] in _THINGS and not {"st", "sts", "stitches"} & set(some[:3]) for some in words[1:]):
+        return None  # "6 markers in total"
     parts: list[_Part] = []
     total = None
     for match, named in zip(counted, groups, strict=True):
@@ -157,8 +161,10 @@ def _sorted(found: list[tuple[re.Match[str] | None, list[str]]]) -> CountsApart 
         numbers = tuple(map(int, re.findall(r"\d+", match["list"])))
         said = re.sub(r"^(?:the|and)\s+|\s+(?:the|and)$", "", " ".join(of_part))
         part = _Part(numbers=numbers, span=match.span("list"), words=said)
+        if _is_named(named) and _ALL.search(" ".join(named)):
+            return None
         summed = "+" in signs and total is not None
-        if (_is_named(named) and not _ALL.search(" ".join(named))) or summed:
+        if _is_named(named) or summed:
             parts.append(part)
         elif total is None:
             total = part

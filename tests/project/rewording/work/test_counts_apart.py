@@ -72,6 +72,9 @@ def test_what_can_be_checked_stands_as_counts_that_are(line: str, text: str) -> 
         "Dec 10 sts on each side, 20 in all.",
         "40.",
         "10 for each.",
+        "You should have 6 markers in total.",
+        "Cast on 16 sts (8 sts on each of 2 needles).",
+        "40 sts on 4 needles.",
     ],
 )
 def test_what_does_or_measures_anything_stays_as_printed(line: str) -> None:
