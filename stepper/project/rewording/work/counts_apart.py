@@ -36,6 +36,7 @@ _PARTS: Final = frozenset(
     " underarm underarms wedge wedges band bands steek before after between only upper lower button buttonhole seam seams tongue flap leg legs needle needles n1 n2 n3 n4".split()
 )
 """Words that name the parts."""
+_ON_NEEDLE: Final = regex(r"\b(?:needles?|n[1-4])\b|^(?:first|second|third)$", re.I)
 _THINGS: Final = frozenset("needles markers sections panels wedges sides ends edges seams bands halves fronts backs sleeves legs".split())
 """What a number right before it counts, and no stitches."""
 _ALL: Final = regex(r"\b(?:total|altogether|in\s+all)\b", re.I)
@@ -172,6 +173,8 @@ def _sorted(found: list[tuple[re.Match[str] | None, list[str]]]) -> CountsApart 
             return None
     if not parts and not {"st", "sts", "stitch", "stitches", "count", "total"} & set(every):
         return None
+    if any(_ON_NEEDLE.search(part.words) and "per" not in part.words.split() for part in parts):
+        return None  # so the stitches are divided, which the plan has to know
     apart = any(re.search(r"\b(?:between|before|after)\b", part.words) for part in parts)
     whole = len(parts) > 1 or ":" in signs or any(_EACH.search(part.words) for part in parts)
     return CountsApart(total=total, parts=tuple(parts), whole=whole and not apart)

@@ -15,7 +15,7 @@ from stepper.project.rewording.reworded import as_printed
         "40 sts: 20 each front and back.",
         "40 sts: 20 for front and back.",
         "40 sts: front 20, back 20.",
-        "There are 40 sts on the needles: 10 on each needle.",
+        "There are 40 sts on the needles: 10 per needle.",
         "40 sts (10 + 20 + 10).",
         "10 for the left front, 20 for the back and 10 for the right front, 40 sts in all.",
         "250 (270) sts total: fronts 35 (38) each sleeves 54 (58) each back 72 (78).",
@@ -75,6 +75,7 @@ def test_what_can_be_checked_stands_as_counts_that_are(line: str, text: str) -> 
         "You should have 6 markers in total.",
         "Cast on 16 sts (8 sts on each of 2 needles).",
         "40 sts on 4 needles.",
+        "CO 40 sts, 16 on the first needle, 12 on the second and 12 on the third.",
     ],
 )
 def test_what_does_or_measures_anything_stays_as_printed(line: str) -> None:
