@@ -275,7 +275,7 @@ def _claused(row: tuple[str, Span]) -> list[tuple[str, Span]]:
 
 def _parted(row: tuple[str, Span], before: re.Pattern[str]) -> list[tuple[str, Span]]:
     """Split a row behind each match if only its parts can be read, and all of them can."""
-    text, place = row
+    text = row[0]
     starts = [0, *(match.end() for match in before.finditer(text))]
     if len(starts) < 2 or is_for_some(text) or _SAME_TIME.search(text) or reads(text):
         return [row]

@@ -122,14 +122,14 @@ def sizes_called(words: str, sizes: tuple[str, ...]) -> tuple[tuple[int, ...], s
     some = _SOME.fullmatch(words.strip())
     if some is not None:
         many = _MANY.get((some.group(1) or some.group(4)).lower(), 0)
-        first = bool(some.group(2) or some.group(3))
+        low = bool(some.group(2) or some.group(3))
         if not 0 < many <= len(sizes):
             return (), words.strip()
-        return tuple(range(many)) if first else tuple(range(len(sizes) - many, len(sizes))), ""
+        return tuple(range(many)) if low else tuple(range(len(sizes) - many, len(sizes))), ""
     from_one = _FROM_ONE_ON.fullmatch(words.strip())
-    end = size_called(from_one["one"], sizes) if from_one is not None else None
-    if from_one is not None and end is not None:
-        return tuple(range(end, len(sizes)) if from_one["up"] else range(end + 1)), ""
+    named_end = size_called(from_one["one"], sizes) if from_one is not None else None
+    if from_one is not None and named_end is not None:
+        return tuple(range(named_end, len(sizes)) if from_one["up"] else range(named_end + 1)), ""
     words = words if any("/" in size for size in sizes) else words.replace("/", ",")
     for name in re.split(r"\s*(?:[,&()\[\]{}]|\band\b|\bor\b)\s*", _THE.sub("", words)):
         if not name.strip(" -\u2013"):

@@ -55,6 +55,14 @@ THREE = {"sizes": "S (M, L)"}
 
 # fmt: off
 STRETCHES: tuple[Stretch, ...] = (
+    # --- for some sizes, and under headings ---
+    _(R, "Size S: Knit 1 rnd. Size M: Knit 2 rnds. All other sizes: Knit 3 rnds.", "40*2", **THREE),
+    _(R, "L and up: Knit 5 rnds.\nNot for S: Knit 3 rnds.", "40*3", **THREE),
+    _(R, "S and L only: Knit 1 rnd.\nM only: (K8, k2tog) 4 times. 36 sts.", "36", **THREE),
+    _(R, "Knit 1 rnd.\nAll other sizes: Knit 3 rnds.", "", **THREE),
+    _(R, "Knit 2 rnds.\n40 sts: 22 for the back and 20 for the front.", ""),
+    _(R, "Knit 2 rnds.\n40 sts: 20 each front and back.", "40*2"),
+    _(R, "Knit 2 rnds.\n42 sts: 21 each front and back.", ""),
     # --- rows worked again ---
     _(F, "Row 1 (RS): K1, ssk, k to end.\nRow 2: Purl.\nRow 3: Knit.\nRow 4: Purl.\nRep the last 4 rows twice more.\nRep row 1 once.", "39*4 38*4 37*4 36"),
     _(F, f"{DEC}Work 3 rows even.\nRep the last 4 rows twice.", "38*4 36*4 34*4"),

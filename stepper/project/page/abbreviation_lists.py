@@ -48,9 +48,14 @@ _UNKNITTED: Final = regex(
     r"(?:sts?|st\(s\)|rnds?|rnd\(s\)|rep|beg|rem|cont|foll|patt|tog|alt|approx|rs|ws|mc|cc|pm|sm|bor|m)\.?",
     re.I,
 )
-_TRADE: Final = regex(r"(?:inc|dec|yo|yrn|yfwd|wyib|wyif|kfb|pfb|tog|alt|meas|inc'd|dec'd|dpns?|w&t|est|incl?|cable|yf|yb)(?:\s.*)?", re.I)
+_TRADE: Final = regex(
+    r"(?:inc|dec|yo|yrn|yfwd|wyib|wyif|kfb|pfb|tog|alt|meas|inc'd|dec'd|dpns?|w&t|est|incl?|cable|yf|yb)(?:\s.*)?",
+    re.I,
+)
 _SHORT: Final = regex(r"[A-Za-z][A-Za-z0-9.()&]{0,8}")
-_KEY: Final = r"(?:[A-Za-z][A-Za-z0-9.&/'\u2019]{0,9}(?:\([a-z]{1,3}\))?(?:\s(?:st|sts|st\s+st|m|tog|tbl|below|fwd))?)"
+_KEY: Final = (
+    r"(?:[A-Za-z][A-Za-z0-9.&/'\u2019]{0,9}(?:\([a-z]{1,3}\))?(?:\s(?:st|sts|st\s+st|m|tog|tbl|below|fwd))?)"
+)
 _EXPLAINS: Final = regex(
     rf"^\W*(?P<keys>{_KEY}(?:\s*(?:[,/&]|\band\b)\s*{_KEY}){{0,4}})\s*(?P<sign>[=:\u2013\u2014]|,(?=\s)|-(?=\s))\s*(?P<words>\S.*)$"
 )
@@ -105,7 +110,13 @@ def _is_short_form(key: str) -> bool:
         return False
     plain = key.split("(")[0].rstrip(".")
     cut = len(plain) <= 5 and not re.search(r"[aeiouy]", plain, re.I)
-    return bool(re.search(r"\d|&|/", plain) or (plain.isupper() and len(plain) <= 6) or cut or _UNKNITTED.fullmatch(plain) or _TRADE.fullmatch(plain))
+    return bool(
+        re.search(r"\d|&|/", plain)
+        or (plain.isupper() and len(plain) <= 6)
+        or cut
+        or _UNKNITTED.fullmatch(plain)
+        or _TRADE.fullmatch(plain)
+    )
 
 
 def _only_names(body: str) -> bool:

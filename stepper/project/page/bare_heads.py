@@ -22,6 +22,7 @@ from stepper.project.rewording.asides import instructs
 from stepper.project.sizes import HEAD_OF_SIZES, names_people
 from stepper.regex import regex
 
+
 def _words(text: str) -> frozenset[str]:
     """Return the words of a text."""
     return frozenset(text.split())
@@ -71,9 +72,7 @@ _FABRICS: Final = _words(
     "fisherman's mosaic colorwork colourwork stranded intarsia zigzag wave waves dots bobbles i-cord "
     "icord"
 )
-_PLACING: Final = _words(
-    "in on at from over under through into by around round along across per"
-)
+_PLACING: Final = _words("in on at from over under through into by around round along across per")
 """Words that say where something is worked, first in a row: "In the round"."""
 _AS_WORN: Final = regex(r"\s*[,(]?\s*(?:as|when)\s+worn\s*\)?", re.I)
 _FACING: Final = regex(r"(?:the\s+)?(?:right|wrong)\s+side", re.I)

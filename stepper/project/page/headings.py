@@ -353,6 +353,8 @@ _IN_WORDS = regex(
     re.I,
 )
 """What stands over the rounds of a chart that are told in words beside it."""
+
+
 def chart_in_words(row: str) -> str:
     """Return the chart whose rounds the rows below tell in words; empty if a row does not say so."""
     match = _IN_WORDS.search(row)
@@ -373,7 +375,9 @@ def _all_of_parts(words: str) -> bool:
 
 def is_heading_alone(words: str) -> bool:
     """Return whether words are the name of a part or of the end of a page, and nothing else."""
-    return _ENDING.fullmatch(words) is not None or (_all_of_parts(words) and _OF_PARTS.fullmatch(words) is None)
+    return _ENDING.fullmatch(words) is not None or (
+        _all_of_parts(words) and _OF_PARTS.fullmatch(words) is None
+    )
 
 
 def inline_part(row: str) -> str:
@@ -397,9 +401,7 @@ _EXPLAINED = regex(
 )
 
 
-_SHOUTED = regex(
-    r"^\s*[A-Z][A-Z/ \u2013-]{2,60}?(?:\s*\((?:applies to|for|worked) [a-z ]+\))?\s*:\s*$"
-)
+_SHOUTED = regex(r"^\s*[A-Z][A-Z/ \u2013-]{2,60}?(?:\s*\((?:applies to|for|worked) [a-z ]+\))?\s*:\s*$")
 _ORDERED = regex(
     r"\b(?:KNIT|PURL|CAST|BIND|WORK|JOIN|TURN|REPEAT|REP|CHANGE|SLIP|PICK|PLACE|MAKE|BREAK|CUT|HOLD|CONTINUE|BEGIN|EVERY|EACH|ALL|BOTH|"
     r"ONLY|NOT|UNTIL|TIMES|TWICE|AGAIN|ROWS?|ROUNDS?|RNDS?|SIZES?|WITH|REVERSE|REVERSING|SAME|AS|[SMLX]{1,4}|MC|CC|[A-H]|RS|WS)\b"

@@ -25,9 +25,7 @@ _PART = (
     r"(?:Back|Fronts?|Sleeves?|Body|Yoke|Neck(?:band|line)?|Collar|Hood|Thumb|Hand|Heel|Foot|Toe|Gusset|Cuffs?|Leg|Crown|Brim"
     r"|Border|Edging|Armholes?|Shoulders?|Raglan|Cap|Band|Bands|Hem|Welt|Instep|Flap|Mitten|Mitt|Sock|Hat|Pocket|Cowl|Scarf|Shawl|Palm|Ribbing|Finger)"
 )
-_WITH_PART = (
-    r"(?:Left|Right|First|Second|Upper|Lower|Front|Back|Button|Buttonhole|Neck|Heel|Full-Fashioned|Sweater|V|Center|Centre|Side|Main|Inner|Outer)"
-)
+_WITH_PART = r"(?:Left|Right|First|Second|Upper|Lower|Front|Back|Button|Buttonhole|Neck|Heel|Full-Fashioned|Sweater|V|Center|Centre|Side|Main|Inner|Outer)"
 _NAMED = rf"(?:{_WITH_PART}\s+){{0,2}}{_PART}(?:\s+of\s+(?:the\s+)?{_PART})?"
 _SHAPED = (
     rf"Shape\s+(?:(?:the|and|for|{_WITH_PART}|{_PART}|Top|Side|of)\s+){{0,3}}"

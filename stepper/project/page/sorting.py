@@ -13,8 +13,8 @@ import re
 from dataclasses import field
 from itertools import dropwhile, takewhile
 
-from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape
 from stepper.project.page.abbreviation_lists import explains_short_form
+from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape
 from stepper.project.page.front_matter import is_soft, kind_of, kind_under
 from stepper.project.page.front_pieces import front_pieces
 from stepper.project.page.headings import (
@@ -104,14 +104,18 @@ _SHOE = regex(
     re.I,
 )
 """What a size of shoes or people is called: "EU 38", "Adult Small"."""
-_COUNTED_ROW = regex(r"\W*(?P<size>[A-Z][A-Za-z' /-]{0,24}(?:\s\d+)?)\s*[:=\u2013\u2014]\s*\d+(?:\s*,\s*\d+){2,}(?:\s*(?:sts|stitches))?\.?")
+_COUNTED_ROW = regex(
+    r"\W*(?P<size>[A-Z][A-Za-z' /-]{0,24}(?:\s\d+)?)\s*[:=\u2013\u2014]\s*\d+(?:\s*,\s*\d+){2,}(?:\s*(?:sts|stitches))?\.?"
+)
 """A size and the counts after each round, to tick off: "Adult Small: 80, 72, 64, 56, 48, 40"."""
 _OFTEN = regex(
     r"\b(?:make|work|knit)\s+(?:[2-9]|\d\d|two|three|four|five|six|both)\b"
     r"|\b(?:\d+|two|both|worked)\s+(?:alike|the\s+same)\b|\btwice\b|[(\[]\s*(?:2|two|both)\s*[)\]]|\bx\s?2\b",
     re.I,
 )
-_OF_DEFINITION = regex(r"\W*(?:rep(?:eat)?|these|this|(?:work|use)\s+these|the\s+(?:above|last|\d+)\s)\b", re.I)
+_OF_DEFINITION = regex(
+    r"\W*(?:rep(?:eat)?|these|this|(?:work|use)\s+these|the\s+(?:above|last|\d+)\s)\b", re.I
+)
 """What a sentence behind the rows of a stitch pattern begins with: "Rep rows 1-4 for pattern."."""
 _OFTEN_WHY = "this part is knitted more than once, and stands here once."
 _STITCH_STOP = regex(r"\b[kp]\.$", re.I)
@@ -403,7 +407,7 @@ class Sorter:
         """Return whether a row between two paragraphs of front matter heads the second, whatever it is called."""
         row, above = self.lines.rows[at], self.lines.rows[at - 1] if at else ""
         bare = not re.search(r"[.,;:!?]$", row) and len(row.split()) <= 6 and not kind_of(row)
-        named = bare and not kind_of(row, self.context, apart=True) or row.isupper()
+        named = (bare and not kind_of(row, self.context, apart=True)) or row.isupper()
         shown = heads_by_shape(row, above, self._below(at), apart=True, stopped=True)
         return not above and named and shown and bool(self.lines.rows[at + 1 : at + 2] and self._below(at))
 

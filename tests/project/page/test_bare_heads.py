@@ -8,7 +8,9 @@ from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape
 from stepper.project.page.pasted import take_apart
 
 
-def heads(row: str, below: str = "Knit 3 rows.", *, above: str = "", apart: bool = True, stopped: bool = True) -> bool:
+def heads(
+    row: str, below: str = "Knit 3 rows.", *, above: str = "", apart: bool = True, stopped: bool = True
+) -> bool:
     """Return whether a row is a heading, on a page that calls its yarn Slate."""
     return heads_by_shape(row, above, below, apart=apart, stopped=stopped, yarns={"slate"})
 
@@ -68,5 +70,9 @@ def test_what_stands_below_such_a_heading_is_worked_as_before() -> None:
     """It is a comment, not a part: the rows go on with the stitches in hand; a cast-on begins a part."""
     page = "Hat\n\nCast on 40 sts. Join in the round.\nKnit until the hat measures ten cm from here.\n\nLAST THINGS\nKnit 3 rnds.\n\nCord\n\nCast on 3 sts.\nKnit 10 rows.\n"
     pasted = take_apart(page)
-    assert [piece.text for piece in pasted.pieces if piece.front == "heading"] == ["Hat", "LAST THINGS", "Cord"]
+    assert [piece.text for piece in pasted.pieces if piece.front == "heading"] == [
+        "Hat",
+        "LAST THINGS",
+        "Cord",
+    ]
     assert [part.name for part in pasted.parts] == ["hat", "cord"]

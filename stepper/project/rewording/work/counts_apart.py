@@ -22,25 +22,193 @@ from stepper.regex import regex
 _LIST: Final = r"\d+(?:\s*[(\[]\s*\d+(?:\s*[,;:/]\s*\d+)*\s*[)\]])?"
 _STS: Final = r"(?:stitches|stitch|sts?)"
 _SPELT: Final = {
-    name: number for number, name in enumerate(("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"), 1)
+    name: number
+    for number, name in enumerate(
+        ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"), 1
+    )
 }
-_TOKEN: Final = regex(rf"\s*(?:(?P<list>{_LIST})|(?P<word>[^\W\d_][\w'\u2019]*(?:-[a-z]+)*)|(?P<sign>[,;:=()\[\]&+-]))")
+_TOKEN: Final = regex(
+    rf"\s*(?:(?P<list>{_LIST})|(?P<word>[^\W\d_][\w'\u2019]*(?:-[a-z]+)*)|(?P<sign>[,;:=()\[\]&+-]))"
+)
 _JOINS: Final = frozenset(
-    "you now there are is will be should have has had 'll you'll you've got left remain remains rem remaining that that's this gives makes make which with the a an of them these"
-    " those so and then total altogether in all on for at stitch stitches st sts count check counts number stitch-count your in-all we to come comes up made".split()
+    [
+        "you",
+        "now",
+        "there",
+        "are",
+        "is",
+        "will",
+        "be",
+        "should",
+        "have",
+        "has",
+        "had",
+        "'ll",
+        "you'll",
+        "you've",
+        "got",
+        "left",
+        "remain",
+        "remains",
+        "rem",
+        "remaining",
+        "that",
+        "that's",
+        "this",
+        "gives",
+        "makes",
+        "make",
+        "which",
+        "with",
+        "the",
+        "a",
+        "an",
+        "of",
+        "them",
+        "these",
+        "those",
+        "so",
+        "and",
+        "then",
+        "total",
+        "altogether",
+        "in",
+        "all",
+        "on",
+        "for",
+        "at",
+        "stitch",
+        "stitches",
+        "st",
+        "sts",
+        "count",
+        "check",
+        "counts",
+        "number",
+        "stitch-count",
+        "your",
+        "in-all",
+        "we",
+        "to",
+        "come",
+        "comes",
+        "up",
+        "made",
+    ]
 )
 """Words that join the counts, or stand for the stitches."""
 _PARTS: Final = frozenset(
-    "each both per every either front fronts back backs sleeve sleeves body yoke raglan raglans shoulder shoulders neck side sides end ends edge edges first second third fourth"
-    " left right middle centre center outer inner marker markers section sections panel panels gusset gussets thumb palm hand instep sole heel foot top bottom half halves"
-    " underarm underarms wedge wedges band bands steek before after between only upper lower button buttonhole seam seams tongue flap leg legs needle needles n1 n2 n3 n4".split()
+    [
+        "each",
+        "both",
+        "per",
+        "every",
+        "either",
+        "front",
+        "fronts",
+        "back",
+        "backs",
+        "sleeve",
+        "sleeves",
+        "body",
+        "yoke",
+        "raglan",
+        "raglans",
+        "shoulder",
+        "shoulders",
+        "neck",
+        "side",
+        "sides",
+        "end",
+        "ends",
+        "edge",
+        "edges",
+        "first",
+        "second",
+        "third",
+        "fourth",
+        "left",
+        "right",
+        "middle",
+        "centre",
+        "center",
+        "outer",
+        "inner",
+        "marker",
+        "markers",
+        "section",
+        "sections",
+        "panel",
+        "panels",
+        "gusset",
+        "gussets",
+        "thumb",
+        "palm",
+        "hand",
+        "instep",
+        "sole",
+        "heel",
+        "foot",
+        "top",
+        "bottom",
+        "half",
+        "halves",
+        "underarm",
+        "underarms",
+        "wedge",
+        "wedges",
+        "band",
+        "bands",
+        "steek",
+        "before",
+        "after",
+        "between",
+        "only",
+        "upper",
+        "lower",
+        "button",
+        "buttonhole",
+        "seam",
+        "seams",
+        "tongue",
+        "flap",
+        "leg",
+        "legs",
+        "needle",
+        "needles",
+        "n1",
+        "n2",
+        "n3",
+        "n4",
+    ]
 )
 """Words that name the parts."""
 _ON_NEEDLE: Final = regex(r"\b(?:needles?|n[1-4])\b|^(?:first|second|third)$", re.I)
-_THINGS: Final = frozenset("needles markers sections panels wedges sides ends edges seams bands halves fronts backs sleeves legs".split())
+_THINGS: Final = frozenset(
+    [
+        "needles",
+        "markers",
+        "sections",
+        "panels",
+        "wedges",
+        "sides",
+        "ends",
+        "edges",
+        "seams",
+        "bands",
+        "halves",
+        "fronts",
+        "backs",
+        "sleeves",
+        "legs",
+    ]
+)
 """What a number right before it counts, and no stitches."""
 _ALL: Final = regex(r"\b(?:total|altogether|in\s+all)\b", re.I)
-_TWICE: Final = regex(r"\b(?:fronts?|sleeves?|sides?|ends?|edges?|shoulders?|halves|half|backs?|bands?|legs?|palm|underarms?)\b", re.I)
+_TWICE: Final = regex(
+    r"\b(?:fronts?|sleeves?|sides?|ends?|edges?|shoulders?|halves|half|backs?|bands?|legs?|palm|underarms?)\b",
+    re.I,
+)
 _EACH: Final = regex(r"\b(?:each|both|per|every|either)\b", re.I)
 _MANY: Final = regex(r"\b(?:needles?|sections?|wedges?|panels?|markers?|seams?|raglans?)\b", re.I)
 _ON_ALL: Final = regex(r"\s+on\s+(?:the\s+|your\s+|all\s+)?needles?\b(?=\s*[,;:.)(]|\s*$|\s+and\b)", re.I)
@@ -76,7 +244,13 @@ class _Part:
         if _EACH.search(self.words):
             if spelt:
                 return tuple(spelt)
-            named = len(set(re.findall(r"\b(?:front|back|palm|sole|instep|top|bottom|left|right|upper|lower)\b", self.words)))
+            named = len(
+                set(
+                    re.findall(
+                        r"\b(?:front|back|palm|sole|instep|top|bottom|left|right|upper|lower)\b", self.words
+                    )
+                )
+            )
             return tuple(range(2, 13)) if _MANY.search(self.words) else (max(2, named),)
         named = len(re.findall(r"\band\b", self.words)) + 1
         plural = re.search(r"\b(?:fronts|sleeves|sides|ends|shoulders|halves|backs|bands|legs)\b", self.words)
@@ -98,13 +272,20 @@ class CountsApart:
         if self.total is None or not self.parts:
             return ""
         sizes = max(len(self.total.numbers), *(len(part.numbers) for part in self.parts))
-        known = [part.numbers * (sizes if len(part.numbers) == 1 else 1) for part in (self.total, *self.parts)]
+        known = [
+            part.numbers * (sizes if len(part.numbers) == 1 else 1) for part in (self.total, *self.parts)
+        ]
         if any(len(numbers) != sizes for numbers in known):
             return ""
         total, *parts = known
         for times in product(*(part.times for part in self.parts)):
-            sums = [sum(number * often for number, often in zip(column, times, strict=True)) for column in zip(*parts, strict=True)]
-            if sums == list(total) or (not self.whole and all(some <= every for some, every in zip(sums, total, strict=True))):
+            sums = [
+                sum(number * often for number, often in zip(column, times, strict=True))
+                for column in zip(*parts, strict=True)
+            ]
+            if sums == list(total) or (
+                not self.whole and all(some <= every for some, every in zip(sums, total, strict=True))
+            ):
                 return ""
         return "the parts that are counted do not come to the number of all stitches."
 
@@ -153,7 +334,9 @@ def _sorted(found: list[tuple[re.Match[str] | None, list[str]]]) -> CountsApart 
     first = _is_named(words[0])
     leads = first or (":" in words[1] and _is_named(words[1][words[1].index(":") :]))
     groups = _named_before(words, leave=not first) if leads else words[1:]
-    if not leads and any(some and some[0] in _THINGS and not {"st", "sts", "stitches"} & set(some[:3]) for some in words[1:]):
+    if not leads and any(
+        some and some[0] in _THINGS and not {"st", "sts", "stitches"} & set(some[:3]) for some in words[1:]
+    ):
         return None  # "6 markers in total"
     parts: list[_Part] = []
     total = None
@@ -233,8 +416,16 @@ def _written(line: Reworded, start: int, apart: CountsApart) -> Reworded:
     told = line.text[start:stop].strip(" .!:") if len(apart.parts) > len(between) else ""
     return replace(
         line,
-        text=line.text[:start] + text.rstrip() + (" " if line.text[stop:] else "") + line.text[stop:].lstrip(),
-        places=(*line.places[:start], *places[: len(text.rstrip())], *((line.places[stop],) if line.text[stop:] else ()), *line.places[len(line.text) - len(line.text[stop:].lstrip()) :]),
+        text=line.text[:start]
+        + text.rstrip()
+        + (" " if line.text[stop:] else "")
+        + line.text[stop:].lstrip(),
+        places=(
+            *line.places[:start],
+            *places[: len(text.rstrip())],
+            *((line.places[stop],) if line.text[stop:] else ()),
+            *line.places[len(line.text) - len(line.text[stop:].lstrip()) :],
+        ),
         kept=(*line.kept, told) if told else line.kept,
     )
 
@@ -249,7 +440,13 @@ def _with_total_apart(line: Reworded) -> Reworded:
     return replace(
         line,
         text=f"{line.text[:goal]}. {line.text[first:last]}{line.text[match.end() :]}",
-        places=(*line.places[:goal], line.places[goal], line.places[goal], *line.places[first:last], *line.places[match.end() :]),
+        places=(
+            *line.places[:goal],
+            line.places[goal],
+            line.places[goal],
+            *line.places[first:last],
+            *line.places[match.end() :],
+        ),
     )
 
 

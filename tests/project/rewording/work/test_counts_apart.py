@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.rewording.work.counts_apart import counts_apart, counts_in_doubt, write_counts_apart
 from stepper.project.rewording.reworded import as_printed
+from stepper.project.rewording.work.counts_apart import counts_apart, counts_in_doubt, write_counts_apart
 
 
 @pytest.mark.parametrize(
@@ -49,7 +49,10 @@ def test_parts_that_do_not_add_up_are_refused(line: str) -> None:
     ("line", "text"),
     [
         ("There will be 20 sts between the markers, and 40 sts in all.", "40 sts. 20 sts between markers."),
-        ("Work until there are 17 sts between the markers, 64 sts altogether.", "Work until there are 17 sts between the markers. 64 sts."),
+        (
+            "Work until there are 17 sts between the markers, 64 sts altogether.",
+            "Work until there are 17 sts between the markers. 64 sts.",
+        ),
         ("Rep until there are 60 sts, 30 sts per needle.", "Rep until there are 60 sts."),
         ("Cast on 20 sts, that is 10 per needle.", "Cast on 20 sts."),
         ("Count your stitches: 40.", "40 sts."),
