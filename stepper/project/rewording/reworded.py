@@ -41,7 +41,7 @@ def laid_anew(line: Reworded, start: int, end: int, pieces: Sequence[str | tuple
         line: The line.
         start: Where the stretch begins in the text.
         end: Where it ends.
-        pieces: What stands there instead: words, or where in the text they are taken from. Words that are put in
+        pieces: What stands there instead: words, or where in the text they are from. Words that are put in
             take the place of those behind them, at the beginning and the end that of the stretch.
     """
     text, places = list[str](), list[int]()

@@ -18,11 +18,21 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.craft.stitch_patterns import KNOWN, RIB
-from stepper.project.rewording.openings import colon_behind_opening
 from stepper.project.rewording.remarks.idle import is_idle
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import ROUND, STS, N
 from stepper.project.rewording.talk import SENTENCE, is_talk
+from stepper.project.rewording.voice.row_phrases import (
+    SOON,
+    lead_space,
+    with_change,
+    with_comma,
+    with_fabric_behind,
+    with_repeat,
+    with_row_named,
+    with_total,
+    with_whole_edge,
+)
 from stepper.project.rewording.voice.verbs import GERUNDS, PARTICIPLES, VERBS
 from stepper.regex import regex
 
@@ -36,19 +46,19 @@ def put_in_orders(line: Reworded) -> Reworded:
             continue
         behind = len(line.text) - end
         for turned in (
-            _with_total,
-            _with_repeat,
-            _with_change,
+            with_total,
+            with_repeat,
+            with_change,
             _without_after,
             _without_opening,
             _from_copula,
             _from_passive,
             _from_second_person,
-            _whole_edge,
+            with_whole_edge,
             _from_gerund,
-            _with_row_named,
-            _with_comma,
-            _in_fabric,
+            with_row_named,
+            with_comma,
+            with_fabric_behind,
         ):
             line = turned(line, start, len(line.text) - behind)
     return line
@@ -63,24 +73,23 @@ _CONDITION: Final = regex(
 _VERB: Final = "|".join(sorted(VERBS, key=len, reverse=True))
 _PARTICIPLE: Final = "|".join(sorted(PARTICIPLES, key=len, reverse=True))
 _GERUND: Final = "|".join(sorted(GERUNDS.keys() - {"ribbing", "ending"}, key=len, reverse=True))
-_SOON: Final = r"(?:now|then|next|first|again|finally|also|just|simply|here|afterwards|once\s+more)"
 _JOINT: Final = r"(?:(?<=[,;:])\s+(?:and\s+)?(?:then\s+)?|\s+and\s+(?:then\s+)?)"
-_STARTS: Final = rf"(?P<joint>\s*(?:(?:and|but|so)\s+)?(?:{_SOON}\s*,?\s+)*|{_JOINT}(?:{_SOON}\s+)*)"
+_STARTS: Final = rf"(?P<joint>\s*(?:(?:and|but|so)\s+)?(?:{SOON}\s*,?\s+)*|{_JOINT}(?:{SOON}\s+)*)"
 
 _WHO: Final = r"(?:you|we)"
 _WILL: Final = r"(?P<will>(?:'ll|\s+will|(?:'re|\s+are)\s+(?:now\s+)?(?:going|about)\s+to)(?:\s+(?:need|want|have)\s+to)?)"
 _OPENING: Final = regex(
-    rf"\s*(?:(?:{_SOON}|ok(?:ay)?|right|well|so|and|please)\s*,?\s+)*"
+    rf"\s*(?:(?:{SOON}|ok(?:ay)?|right|well|so|and|please)\s*,?\s+)*"
     rf"(?:(?:(?:it's|it\s+is|that\s+means\s+it's)\s+)?(?:now\s+|finally\s+)?time\s+(?:now\s+)?to|let's|let\s+us|"
     rf"{_WHO}(?:'re|\s+are)\s+(?:now\s+)?ready\s+to|the\s+(?:next|last|first)\s+(?:step|thing)(?:\s+to\s+do)?\s+is\s+(?:now\s+)?to|"
     rf"all\s+(?:that\s+)?(?:{_WHO}\s+(?:have\s+to\s+|need\s+to\s+)?do\s+(?:now\s+)?|(?:there\s+)?(?:is|remains|that\s+remains|that's\s+left)\s+(?:to\s+do\s+)?)is\s+(?:to\s+)?|"
     rf"go\s+ahead\s+and|(?:{_WHO}\s+)?(?:begin|start)\s+(?:off\s+)?by(?=\s+(?:{_GERUND})\b)|be\s+sure\s+to)\s+"
-    rf"(?:{_SOON}\s+)*(?:(?P<verb>{_VERB})|(?P<gerund>{_GERUND}))\b",
+    rf"(?:{SOON}\s+)*(?:(?P<verb>{_VERB})|(?P<gerund>{_GERUND}))\b",
     re.IGNORECASE,
 )
 """What a sentence says before its order: that it is time for it, that you are ready for it."""
 _SECOND: Final = regex(
-    rf"{_STARTS}{_WHO}(?:\s+{_SOON})*(?:{_WILL}|\s+(?:should\s+now|(?:can|may)\s+now|must|have\s+to|need\s+to))?(?:\s+{_SOON})*\s+(?P<verb>{_VERB})\b(?!\s+(?:to\s+have|been)\b)",
+    rf"{_STARTS}{_WHO}(?:\s+{SOON})*(?:{_WILL}|\s+(?:should\s+now|(?:can|may)\s+now|must|have\s+to|need\s+to))?(?:\s+{SOON})*\s+(?P<verb>{_VERB})\b(?!\s+(?:to\s+have|been)\b)",
     re.IGNORECASE,
 )
 _NOW_MAY: Final = regex(rf"\s*now\s+{_WHO}\s+(?:can|may)\s+(?P<verb>{_VERB})\b", re.IGNORECASE)
@@ -106,7 +115,7 @@ _ROUNDS_LEAD: Final = r"(?:(?:on|in|at|from|over|after|with)\s+(?!(?:both|each)\
 _PASSIVE: Final = regex(
     rf"{_STARTS}(?P<lead>(?:{_ROUNDS_LEAD}|at\s+the\s+same\s+time\s*,?\s+)?)(?P<subject>(?!(?:at|on|in|from|to|for|over|after|with|of|under|along|around)\b)(?!(?:{_VERB})\s+(?!is\b|are\b))(?!{_NO_SUBJECT}\b(?!\s+(?:rows?|rounds?|rnds?|two|sts|stitches|{N})))"
     rf"{_TOKEN}(?:(?:\s*(?=[(\[{{,]))?\s*(?:(?<=\s)|(?=[(,\[]))(?!{_NO_SUBJECT}\b){_TOKEN}){{0,12}}?)\s+(?:is|are)\s+(?:to\s+be\s+)?"
-    rf"(?:{_SOON}\s+)*(?P<manner>(?:(?!only|usually|normally|generally|typically)[a-z]+ly\s+)?)(?:{_SOON}\s+)*(?P<done>{_PARTICIPLE})\b"
+    rf"(?:{SOON}\s+)*(?P<manner>(?:(?!only|usually|normally|generally|typically)[a-z]+ly\s+)?)(?:{SOON}\s+)*(?P<done>{_PARTICIPLE})\b"
     r"(?P<particle>(?:(?<=cast)\s+(?:on|off)|(?<=bound)\s+off|(?<=picked)\s+up(?:\s+and\s+(?:knit(?:ted)?|purled))?|(?<=set)\s+aside)?)",
     re.IGNORECASE,
 )
@@ -185,72 +194,7 @@ def _without_opening(line: Reworded, start: int, end: int) -> Reworded:
     if match is None:
         return line
     verb = match["verb"] or GERUNDS[match["gerund"].lower()]
-    return laid_anew(
-        line, start, match.end(), [_lead_space(line, start), _capital(verb.lower(), line, start)]
-    )
-
-
-_EDGE: Final = regex(
-    r"\b(?P<act>(?:bind|cast)\s+off)\s+(?P<what>(?:the\s+|these\s+)(?:sts|stitches|edge|hem|cuff|border|edging|collar|neckband|neckline|band|brim|rib|ribbing))(?=\s+(?:in|loosely|with\s+(?:a|the)\s+[a-z-]+\s+bind|stretchily|knitwise|purlwise)\b|\s*[.;]?\s*$)",
-    re.IGNORECASE,
-)
-
-
-def _whole_edge(line: Reworded, start: int, end: int) -> Reworded:
-    """Write all stitches for the edge that is bound off: "bind off the hem loosely"."""
-    match = _EDGE.search(line.text, start, end)
-    if match is None:
-        return line
-    return laid_anew(line, *match.span(), [match.span("act"), " all sts"])
-
-
-_TOTAL: Final = regex(
-    rf"\s*(?:(?:work|knit|repeat)\s+(?P<row>this\s+{ROUND})|(?P<done>this\s+{ROUND})\s+is\s+(?:worked|knitted|repeated))\s+(?:(?P<before>a\s+total\s+of)\s+)?(?P<times>\d[\d\s(),;]*(?<=[\d)]))\s*times(?P<behind>\s+(?:in\s+(?:all|total)|altogether|total))?(?=\s*[.;]?\s*$)",
-    re.IGNORECASE,
-)
-
-
-def _with_total(line: Reworded, start: int, end: int) -> Reworded:
-    """Write so many rounds in all as a repeat of the one that stands there: "work this round 12 times in all"."""
-    match = _TOTAL.match(line.text, start, end)
-    if match is None or not (match["before"] or match["behind"]):
-        return line
-    times = re.sub(r"\d+", lambda number: str(int(number.group()) - 1), match["times"])
-    if re.search(r"-|\b0\b", times):
-        return line
-    return laid_anew(
-        line, start, match.end(), [_lead_space(line, start), "Repeat last round ", times, " times more"]
-    )
-
-
-_GOES_ON: Final = regex(
-    rf"\s*(?:{_SOON}\s+)*(?:(?:keep|go|carry)\s+(?:on\s+)?(?:doing|repeating|working|knitting)|continue\s+(?:repeating|to\s+repeat)|do)\s+"
-    rf"(?=(?:(?:these|those)\s+(?:{N}\s+)?{ROUND}|(?:the\s+)?last\s+(?:{N}\s+)?{ROUND}|{ROUND}\s+\d))",
-    re.IGNORECASE,
-)
-
-
-def _with_repeat(line: Reworded, start: int, end: int) -> Reworded:
-    """Write rows that are gone on with as a repeat: "keep doing rows 3 and 4 until …"."""
-    match = _GOES_ON.match(line.text, start, end)
-    if match is None or not re.search(r"\buntil\b", line.text[match.end() : end], re.IGNORECASE):
-        return line
-    return laid_anew(line, start, match.end(), [_lead_space(line, start), "Repeat "])
-
-
-_WHERE: Final = regex(
-    rf"\s*,?\s*(?:where|wherein|(?:in|on|during)\s+which)\s+(?P<number>(?:\d[\d\s(),;]*(?<=[\d)])|{N}))\s+{STS}\s+are\s+(?P<done>increased|decreased)(?:\s+evenly)?(?P<spread>\s+(?:evenly\s+)?(?:spaced|distributed|spread|across|around)?)?(?=\s*[.;=]|\s*$)",
-    re.IGNORECASE,
-)
-
-
-def _with_change(line: Reworded, start: int, end: int) -> Reworded:
-    """Write a change that a relative clause tells of a row: "knit 1 round where 6 sts are increased evenly"."""
-    match = _WHERE.search(line.text, start, end)
-    if match is None:
-        return line
-    verb = "increasing" if match["done"][0] in "iI" else "decreasing"
-    return laid_anew(line, *match.span(), [f", {verb} ", match.span("number"), " sts evenly"])
+    return laid_anew(line, start, match.end(), [lead_space(line, start), _capital(verb.lower(), line, start)])
 
 
 def _without_after(line: Reworded, start: int, end: int) -> Reworded:
@@ -258,19 +202,14 @@ def _without_after(line: Reworded, start: int, end: int) -> Reworded:
     if match is None:
         return line
     first = line.text[match.end()]
-    pieces = [_lead_space(line, start), first.upper()]
+    pieces = [lead_space(line, start), first.upper()]
     return replace(laid_anew(line, start, match.end() + 1, pieces), kept=(*line.kept, match["said"]))
-
-
-def _lead_space(line: Reworded, start: int) -> str:
-    return " " if start < len(line.text) and line.text[start] == " " else ""
 
 
 def _from_second_person(line: Reworded, start: int, end: int) -> Reworded:
     if (may := _NOW_MAY.match(line.text, start, end)) is not None:
         verb = _capital(may["verb"].lower(), line, start)
-        line = laid_anew(line, start, may.end(), [_lead_space(line, start), verb])
-        return line
+        return laid_anew(line, start, may.end(), [lead_space(line, start), verb])
     behind = len(line.text) - end
     for match in reversed(list(_clauses(_SECOND, line, start, end))):
         rest = line.text[match.start() : len(line.text) - behind]
@@ -280,7 +219,7 @@ def _from_second_person(line: Reworded, start: int, end: int) -> Reworded:
             continue
         joint = _BARE_JOINT.match(match["joint"])
         verb = _capital(match["verb"].lower(), line, match.start())
-        pieces = [joint.group() if joint else _lead_space(line, match.start()), verb]
+        pieces = [joint.group() if joint else lead_space(line, match.start()), verb]
         line = laid_anew(line, match.start(), match.end(), pieces)
     return line
 
@@ -316,7 +255,7 @@ def _from_copula(line: Reworded, start: int, end: int) -> Reworded:
     match = _COPULA.match(line.text, start, end)
     if match is None:
         return line
-    pieces: list[str | tuple[int, int]] = [_lead_space(line, start), "Work "]
+    pieces: list[str | tuple[int, int]] = [lead_space(line, start), "Work "]
     pieces += [*_small(line, *match.span("rounds")), " in ", match.span("fabric")]
     return laid_anew(line, start, match.end(), pieces)
 
@@ -408,7 +347,7 @@ _BEFORE_ORDER: Final = regex(
     re.IGNORECASE,
 )
 _ALONE: Final = regex(
-    rf"\s*(?:{_SOON}\s+)*(?P<gerund>{_GERUND})\b(?![^.]*[,;]\s+(?:{_VERB})\b)(?!\s+(?:the\s+)?(?:\w+\s+){{0,2}}(?:is|are|will|makes?|gives?|begins?|takes?)\b)",
+    rf"\s*(?:{SOON}\s+)*(?P<gerund>{_GERUND})\b(?![^.]*[,;]\s+(?:{_VERB})\b)(?!\s+(?:the\s+)?(?:\w+\s+){{0,2}}(?:is|are|will|makes?|gives?|begins?|takes?)\b)",
     re.IGNORECASE,
 )
 """A sentence that has only a form in -ing for its verb."""
@@ -437,57 +376,10 @@ def _from_gerund(line: Reworded, start: int, end: int) -> Reworded:
             return line
         what = match.span("what")
         order = match["order"].capitalize()
-        pieces = [_lead_space(line, start), _capital(verb, line, start), what, ". ", order]
+        pieces = [lead_space(line, start), _capital(verb, line, start), what, ". ", order]
         return laid_anew(line, match.start(), match.end(), pieces)
     match = _ALONE.match(line.text, start, end)
     if match is None:
         return line
     verb = GERUNDS[match["gerund"].lower()]
-    return laid_anew(line, start, match.end(), [_lead_space(line, start), _capital(verb, line, start)])
-
-
-_NAMED_ROW: Final = regex(
-    r"\s*(?P<name>(?:inc|dec)(?:rease)?)\s+(?:on|in)\s+(?:the\s+)?(?P<row>next\s+(?:row|rnd|round)(?:\s*\([RW]S\))?)\s*(?:as\s+follows\s*)?(?=:)|"
-    r"\s*(?P<called>next\s+(?:row|rnd|round)(?:\s*\([RW]S\))?)\s*,\s*(?P<what>(?:inc|dec)(?:rease|reasing)?|buttonholes?|eyelets?|set-?up)\s*(?=:)",
-    re.IGNORECASE,
-)
-
-
-def _with_row_named(line: Reworded, start: int, end: int) -> Reworded:
-    """Write what a row is for in brackets behind it: "Next round, decrease: k1, …", "Decrease on next round: …"."""
-    match = _NAMED_ROW.match(line.text, start, end)
-    if match is None:
-        return line
-    row, name = ("row", "name") if match["row"] else ("called", "what")
-    pieces: list[str | tuple[int, int]] = [match.span(row), " (", match.span(name), ")"]
-    return laid_anew(line, min(match.start(row), match.start(name)), match.end(), pieces)
-
-
-def _with_comma(line: Reworded, start: int, end: int) -> Reworded:
-    """Write a comma for the colon behind what a sentence opens with: "On needle 3 mm, from RS: …"."""
-    begin = start + len(line.text[start:end]) - len(line.text[start:end].lstrip())
-    colon = colon_behind_opening(line.text, begin)
-    return line if colon is None else laid_anew(line, colon, colon + 1, [","])
-
-
-_FIRST_FABRIC: Final = regex(
-    rf"\s*(?P<fabric>in\s+(?:the\s+)?(?:{RIB}|{KNOWN}|rib(?:bing)?|pattern))\s*,\s+(?P<order>(?:bind|cast)\s+off(?:\s+(?:loosely|all|the|rem\w*|sts|stitches))*)(?=\s*[.;]?\s*$)",
-    re.IGNORECASE,
-)
-
-
-def _in_fabric(line: Reworded, start: int, end: int) -> Reworded:
-    """Write the fabric behind the order that is worked in it: "In rib, bind off all sts"."""
-    match = _FIRST_FABRIC.match(line.text, start, end)
-    if match is None:
-        return line
-    order = match["order"]
-    first = match.start("order")
-    pieces = [
-        _lead_space(line, start),
-        order[0].upper(),
-        (first + 1, match.end("order")),
-        " i",
-        (match.start("fabric") + 1, match.end("fabric")),
-    ]
-    return laid_anew(line, start, match.end(), pieces)
+    return laid_anew(line, start, match.end(), [lead_space(line, start), _capital(verb, line, start)])

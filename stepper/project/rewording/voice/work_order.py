@@ -88,7 +88,7 @@ _RIB: Final = regex(rf"{RIB}$|(?:(?:single|double|twisted|half[\s-]twisted)\s+)?
 def put_works_in_order(line: Reworded) -> Reworded:
     """Return a line with its sentences of work in the order of the grammar; the same if it has none that need it."""
     for match in reversed(list(SENTENCE.finditer(line.text))):
-        start, end = match.span()
+        start = match.start()
         stop = start + len(match.group().rstrip(" .!"))
         if stop <= start:
             continue
