@@ -168,7 +168,9 @@ def colon_behind_opening(text: str, start: int) -> int | None:
         start: Where the sentence begins.
     """
     found, at, open_end = _phrases(text, start)
-    return at if found and not open_end and text[at : at + 1] == ":" else None
+    if open_end or all(kind == "yarn" for kind, _, _ in found):
+        return None  # "With MC:" may be the name of a line
+    return at if text[at : at + 1] == ":" else None
 
 
 def _phrases(text: str, start: int) -> tuple[list[tuple[str, int, int]], int, bool]:
