@@ -109,6 +109,8 @@ SILENT = {
     "threads", "piece",
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
     "purlwise", "knitwise",
+    # "In st st until work measures 4 cm": a sentence without a verb goes on in what it names, as "continue" does.
+    "continue", "cont",
     # "On each needle tip", "above the thumb gap": a needle of two tips, the gap that the thumb's stitches left.
     "tip", "thumb",
 }  # fmt: skip
