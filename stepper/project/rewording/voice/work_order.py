@@ -17,8 +17,6 @@ from typing import Final
 
 from stepper.craft.needles import BARE_SIZE, ROLE_SIZE, SIZE, UK_SIZE
 from stepper.craft.stitch_patterns import KNOWN, RIB
-from stepper.project.rewording.asides import instructs
-from stepper.project.rewording.remarks.idle import orders_besides
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import LONG, ROUND, N
 from stepper.project.rewording.talk import SENTENCE
@@ -52,7 +50,6 @@ _KINDS: Final = tuple(
         ("next", rf"(?:the\s+)next\s+(?P<row>{ROUND})"),
         ("long", rf"(?:for\s+)?(?:the\s+(?:first|last|next)\s+)?(?:another\s+|about\s+|approx(?:imately|\.)?\s+)*(?P<long>{LONG})"),
         ("till", r"to\s+(?P<until>the\s+\w+\s+measures\b[^*:]+?)(?=\s*$|\s*[,;]\s*(?:end(?:ing)?|finish(?:ing)?)\s)"),
-        ("aside", r"\((?P<said>[^()\d*]{2,48})\)"),
         ("length", rf"(?:up\s+)?to\s+(?:about\s+)?(?P<long>{LONG})(?=\s*$|\s*,)"),
         ("length", rf"until\s+(?:about\s+)?(?P<long>{LONG})"),
         ("every", r"(?:knit\s+)?every\s+(?:single\s+)?(?:round|rnd)\b"),
@@ -138,7 +135,7 @@ def _in_order(line: Reworded, start: int, end: int) -> Reworded:
     if body is None:
         return line
     lead = [" "] if needle is None and works["lead"][:1] == " " else []
-    said = tuple(found[kind].group().strip(" ()") for kind in ("part", "set", "aside") if kind in found)
+    said = tuple(found[kind].group().strip() for kind in ("part", "set") if kind in found)
     if defined is None:
         line = laid_anew(line, start, end, [*made, *lead, *body])
         return replace(line, kept=(*line.kept, *said))
@@ -260,8 +257,6 @@ def _agrees(verb: str, found: dict[str, re.Match[str]], fabric: list[str | tuple
     ):
         return False
     in_hand = re.match(r"\w+ing\b", verb) is not None
-    if "aside" in found and (orders_besides(found["aside"]["said"]) or instructs(found["aside"]["said"])):
-        return False
     if "verb" in found or in_hand:
         return "verb" in found and in_hand and bool(fabric)
     return bool(verb or fabric)  # "4 rounds", "10 cm": of what?
