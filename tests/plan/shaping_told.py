@@ -73,6 +73,8 @@ TOLD: tuple[Stretch, ...] = (
     # --- short rows ---
     _(ROUND60, "Row 1 (RS): From BOR, knit 10, turn.\nRow 2 (WS): Purl to BOR and 10 sts further, turn.\nRow 3: Knit to the double st, knit it, knit 5 sts, turn.\nRow 4: Purl to the double st, purl it, purl 5 sts, turn.", "60*4"),
     _(B, "K30, w&t.\nP20, w&t.\nContinue in this way, leaving 4 more sts unworked at each turn, 2 more times.", "40*6"),
+    _(ROUND60, "K5, pm, k to end.\nK10, turn.\nDS, p to 2 sts past BOR, turn.\nDS, k to BOR.", "60*4"),
+    _(ROUND60, "K10, turn.\nDS, p to 10 sts past BOR, turn.\nContinue in this way, turning 4 sts further out each time, 2 more times.", "60*6"),
     # --- stripes ---
     _(R, "Knit 2 rounds A, 1 round MC and 1 round A.", "40*4", yarns="AAMA"),
     # --- what looks like them ---

@@ -58,7 +58,8 @@ class RoundProgress:
         else:
             goal = self.facing.end - (short if element.goal == "marker" else 0)
         # Short rows in the round may go on past its beginning, but never over more stitches than there are.
-        within = element.goal == "behind" and self.used < self.facing.end  # which is not passed unsaid
+        # It is not passed unsaid.
+        within = element.goal == "behind" and name != "end" and self.used < self.facing.end
         if goal > (self.facing.end if within else self.facing.room):
             raise MisfitError(element.place, "that is past the end of the row.")
         if goal < self.used:

@@ -32,15 +32,14 @@ _BEGINS: Final = r"(^\s*|[.;:]\s+|\b(?:and|then)\s+|,\s*)"
 SAME_WORDS: tuple[Synonym, ...] = (
     # --- how often ---
     row("further|additional|extra|another", rf"\b(?:an?\s+(?:further|additional|extra)|another)\s+({N})\s+times\b", r"\1 more times", "Rep last row an additional 3 times."),
-    row("further|additional|extra", rf"\b({N})\s+(?:further|additional|extra)\s+times\b", r"\1 more times", "Rep last row 3 additional times."),
+    row("further|additional|extra", rf"\b({N})\s+(?:further|additional|extra)\s+times\b", r"\1 more times", "*K1, p1; rep from * 3 additional times."),
     row("further|additional|extra", rf"\b({N})\s+(?:further|additional|extra)\s+({_ROWS})\b", r"\1 more \2", "Work two further rows."),
     row("further|additional|extra", rf"\b(?:an?\s+(?:further|additional|extra)|another)\s+({N})\s+({_ROWS})\b", r"\1 more \2", "Work an additional 4 rows in st st."),
     row("further|additional|extra", rf"\b(?:an?|1)\s+(?:further|additional|extra)\s+({_ROW})\b", r"1 more \1", "Purl a further row."),
     row("again", rf"({_BEGINS})(?:work|rep(?:eat)?)\s+((?:the\s+)?(?:last|these)\s+(?:{N}\s+)?{_ROWS})\s+again(?=\s*[.;]|\s*$)", r"\2rep \3 once more", "Work the last 2 rows again."),
     row(" time", r"\b(?:another|(?:1|one)\s+more|(?:1|one)\s+(?:additional|further|extra)|(?:1|one)(?=\s+time\s+more))\s+time(?:\s+more)?(?=\s*[-.,;:)]|\s*$|\s+and\b)", "once more", "Rep rows 1 and 2 another time."),
     row("two times", r"\btwo\s+times\b(?!\s+more)", "twice", "Rows 4 to 7 As rows 2 to 3, two times."),
-    row("total of|in total|in all|times total", rf"\b(?:for\s+a\s+total\s+of|a\s+total\s+of|for(?=\s+{N}\s+times\s+(?:in|total)))\s+({N})\s+times\b(?:\s+(?:in\s+(?:all|total)|total))?", r"\1 times in all", "Work these 6 rnds for a total of 3 times."),
-    row("work", rf"{_BEGINS}work\s+(?=(?:the\s+|these\s+)?(?:last|these|previous)\s+(?:{N}\s+)?{_ROW}s?\b[^.;]*?\b(?:more|again)\b)", r"\1rep ", "Work last 2 rows, 2 times more - 34 sts."),
+    row("total of|in total|in all|times total", rf"\b(?:for\s+a\s+total\s+of|a\s+total\s+of|for(?=\s+{N}\s+times\s+(?:in|total)))\s+({N})\s+times\b(?:\s+(?:in\s+(?:all|total)|total))?", r"\1 times in all", "Work chart A for a total of 3 times."),
     row("previous|preceding|these last", rf"\b(?:the\s+|these\s+)?(?:previous|preceding|these\s+last)\s+(?=(?:{N}\s+)?{_ROWS}\b)", "last ", "The preceding 2 rows form rib."),
     row("are left|until there|until you", rf"\buntil\s+(?:(?:there\s+are|you\s+have)\s+(?:only\s+|just\s+)?({N}\s+{STS})\s+(?:left|remaining)|({N}\s+{STS})\s+are\s+left)\b", r"until \1\2 rem", "Rep last 2 rows until there are 32 sts remaining, ending with a P row."),
     row("only|just", rf"\buntil\s+(?:there\s+are\s+)?(?:only|just)\s+(?={N}\s+{STS})", "until ", "Dec 1 st at each end of next and every foll alt row until only 36 sts remain, then on foll 2 rows. 32 sts."),
@@ -62,7 +61,6 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("evenly", rf"\bevenly\s+(inc|dec)(reas(?:e|ing))?\s+({N}\s+{STS})", r"\1\2 \3 evenly", "Next row: Knit across, evenly decreasing 4 sts."),
     row("over to|swap|move ", rf"\b(?:change\s+over|swap(?:\s+(?:over|back))?|move(?:\s+(?:over|back))?|switch\s+over)\s+to\s+(?:the\s+)?(?={_NEEDLES})", "change to ", "Swap to 3 1/4mm needles. Knit 1 round."),
     row("attach", r"\b(?:re-?attach(?:\s+the)?\s+(yarn|wool)|attach(?:\s+the)?\s+(yarn|wool)\s+again)\b", r"rejoin \1\2", "With RS facing, reattach yarn to held sts."),
-    row("evenly", rf"\s*,?\s+and\s+(?:at\s+the\s+same\s+time\s+)?(?=(?:inc|dec)(?:rease)?\s+{N}\s+{STS}\s+evenly\s+(?:in|on|across|over)\s+(?:the\s+)?(?:last|first|next|this)\s+{_ROW}\b)", ", ", "Rib 3 rows, and at the same time increase 4 stitches evenly in last row. 44 sts."),
     said_row_behind("m1|make", rf"(\binc(?:reas(?:e|ing))?\s+{N}\s+{STS}\s+evenly(?:\s+(?:spaced|across|around|distributed))*)\s*[,(]?\s*(?P<said>(?:using|with|by\s+working|working)\s+(?:an?\s+|the\s+)?(?:m1[lr]?|make[-\s](?:1|one)(?:[-\s](?:left|right))?)(?:\s+(?:increases?|method))?)\s*\)?(?=\s*[.;]|\s*$)", "Inc Rnd: Knit, increasing 12 sts evenly spaced, using M1L."),
     row("inc|dec", rf"({_ONE_ROW})\s*,?\s+and\s+(?:at\s+the\s+same\s+time\s+)?(inc|dec)(?:rease)?\s+({N}\s+{STS}\s+evenly)", r"\1, \2 \3", "Rib to end, and at the same time increase 4 sts evenly."),
     row("evenly|tightly|loosely", rf"(\b{_OFF}\b[^.;,]*?)\s*,?\s+(?:loosely\s+(?:and|but)\s+evenly|evenly\s+(?:and|but)\s+loosely|(?:but\s+)?not\s+too\s+tightly){_E}", r"\1 loosely", "Bind off all sts loosely and evenly."),
@@ -92,7 +90,7 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("are left|should remain|should be left", rf"(^\s*|[.]\s+)({N}\s+{STS})\s+(?:are|should\s+be)\s+(?:left|remaining)(?=\s*[.]|\s*$)", r"\1\2 remain", "48 sts are left."),
     # --- which rows ---
     row("2nd|second|alt", rf"\b(?:every|each)\s+(?:2nd|second|alternate|alt)\s+(?={_ROW}\b)", "every other ", "2nd and every 2nd round: knit."),
-    row("subsequent|each following|each foll", r"\b(?:every\s+subsequent|each\s+(?:following|foll|subsequent))\s+(?=\d+th|alt)", "every foll ", "Inc 1 st at each end of next and every subsequent 6th row to 50 sts."),
+    row("subsequent|each following|each foll", r"\b(?:every\s+subsequent|each\s+(?:following|foll|subsequent))\s+(?=\d+th|alt)", "every foll ", "Inc 1 st at neck edge of next and every subsequent 6th row to 50 sts."),
     row("the next and", r"^(\s*)the\s+(?=next\s+and\s+every\b)", r"\1", "The next and every foll 4th row until 34 sts rem: K1, ssk, k to last 3 sts, k2tog, k1."),
     row("following|foll|next", rf"^(\s*)(?:(?:on|in)\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+({_ROW})\s*(\([rw]s\))?\s*[:,]\s*(?=[a-z*(\[])", r"\1Next \2 \3: ", "On the next row, k2, p2 to last 2 sts, k2."),
     row(" a r", rf"\b(work|knit|purl)\s+a\s+({_ROW})\b", r"\1 1 \2", "Work a row even. K2tog. Fasten off."),
@@ -106,7 +104,6 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("in pat", r"\bin\s+pat\b", "in pattern", "Round 2: Knit to marker, work instep in pat, knit to end."),
     row("using|in ", r"(?<!join\s)\b(?:using\s+(?:yarn\s+)?(?=(?-i:MC|CC\d?|[A-H])\b)|in\s+(?:yarn\s+)?(?=(?-i:MC|CC\d?|[B-H])\b))", "with ", "Cont using MC only until piece measures 4 cm."),
     row("with yarn", r"\bwith\s+yarn\s+(?=(?-i:MC|CC\d?|[A-H])\b)", "with ", "Work even in st st with yarn CC until piece measures 1 cm."),
-    row("stitch", rf"\b(until\s+{N}\s+)stitches(?=\s+(?:rem|are\s+left))", r"\1sts", "On every RS row, dec 1 st at each end until 14 stitches rem."),
     row("rease", r"\b(inc|dec)rease\s+(?=(?:1|one)\s+st(?:itch)?\b)", r"\1 ", "Working in St st, increase 1 st each side of the next row, then every 6th row until there are 46 sts."),
     row("1 stitch", r"\b1\s+stitch(?=\s+(?:at|on|each|both)\s)", "1 st", "Dec 1 stitch at each end of next 2 rows, then 1 stitch at each end of foll 2 alt rows."),
 )  # fmt: skip

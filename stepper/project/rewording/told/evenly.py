@@ -29,7 +29,7 @@ EVENLY: Final[Kinds] = tuple(
         ),
         (
             "which",
-            rf"(?:(?:on|in|over|across)\s+)?(?:the\s+)?(?P<which>last|first|next|second|following|this)\s+(?:(?:of\s+(?:these|those|them)|one)(?:\s+{_ROW})?|(?P<row>{_ROW}))(?!\s*:)(?:\s+of\s+(?:the\s+)?rib(?:bing)?)?",
+            rf"(?:(?:on|in|over|across)\s+)?(?:the\s+)?(?P<which>last|first|next|second|following|this)\s+(?:rib(?:bing)?\s+(?=row|rnd|round))?(?:(?:of\s+(?:these|those|them)|one)(?:\s+{_ROW})?|(?P<row>{_ROW}))(?!\s*:)(?:\s+of\s+(?:the\s+)?rib(?:bing)?)?",
         ),
         (
             "said",
@@ -43,7 +43,7 @@ EVENLY: Final[Kinds] = tuple(
         ("change", rf"(?:(?:where|in\s+which)\s+you\s+)?{_DIR}\s+(?:by\s+)?(?P<n>{N})(?:\s+{STS}\.?)?"),
         (
             "evenly",
-            r"(?:spread\s+|spaced\s+|distributed\s+|dispersed\s+|placed\s+)?evenly\b(?:\s+(?:spaced|spread|distributed|apart))?(?:\s+(?:a?round|across|over|along)\b(?:\s+(?:the\s+)?(?:(?:whole|entire)\s+)?(?:round|rnd|row)\b)?)?|at\s+(?:even|regular)\s+intervals|regularly\s+(?:spaced|spread)",
+            r"(?:spread\s+(?:out\s+)?|spaced\s+|distributed\s+|dispersed\s+|placed\s+)?evenly\b(?:\s+(?:spaced|spread|distributed|apart))?(?:\s+(?:a?round|across|over|along)\b(?:\s+(?:the\s+)?(?:(?:whole|entire)\s+)?(?:round|rnd|row)\b)?)?|at\s+(?:even|regular)\s+intervals|regularly\s+(?:spaced|spread)",
         ),
         ("join", r"(?:at\s+the\s+same\s+time|while|as\s+you\s+go|by|where)\b"),
     )

@@ -104,7 +104,7 @@ SHAPING: Final[Kinds] = tuple(
         # --- where ---
         (
             "ends",
-            r"(?:at\s+|on\s+|(?<=sts\s)|(?<=st\s))(?:each|both|either)\s+(?:ends?|sides?|edges?)(?:\s+of\s+(?:the\s+)?(?:row|work|piece))?\b(?!\s+of\s+(?:(?:the|each|every|all|both)\s+(?:of\s+the\s+)?)?(?:[a-z]+\s+)?(?:m|markers?|sts?|stitch(?:es)?)\b)",
+            r"at\s+(?:the\s+)?(?:beg(?:inning)?|start)\s+and\s+(?:the\s+|at\s+the\s+)?end(?=\s+of\s+(?:every|each|the\s+next|next)\b)|(?:at\s+|on\s+|(?<=sts\s)|(?<=st\s))(?:each|both|either)\s+(?:ends?|sides?|edges?)(?:\s+of\s+(?:the\s+)?(?:row|work|piece))?\b(?!\s+of\s+(?:(?:the|each|every|all|both)\s+(?:of\s+the\s+)?)?(?:[a-z]+\s+)?(?:m|markers?|sts?|stitch(?:es)?)\b)",
         ),
         ("edge", r"at\s+(?:the\s+|each\s+)?(?:neck|armhole|front|side)\s+edges?\b"),
         (

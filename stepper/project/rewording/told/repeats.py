@@ -41,7 +41,7 @@ REPEATS: Final[Kinds] = tuple(
             "last",
             rf"(?:only\s+|just\s+)?(?:these|those|the\s+last|last|the\s+previous|the\s+above)\s+(?:(?P<n>{N})\s+)?(?P<row>{_ROW})",
         ),
-        ("both", rf"(?:both|the\s+two)\s+(?P<row>{_ROW})"),
+        ("both", rf"(?:both|the\s+two)\s+(?P<row>{_ROW})(?:\s+(?:alternately|in\s+turn))?"),
         ("this", rf"(?:this|that)\s+(?:(?!inc|dec)[a-z]+\s+)?(?P<row>{_ROW})"),
         (
             "named",

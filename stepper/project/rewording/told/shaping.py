@@ -214,15 +214,16 @@ def _named(told: _Told) -> tuple[Piece, ...] | None:
     if not direction:
         return None
     goes_on = told.onwards or told.manner or any(phrase.kind == "noun" for phrase in told.what)
-    if where in ("ends", "edge", "marker") and not goes_on:
-        if not number:
+    ordered = not (told.onwards or told.manner or any(map(_is_name, told.what)))
+    if where in ("ends", "marker") and ordered:
+        if not number and where != "ends":
             return None
         assert told.where is not None
-        each = {"ends": "each end", "marker": "each side of the marker"}.get(where, told.where.match.group())
-        said = next(phrase.get("n") for phrase in told.what if phrase.get("n"))
+        each = "each end" if where == "ends" else "each side of the marker"
+        said = next((phrase.get("n") for phrase in told.what if phrase.get("n")), "1")
         return (
             (f"{direction} {said} st at ", at),
-            (each.removeprefix("at "), told.where.match.start()),
+            (each, told.where.match.start()),
             (" of ", told.where.match.start()),
         )
     if where in ("edge", "marker"):
@@ -239,6 +240,14 @@ def _named(told: _Told) -> tuple[Piece, ...] | None:
         return None
     behind = f" {number}" if number else ""
     return ((f"rep alike {kind}{direction} {row}{behind} on ", at),)
+
+
+_VERB: Final = regex(r"(?:inc|dec)(?:reas(?:e|ing))?\.?", re.IGNORECASE)
+
+
+def _is_name(phrase: ToldPhrase) -> bool:
+    """Return whether a phrase names a shaping, as "the increases" does; "increase" alone orders one."""
+    return phrase.kind == "noun" and _VERB.fullmatch(phrase.match.group()) is None
 
 
 def _one_thing(told: _Told) -> bool:

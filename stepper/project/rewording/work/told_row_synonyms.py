@@ -37,7 +37,7 @@ TOLD_ROWS: tuple[Synonym, ...] = (
         "Increase round: *Knit 3, M1* = 64 sts.",
     ),
     # --- how far ---
-    row("across|over", rf"\b{_WORK}\s+(?P<said>(?:back\s+)?(?:across|over|along)\s+(?:the\s+)?{_PART})\s*,\s*(?={_PASS})", r"\1 to marker, ", "Row 2 (WS): P to marker, sm, p across the back, sm, p4, turn.", again=True, spelt_out=True),
+    row("across|over", rf"\b{_WORK}\s+(?P<said>(?:back\s+)?(?:across|over|along)\s+(?:the\s+)?{_PART})\s*,\s*(?={_PASS})", r"\1 to marker, ", "Row 2 (WS): P to marker, sm, p across the back, sm, p the right sleeve, sm, p4, turn.", again=True, spelt_out=True),
     row("sleeve|front|back|body|palm|instep", rf"(\b{_PASS}\s*,\s*{_WORK}\s+)(?P<said>(?:the\s+)?{_PART})\s*,\s*(?={_PASS})", r"\1to marker, ", "Row 2 (WS): P to marker, sm, p the right sleeve, sm, p4, turn.", again=True, spelt_out=True),
     said_row_behind("on the other", rf"(\b(?:last|previous)\s+(?:{_DS}|wrapped\s+st(?:itch)?|wrap))\s+(?P<said>(?:on|at)\s+(?:the\s+)?other\s+(?:side|end)){_ENDS}", "Row 3: DS, k to 3 sts before the last DS on the other side, turn."),
     row("further|more|beyond|past", rf"\b{_WORK}(\s+to\s+)(?:the\s+)?(marker|bor|m)\s*,?\s+(?:and|then)\s+(?:(?:k|p|knit|purl)\s+)?({N})(?:\s+{STS})?\s+(?:further|more|beyond(?:\s+it)?|past(?:\s+it)?){_TURN}", r"\1\2\3, \1 \4", "Row 2: P to BOR and 6 sts further, turn."),
@@ -45,12 +45,10 @@ TOLD_ROWS: tuple[Synonym, ...] = (
     row("slip it|remove it", r"(\bmarker\b(?:(?!\bmarker\b)[^.:])*?,\s*)(?:(s)lip|(r)emove)\s+it\b", r"\1\2\3m", "Next rnd: K to marker, slip it, m1r, k to marker, m1l, slip it, k to end."),
     row("rs rows|ws rows", rf"\bat\s+(?:the\s+)?(beg(?:inning)?|start|end)\s+of\s+(?:the\s+)?(?:next|following|foll)\s+({N})\s+(rs|ws)\s+rows\b", r"at \1 of every \3 row \2 times", "Dec 1 st at the beginning of the following 2 RS rows."),
     row("past|beyond", rf"\b{_WORK}\s+(?:to|until)\s+({N})\s+{STS}\s+(?:past|beyond)\s+(?:the\s+)?(?:bor|beg(?:inning)?\s+of\s+(?:the\s+)?(?:round|rnd)|(?:start|beg(?:inning)?)-of-(?:round|rnd))(?:\s+(?:marker|m))?{_TURN}", r"\1 to BOR, \1 \2", "Row 2: P until 8 sts past the beginning of the round, turn."),
-    row("until", rf"\b({_WORK})\s+until\s+(?=(?:{N})\s+{STS}\s+(?:past|before|beyond)\b)", r"\1 to ", "Cast on 60 sts. K until 8 sts before marker, turn."),
     row("double|ds", rf"((?:^|[:.])\s*)(?:turn\s*,?\s+(?:and\s+)?)?make\s+(?:an?\s+)?{_DS}\s*,\s*(?:and\s+)?(?={_WORK}\b)", r"\1DS, ", "Row 3: Make a double stitch, k to 3 sts before the turn, turn."),
     row("the turn|previous turn", rf"(\b(?:before|past)\s+)(?:the\s+)?(?:previous\s+)?turn{_TURN}", r"\1last turn", "Row 3: DS, k to 3 sts before the turn, turn."),
-    row("past|beyond", rf"\b{_WORK}\s*({N})(?:\s+{STS})?\s+(?:past|beyond)\s+(?=(?:the\s+)?(?:marker|bor|m)\b)", r"\1 to \2 sts past ", "K 10 past the marker, turn."),
+    row("past|beyond", rf"\b{_WORK}\s*({N})(?:\s+{STS})?\s+(?:past|beyond)\s+(?=(?:the\s+)?(?:(?:last\s+)?(?:{_DS}|turn)|marker|bor|m)\b)", r"\1 to \2 sts past ", "K 10 past the marker, turn."),
     row(" it,", rf"\bto\s+(?:the\s+)?({_DS})\s*,\s*{_WORK}\s+it\s*,", r"to \1, \2 \1,", "Row 3: Knit to the double st, knit it, knit 5 sts, turn."),
-    row("to ", rf"\b({_WORK}\s+to\s+)({N})\s+(?=before\b)", r"\1\3 sts ", "Rnd 1: K1, k2tog, knit to 3 before marker, ssk, k1."),
     row("until", rf"\b{_WORK}\s+until\s+(?:there\s+(?:is|are)\s+)?({N})\s+{STS}\s+(?:is\s+left|are\s+left|left|rem(?:ains?)?)(?=\s*,\s*{_STITCH})", r"\1 to last \2 sts", "Row 2: K1, purl until 1 st is left, k1."),
     row("back to", rf"\b{_WORK}\s+back\s+(?=to\b)", r"\1 ", "Turn, purl back to 3 sts before last turn, turn."),
     row("across|over", rf"\b{_WORK}\s+(?P<said>(?:back\s+)?(?:across|over|along)\s+(?:the\s+)?{_PART})\s+(?=to\s+{N}\s+{STS}\s+(?:before|past)\b)", r"\1 ", "Cast on 60 sts. K across back to 5 sts before marker, w&t.", spelt_out=True),
@@ -59,14 +57,13 @@ TOLD_ROWS: tuple[Synonym, ...] = (
     # --- short rows that go on ---
     row("further|more|farther", rf"((?:^|[.])\s*){_GOES_ON}\s*,?\s+(?:(?:turning|working|work|going)\s+)?({N})\s+(?:(?:more\s+)?{STS}\s+(?:more|further|farther|beyond)|more\s+{STS})(?:\s+out)?\s+{_EACH_TIME}\s*,?\s+{_MORE_TIMES}{_ENDS}", r"\1Work to \2 sts past last turn, turn. Work to \2 sts past last turn, turn. Rep last 2 rows \3\4 times in all", "Continue in this way, turning 4 sts further out each time, 3 more times."),
     row("leaving|earlier|before", rf"((?:^|[.])\s*){_GOES_ON}\s*,?\s+(?:(?:leaving)\s+({N})\s+more\s+{STS}\s+unworked|(?:turning)\s+({N})\s+{STS}\s+(?:earlier|sooner))\s+{_EACH_TIME}\s*,?\s+{_MORE_TIMES}{_ENDS}", r"\1Work to \2\3 sts before last turn, turn. Work to \2\3 sts before last turn, turn. Rep last 2 rows \4\5 times in all", "Continue in this way, leaving 5 more sts unworked at each turn, 3 more times."),
-    row("outside|beyond", rf"\buntil\s+(?:there\s+are\s+)?no\s+(?:more\s+)?{STS}\s+(?:remain(?:ing)?|are\s+left|left)\s+(?:outside|beyond)\s+(?:the\s+)?(?:gaps?|turns?)", "until all sts have been worked", "Row 1: Sl 1, k to 1 st before gap, ssk, k1, turn. Rep last row until no sts remain outside the gap."),
     row("on each side", rf"\buntil\s+(?:there\s+are\s+)?(?:{N}\s+{_DS}s?|{N}\s+double\s+stitches)\s+on\s+each\s+side\s*,?\s+and\s+({N})\s+(?:single\s+|plain\s+)?{STS}\s+between(?:\s+them)?", r"until \1 sts between the wraps", "Rep rows 3 and 4 until there are 10 double stitches on each side and 10 single stitches between them."),
     # --- what a row is called ---
     row("increase|decrease|inc|dec", rf"^(\s*)next\s+({ROUND})\s*[,-]\s*(inc|dec)(?:reas(?:e|ing))?(?:\s+(?:rnd|round|row))?\s*:", r"\1Next \2 (\3 \2):", "Next round, decrease: k1, k2tog, k to end."),
     # --- rib with its stitches behind ---
     row("rib", rf"\bwork\s+(?:({LONG})\s+(?:of\s+|in\s+)?|(?:in\s+)?)rib(?:bing)?(?:\s+(?:in\s+the\s+round|round\s+and\s+round|all\s+round))?\s*(?:,\s*|\(\s*|:\s*)k(?:nit)?\s?(\d)\s*,\s*p(?:url)?\s?(\d)\s*\)?(?=\s*\.?\s*$)(?<=[\d)])", r"work in k\2, p\3 rib for \1", "Work 4 cm rib in the round, k 1, p 1."),
     row("rib", r"\bwork\s+(?:in\s+)?rib(?:bing)?(?:\s+(?:in\s+the\s+round|round\s+and\s+round|all\s+round))?\s*\(\s*k(?:nit)?\s?(\d)\s*,\s*p(?:url)?\s?(\d)\s*\)\s*(?=until\b|for\b)", r"work in k\1, p\2 rib ", "Work rib round and round (knit 1, purl 1) until piece measures 9 cm."),
-    row("rib", rf"((?:^|[.:!])\s*)rib\s+(?:in\s+)?k(?:nit)?\s?(\d)\s*,\s*p(?:url)?\s?(\d)(?:\s+rib)?(?:\s+as\s+(?:established|set))?\s+(?=for\b|until\b)", r"\1work in k\2, p\3 rib ", "Rib k1, p1 for 16 rounds."),
+    row("rib", r"((?:^|[.:!])\s*)rib\s+(?:in\s+)?k(?:nit)?\s?(\d)\s*,\s*p(?:url)?\s?(\d)(?:\s+rib)?(?:\s+as\s+(?:established|set))?\s+(?=for\b|until\b)", r"\1work in k\2, p\3 rib ", "Rib k1, p1 for 16 rounds."),
     # --- markers ---
     row("marker after|m after", rf"\b{_WORK}\s+(?:1|one|a)\s+(?:round|rnd)\s*,\s*(?:placing|and\s+place)\s+(?:a\s+|the\s+|another\s+)?(?:second\s+|side\s+)?(?:marker|m)\s+after\s+({N})\s+{STS}{_ENDS}", r"\1 \2, pm, \1 to end", "Knit 1 rnd, placing second m after 16 sts."),
     # --- which rows are the pattern ---
