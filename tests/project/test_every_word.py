@@ -120,7 +120,6 @@ SILENT_THERE = {
     # The other side is matched whatever it is called; "then", "again", "just" and "B" say the same by themselves.
     "Inc 1 st at each end of next row and then every foll 6th row 8 times more.": ("every",),
     "Join in B.": ("join",),
-    "On every RS row, dec 1 st at each end until 14 stitches rem.": ("stitches",),
     "Rep the last 2 rows once again.": ("once",),
     "Work 4 rows in st st. End having just worked a WS row.": ("having",),
     "Work other side to correspond.": ("side",),

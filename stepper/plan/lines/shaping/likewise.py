@@ -260,7 +260,7 @@ def _shows_otherwise(at: int, template: Template, instruction: AtIntervals, need
         needles.miss(instruction.place, told, hint)
         return True
     if _places_markers(template.elements):
-        told = "the last such round places markers, which are there now: how it goes on with them is not shown."
+        told = "the last such round places markers, which are there now: nobody can tell how it goes on."
         needles.miss(instruction.place, told, hint)
         return True
     where = _AT_MARKERS.search(label)
