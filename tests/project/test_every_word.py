@@ -38,6 +38,8 @@ SILENT = {
     # "Make second sleeve same as first", "make 3 alike": they are made as the first.
     # "Next 8 sts", "back on the needles", "the held stitches", "graft together": there are no others.
     "make", "same", "alike", "given",
+    # "Continue decreasing on every 6th row", "cont to dec 1 st at neck edge": the row shown is worked again.
+    "continue", "cont",
     "next", "first", "back", "held", "together",
     # "In this pattern": the one that is worked. "Knit all the way": to the end, as "knit" alone.
     "this", "way",
@@ -117,6 +119,15 @@ SILENT = {
 """Words that may be left out of a line without changing what is knitted."""
 
 SILENT_THERE = {
+    # "Work dec every 8th round" is the round that decreases; "less before the decrease" decreases; "carry on that" is no other manner.
+    "Work dec round every 8th round 6 times.": ("round",),
+    "Work dec round every 8th round 2 times, then every 6 rounds 3 times. 70 (74, 80) sts.": ("round",),
+    "Work dec round on next and every 4th round 3 times. 48 (52, 58) sts.": ("round",),
+    "Rep dec round every 4th round 3 times more. 52 sts.": ("round",),
+    "Rep dec round every 4th round 3 times, then in every round twice.": ("round",),
+    "Knit 1 round where you decrease 4 sts evenly.": ("you",),
+    "Carry on like that, increasing in every third round, until there are 26 sts.": ("like",),
+    "Continue decreasing in every second round, always with one stitch less before the decrease, until 10 sts remain.": ("decreasing",),
     # The other side is matched whatever it is called; "then", "again", "just" and "B" say the same by themselves.
     "Inc 1 st at each end of next row and then every foll 6th row 8 times more.": ("every",),
     "Join in B.": ("join",),

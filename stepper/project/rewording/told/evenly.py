@@ -82,7 +82,7 @@ def write_evenly(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tupl
         side = lead.get("side")[:1].upper() + "S"
         pieces.append((f"Next {lead.get('row')} ({side}): {lead.get('verb')}, ", start))
         lead = None
-    if lead is not None:
+    if lead is not None and number is not None:
         verb = {"k": "knit", "p": "purl"}.get(lead.get("verb").lower(), lead.get("verb").lower())
         verb, fabric = ("work", " in rib") if verb == "rib" else (verb, "")
         pieces += [
