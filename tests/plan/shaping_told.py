@@ -78,6 +78,8 @@ TOLD: tuple[Stretch, ...] = (
     # --- stripes ---
     _(R, "Knit 2 rounds A, 1 round MC and 1 round A.", "40*4", yarns="AAMA"),
     # --- what looks like them ---
+    _(F, "Next row (RS): K10, m1, k to end.\nContinue the increases at each end of every 4th row 3 more times.", ""),
+    _(F, "Next row (RS): K10, m1, k to end.\nWork an increase at each end of every 4th row 2 times.", "41*4 43*4 45", {5: "k1 inc k37 inc k1"}),
     _(R, "Increase 2 sts in this manner on every other round until there are 46 sts.", ""),
     _(R, f"{INCR}Increase 4 sts in the same way on every other round until there are 46 sts.", ""),
     _(R, f"{INCR}Work raglan increases every other round 3 times in total.", ""),

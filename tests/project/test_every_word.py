@@ -126,6 +126,9 @@ SILENT_THERE = {
     "Rep dec round every 4th round 3 times more. 52 sts.": ("round",),
     "Rep dec round every 4th round 3 times, then in every round twice.": ("round",),
     "Knit 1 round where you decrease 4 sts evenly.": ("you",),
+    "Work dec round every 8th round a total of 6 times.": ("times",),
+    "Make an increase at both sides of every 6th row until there are 60 sts.": ("an",),
+    "Decrease 1 st at each end of every other row until 14 sts are left.": ("are",),
     "Carry on like that, increasing in every third round, until there are 26 sts.": ("like",),
     "Continue decreasing in every second round, always with one stitch less before the decrease, until 10 sts remain.": ("decreasing",),
     # The other side is matched whatever it is called; "then", "again", "just" and "B" say the same by themselves.

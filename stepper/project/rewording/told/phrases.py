@@ -36,9 +36,7 @@ _ADVERB: Final = (
     r"(?:now|then|from\s+(?:here|now)(?:\s+on(?:wards)?)?|simply|just|also|always|meanwhile\s+plain)"
 )
 
-SECTIONED: Final = (
-    rf"(?:-+\s*)?(?:there\s+are\s+)?(?P<n>{N})(?:\s+{STS})?\s+(?:(?:in\s+)?between\s+each\s+(?:pair\s+of\s+)?markers?|in\s+(?:each|every)(?:\s+(?:one\s+)?of\s+the(?:\s+\w+)?)?\s+(?:wedges?|sections?|segments?))\b"
-)
+SECTIONED: Final = rf"(?:-+\s*)?(?:there\s+are\s+)?(?P<n>{N})(?:\s+{STS})?\s+(?:(?:in\s+)?between\s+each\s+(?:pair\s+of\s+)?markers?|in\s+(?:each|every)(?:\s+(?:one\s+)?of\s+the(?:\s+\w+)?)?\s+(?:wedges?|sections?|segments?))\b"
 """Stitches counted in each section between two markers."""
 Kinds = tuple[tuple[str, re.Pattern[str]], ...]
 """Kinds of phrases and how each looks, in the order tried."""
@@ -46,7 +44,10 @@ SHAPING: Final[Kinds] = tuple(
     (kind, regex(expression, re.IGNORECASE))
     for kind, expression in (
         # --- what is only said, or counted apart ---
-        ("said", r"changing\s+to\s+[^.,;:()]*?(?:needles?|dpns?|circulars?|loop)(?:\s+(?:when|as|if)\s+(?:there\s+are\s+enough\s+(?:sts|stitches)|(?:it\s+(?:is|becomes)\s+)?(?:needed|necessary|required|possible)|you\s+(?:need|can)|the\s+(?:sts|stitches)\s+(?:fit|allow)))"),
+        (
+            "said",
+            r"changing\s+to\s+[^.,;:()]*?(?:needles?|dpns?|circulars?|loop)(?:\s+(?:when|as|if)\s+(?:there\s+are\s+enough\s+(?:sts|stitches)|(?:it\s+(?:is|becomes)\s+)?(?:needed|necessary|required|possible)|you\s+(?:need|can)|the\s+(?:sts|stitches)\s+(?:fit|allow)))",
+        ),
         ("each", SECTIONED),
         # --- how often: with the times before, or on top ---
         (
@@ -151,7 +152,10 @@ _COUNT: Final = regex(
     rf"(?P<n>{N})\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|{_ALL}))*\s*[)\]]?(?=\s*[.;]|\s*$)",
     re.IGNORECASE,
 )
-_GLUE: Final = regex(r"(?:\s*[,;]\s*|\s+)(?:(?:and|then|but|thereafter|after\s+that|afterwards)\b\s*,?\s*)*|\s*(?=$)", re.IGNORECASE)
+_GLUE: Final = regex(
+    r"(?:\s*[,;]\s*|\s+)(?:(?:and|then|but|thereafter|after\s+that|afterwards)\b\s*,?\s*)*|\s*(?=$)",
+    re.IGNORECASE,
+)
 _END: Final = regex(r"\s*(?:[.!]|$)")
 _APART: Final = regex(r"\s*\([^()]*\)\s*(?:[.!]|$)")
 """A bracket behind a sentence, which stays as it is printed: what reads it is looked for afterwards."""

@@ -89,7 +89,10 @@ REPEATS: Final[Kinds] = tuple(
             rf"(?:until|till)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again|the\s+(?:shawl|work|piece)\s+has)\s+)*(?P<n>{N})\s+{STS}"
             rf"(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|once\s+more|{_ALL}))*",
         ),
-        ("ending", rf"(?:ending|finishing|stopping)\s+(?:with|after)\s+(?:an?\s+)?(?:(?:row|round|rnd)\s+\d+|(?:rs|ws)\s+{_ROW})"),
+        (
+            "ending",
+            rf"(?:ending|finishing|stopping)\s+(?:with|after)\s+(?:an?\s+)?(?:(?:row|round|rnd)\s+\d+|(?:rs|ws)\s+{_ROW})",
+        ),
         (
             "done",
             rf"\(?\s*you(?:'ll|\s+will)\s+(?:then\s+)?have\s+{_DONE}\s+{N}\s+(?:inc|dec)(?:rease)?(?:s|\s+{_ROW})(?:\s+{_ALL})?\s*\)?",

@@ -21,7 +21,8 @@ from stepper.regex import regex
 
 _STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])")
 _LASTS: Final = regex(
-    rf"(?:^|[.:]\s)\s*(?:knit|purl|work|rib)\b[^.:]*(?:\b{N}\s+{ROUND}|{LONG})(?:\s+in\s+[^.:]*)?\.\s*$", re.IGNORECASE
+    rf"(?:^|[.:]\s)\s*(?:knit|purl|work|rib)\b[^.:]*(?:\b{N}\s+{ROUND}|{LONG})(?:\s+in\s+[^.:]*)?\.\s*$",
+    re.IGNORECASE,
 )
 """Rounds up to a number or a length, of which a sentence behind them changes the last."""
 _TELLS: Final = regex(

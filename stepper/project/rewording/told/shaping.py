@@ -157,7 +157,11 @@ def _straight_on(told: _Told) -> tuple[Piece, ...] | None:
     if named is None or until.get("gusset"):
         return None
     (words, at), number = named[0], (until.get("n"), until.match.start("n"))
-    return ((f"rep{words.removeprefix('rep').removeprefix('work').removesuffix('on ')}until ", at), number, (" sts", at))
+    return (
+        (f"rep{words.removeprefix('rep').removeprefix('work').removesuffix('on ')}until ", at),
+        number,
+        (" sts", at),
+    )
 
 
 def _direction(told: _Told) -> str:
@@ -193,6 +197,8 @@ def _named(told: _Told) -> tuple[Piece, ...] | None:
     at = what.match.start()
     direction, row, number = _direction(told), _row(told), _number(told)
     where = told.where.kind if told.where is not None else ""
+    if where == "ends" and number == "":
+        number = "2"  # one at each end
     rows = [phrase for phrase in told.what if phrase.kind == "noun" and phrase.get("row")]
     if len(told.what) > 2 or number is None or (len(told.what) == 2 and not _one_thing(told)):
         return None
@@ -242,7 +248,7 @@ def _named(told: _Told) -> tuple[Piece, ...] | None:
     return ((f"rep alike {kind}{direction} {row}{behind} on ", at),)
 
 
-_VERB: Final = regex(r"(?:inc|dec)(?:reas(?:e|ing))?\.?", re.IGNORECASE)
+_VERB: Final = regex(r"(?:an?\s+)?(?:inc|dec)(?:reas(?:e|ing))?\.?", re.IGNORECASE)
 
 
 def _is_name(phrase: ToldPhrase) -> bool:

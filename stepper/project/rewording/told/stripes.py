@@ -61,7 +61,11 @@ def write_stripes(text: str, start: int) -> tuple[tuple[Piece, ...], int] | None
         yarn = match.start("yarn")
         said = "with" if number else "With"
         pieces += [(f"{'. ' if number else ''}{said.capitalize()} ", match.start()), (match["yarn"], yarn)]
-        pieces += [(f", {verb} ", match.start("n")), (match["n"], match.start("n")), (f" {match['row']}", match.start("row"))]
+        pieces += [
+            (f", {verb} ", match.start("n")),
+            (match["n"], match.start("n")),
+            (f" {match['row']}", match.start("row")),
+        ]
     if often is not None:
         numbers = [match["n"] for match in stripes]
         if not all(number.isdigit() for number in numbers):
