@@ -137,7 +137,6 @@ SPOKEN: tuple[Synonym, ...] = (
         r"\s*,?\s*(?P<said>(?:but\s+|and\s+)?leav(?:e|ing)\s+(?:yourself\s+)?(?:an?\s+)?(?:nice\s+)?(?:long|short|good|generous)\s+(?:tail|end)(?:\s+(?:for|to)\s+(?:sew\w*|seam\w*|clos\w*|weav\w*|darn\w*)(?:\s+(?:up|with|in|it|later|on|the\s+[a-z]+))*)?)(?=\s*[.,!]|\s*$)",
         "Cut the yarn, leaving a long tail for sewing up.",
     ),
-    row("knit straight|knit on", r"\bknit\s+(?:straight(?:\s+(?:on|up))?|on)\s+(?=until\b)", "work straight ", "Knit straight until the mitten measures 20 cm."),
     row(
         "reaches|comes|covers",
         rf"\b(until\s+)(?:the\s+|your\s+)?([a-z]+)\s+(?P<said>(?:reaches|comes\s+(?:up\s+)?to|covers)\s+(?:the\s+)?(?:(?:tip|top|end|base|middle|bottom)\s+of\s+)?your\s+[a-z ]{{2,30}}?)\s*[,(]\s*(?:that's\s+|which\s+is\s+)?(?:about\s+|roughly\s+|around\s+|approx\.?\s+)?({LONG})(?:\s+or\s+so)?\s*\)?(?=\s*\.|\s*$)",
@@ -218,7 +217,7 @@ SPOKEN: tuple[Synonym, ...] = (
         "then|now|next|first|so|after",
         r"((?:^|[.!?])\s*)(?:(?:ok(?:ay)?|and|now|then|next|first|so|finally|after\s+that|from\s+here|right|good)\s*,?\s+)+(?:(?:you|we)(?:'ll|\s+will|'re\s+going\s+to|\s+just|\s+simply|\s+need\s+to|\s+have\s+to)*\s+|let's\s+)?(?=(?:knit|purl|k2tog|ssk|\*|bind\s+off|cast\s+off|cast\s+on|pick\s+up|join|slip|place|put|turn|repeat|change|switch|cut|break)\b|\*)",
         r"\1",
-        "Then we'll just bind off 20 sts.",
+        "Then we'll just increase 8 sts evenly.",
     ),
     said_row(
         "needle",

@@ -250,6 +250,8 @@ def _agrees(verb: str, found: dict[str, re.Match[str]], fabric: list[str | tuple
         return goes_on and bool(fabric)
     if verb in ("do", "make") and not fabric:
         return False
+    if verb.startswith("knit") and not fabric and {"round", "flat"} & set(found) and not {"rounds", "even"} & set(found):
+        return False  # in the knit stitch, or as the rows before?
     if (
         "ridges" in found
         and (fabric or "flat" in found)
