@@ -213,12 +213,6 @@ SPOKEN: tuple[Synonym, ...] = (
     row("back and forth", r"\b(?:knit|work)\s+back\s+and\s+forth\s+(?=(?:for|until)\b)", "work even ", "Knit back and forth for another 13 cm."),
     row("you should|you must|you want to|you need to", r"((?:^|[.!?,])\s*)you\s+(?:should|must|want\s+to|need\s+to)\s+(?=(?:end|finish)\s+(?:with|on|after)\b)", r"\1", "You should end with a wrong side row."),
     row("take out|take off|take away", r"\btak(e|ing)\s+(?:out|off|away)\s+(?=(?:the\s+|all\s+(?:the\s+)?)?markers?\b)", r"remov\1 ", "Take out the markers as you come to them."),
-    row(
-        "then|now|next|first|so|after",
-        r"((?:^|[.!?])\s*)(?:(?:ok(?:ay)?|and|now|then|next|first|so|finally|after\s+that|from\s+here|right|good)\s*,?\s+)+(?:(?:you|we)(?:'ll|\s+will|'re\s+going\s+to|\s+just|\s+simply|\s+need\s+to|\s+have\s+to)*\s+|let's\s+)?(?=(?:knit|purl|k2tog|ssk|\*|bind\s+off|cast\s+off|cast\s+on|pick\s+up|join|slip|place|put|turn|repeat|change|switch|cut|break)\b|\*)",
-        r"\1",
-        "Then we'll just increase 8 sts evenly.",
-    ),
     said_row(
         "needle",
         r"\s+(?P<said>(?:with|using)\s+(?:a|your|the)\s+(?:tapestry|darning|wool|yarn|sewing|blunt)\s+needle)(?=\s*[.,]|\s+and\b|\s*$)",

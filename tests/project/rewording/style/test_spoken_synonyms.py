@@ -65,7 +65,6 @@ def test_a_count_is_a_count_however_it_is_told(lead: str, tail: str) -> None:
         ("That's 8 new stitches.", "8 sts increased."),
         ("That's 2 stitches fewer.", "2 sts decreased."),
         ("Knit until there's 1 stitch left before the marker, kfb.", "Knit to 1 stitch before the marker, kfb."),
-        ("Then we'll just bind off 20 sts.", "bind off 20 sts."),
     ],
 )
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
