@@ -155,7 +155,7 @@ def test_what_works_stitches_is_not_sent_to_a_note() -> None:
 
 def test_words_that_ask_for_something_else_are_no_slip() -> None:
     """"The marked stitch" is one letter from "the marker", and another place."""
-    problem = read("Knit to the marked stitch, m1, k to end.").problems[0]
+    problem = read("Mark the center st, then knit to the markers of the marked stitches.").problems[0]
     assert suggested(problem) == []
     assert "pm, k1, pm" in problem.hint
 

@@ -58,6 +58,10 @@ _PASSED: Final = regex(
 _EACH: Final = regex(r"\b(?:each|both|either)\s+(?:\w+\s+)?(?:side|edge|front|half|slope)s?\b", re.I)
 
 
+_KNITTED: Final = regex(r"\s+and\s+knit\b(?!\s*[\da-z])", re.I)
+"""The other half of "pick up … and knit", told behind the edge."""
+
+
 class _Item(NamedTuple):
     number: str
     where: str
@@ -114,7 +118,7 @@ def _items(text: str, at: int, *, summed: bool = False) -> tuple[list[_Item], in
         end = match.end()
         joint = _JOINT.match(text, end)
         if joint is None:
-            return items, end
+            return None if _KNITTED.match(text, end) else (items, end)
         at, mark = joint.end(), f"{joint['pm'].rstrip(' ,')}, " if joint["pm"] else ""
         mark = re.sub(r"(?:\s+and|\s*,\s*and)\s*,\s*$", ", ", mark)
 

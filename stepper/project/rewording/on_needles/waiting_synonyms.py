@@ -23,7 +23,9 @@ _WHICH: Final = r"(?P<which>next|foll(?:owing)?|first|last)"
 _MANY: Final = rf"(?:{_WHICH}\s+)?(?P<number>{N})\s+(?:live\s+)?(?:(?P<part>{PART})\s+)?{STS}(?:\s+(?:of|for|from)\s+(?:the\s+)?(?P<of>{PART}))?"
 _NEXT: Final = rf"{_WHICH}\s+(?P<number>{N})\s+(?:(?P<part>{PART})\s+)?{STS}(?:\s+(?:of|for|from)\s+(?:the\s+)?(?P<of>{PART}))?"
 _NAMED: Final = rf"(?:(?:other|second|first)\s+)?(?P<named>{PART})s?(?:\s+{STS})?|{STS}\s+(?:of|for)\s+(?:the\s+)?(?P<whose>{PART})"
-_REST: Final = rf"(?:rest(?:\s+of\s+(?:the|your)\s+{STS})?|remainder(?:\s+of\s+the\s+{STS})?|(?:other|remaining|unworked|rem\.?)\s+(?:{N}\s+)?(?:{PART}\s+)?{STS}|other\s+{N}|others)"
+_REST: Final = rf"(?:rest(?:\s+of\s+(?:the|your)\s+{STS})?|remainder(?:\s+of\s+the\s+{STS})?|(?:other|remaining|unworked|rem\.?)\s+(?:{PART}\s+)?{STS}|others)"
+_COUNTED: Final = rf"(?:{_REST}|(?:other|remaining|unworked|rem\.?)\s+({N})(?:\s+(?:{PART}\s+)?{STS})?)"
+"""The rest, with its number where it is told: it is held against what is left."""
 
 # --- that they wait, and on what ---
 _YARN: Final = r"(?:yarn|wool|cotton|thread|string)"
@@ -103,7 +105,7 @@ WAITING: tuple[Synonym, ...] = (
         )
     ),
     # --- the rest waits, behind a row that is turned or on which the work goes on ---
-    row("rest|other|rem|unworked", rf"(\bturn)(?:\s+(?:the\s+|your\s+)?work)?\s*(?:,\s*(?:and\s+)?|;\s*|\s+and\s+|\.\s+)(?:(?:{_PUTTING}|{_PUT}|let)\s+(?:the\s+|all\s+)*{_REST}{_WAITING}(?:\s+{_LEFT_ON})?|(?:the\s+)?{_REST}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}(?:\s+{_LEFT_ON})?(?:\s+for\s+(?:the\s+)?{PART})?){_FOR_NOW}?{_CLOSED}", r"\1, leaving remaining sts on a holder", "K20, turn, leaving the remaining sts to wait."),
+    row("rest|other|rem|unworked", rf"(\bturn)(?:\s+(?:the\s+|your\s+)?work)?\s*(?:,\s*(?:and\s+)?|;\s*|\s+and\s+|\.\s+)(?:(?:{_PUTTING}|{_PUT}|let)\s+(?:the\s+|all\s+)*{_COUNTED}{_WAITING}(?:\s+{_LEFT_ON})?|(?:the\s+)?{_COUNTED}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}(?:\s+{_LEFT_ON})?(?:\s+for\s+(?:the\s+)?{PART})?){_FOR_NOW}?{_CLOSED}", r"\1, leaving remaining \2\3 sts on a holder", "K20, turn, leaving the remaining sts to wait."),
     row("rest|other|rem", rf"(\b(?:only|alone))\s*[.;,]\s*(?:and\s+)?(?:the\s+|all\s+)*{_REST}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}(?:\s+{_LEFT_ON})?{_FOR_NOW}?{_CLOSED}", r"\1, leaving the other sts on a holder", "Cast on 60 sts. Work flat. Work on the 20 sts of the left front only; the others can stay on the needle."),
     row("last", rf"(^\s*|[.:]\s*)(?:now\s+)?(?:cont(?:inue)?|work|proceed|go\s+on|knit)(?:\s+(?:working|knitting|even|flat))?\s+(?:on|over|with)\s+(?:only\s+|just\s+)?(?:the\s+|these\s+)?last\s+({N})\s+{STS}(?:\s+(?:only|alone))?(?:\s*,\s*leaving\s+the\s+other\s+sts\s+on\s+a\s+holder)?{_CLOSED}", r"\1Hold sts beyond gap. \2 sts", "Cast on 60 sts. Work flat. K20, bind off 20 sts, k20. Continue on the last 20 sts only; the others can stay on the needle."),
     row("cent|middle", rf"(^\s*|[.!:]\s+){_PUT}\s+(?:the\s+)?(?:cent(?:er|re)|middle)\s+({N})\s+{STS}\s+{ON_HOLDER}(\s+for\s+(?:the\s+)?(?:back\s+|front\s+)?{PART})?{_CLOSED}", r"\1place rem \2 sts on a holder\3", "Next row: bind off 8 sts, k until there are 12 sts on the needle, bind off rem sts. Slip the centre 12 sts to a holder."),
@@ -113,15 +115,15 @@ WAITING: tuple[Synonym, ...] = (
     *(
         row(_HAS, rf"{_START}{head}{_ARTICLE}{who}{verb}\s+{ON_HOLDER}(?:\s+for\s+(?:the\s+)?(?P<use>{PART}))?{_FOR_NOW}?{_E}", r"\1place the \2 \3 \4\5\6 sts on a holder", example)
         for head, who, verb, example in (
-            (rf"(?:{_PUT}|{_PUTTING}|let)\s+", _MANY, _WAITING, "K8, park the next 8 sts on a piece of string, k to end."),
+            (rf"(?:{_PUT}|let)\s+", _MANY, _WAITING, "K8, park the next 8 sts on a piece of string, k to end."),
             ("", _MANY, rf"\s+{_ARE_PUT}{_WAITING}", "The next 8 sts are put on a safety pin."),
             ("", _NEXT, rf"\s+{_STAYING}{_WAITING}", "The next 8 sts wait on a thread."),
         )
     ),
     *(
-        row(_HAS, rf"{_START}(?<!only,\s)(?<!alone,\s){head}{_ARTICLE}(?:{_NAMED}){verb}\s+{ON_HOLDER}{_FOR_NOW}?{_E}", r"\1place \2\3 sts on a holder", example)
+        row(_HAS, rf"{_START}{head}{_ARTICLE}(?:{_NAMED}){verb}\s+{ON_HOLDER}{_FOR_NOW}?{_E}", r"\1place \2\3 sts on a holder", example)
         for head, verb, example in (
-            (rf"(?:{_PUT}|{_PUTTING}|let)\s+", _WAITING, "K8, pm, k8. K to marker, put the other sleeve on waste yarn the same way, cast on 4 sts."),
+            (rf"(?:{_PUT}|let)\s+", _WAITING, "K8, pm, k8. K to marker, put the other sleeve on waste yarn the same way, cast on 4 sts."),
             ("", rf"\s+{_ARE_PUT}{_WAITING}", "The front sts are put on a thread."),
         )
     ),

@@ -1,0 +1,23 @@
+"""Pieces wait, part and come together as they mean, or are refused; the table with the meanings stands in `piece_stretches`."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plan.piece_stretches import PIECE_STRETCHES
+from tests.plan.stretches import Stretch
+from tests.plan.test_stretches import plan_worked, test_lines_are_worked_as_they_mean_or_refused
+
+NOT_READ = 17
+"""Stretches of the table that are refused, each of which must be."""
+
+
+@pytest.mark.parametrize("entry", PIECE_STRETCHES, ids=lambda entry: entry.lines[:60])
+def test_pieces_are_worked_as_they_mean_or_refused(entry: Stretch) -> None:
+    """Who waits, where stitches are picked up and what is mirrored changes every row behind it."""
+    test_lines_are_worked_as_they_mean_or_refused(entry)
+
+
+def test_no_more_of_the_pieces_are_refused_than_must_be() -> None:
+    """Who refuses everything misreads nothing."""
+    assert sum(plan_worked(entry) is None for entry in PIECE_STRETCHES) <= NOT_READ
