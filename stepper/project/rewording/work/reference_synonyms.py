@@ -55,7 +55,7 @@ _SELF: Final = r"(?:(?:the|this|your|a|one)\s+)*(?:(?:left|right|second|2nd|othe
 
 REFERENCES: tuple[Synonym, ...] = (
     # --- in whatever words ---
-    row("mirror|revers|the other way", rf"(\b(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?)(?:{_OTHER}|(?:left|right|first|other)(?:\s+one)?)(?:\s+(?:to|until|up\s+to|as\s+far\s+as)\s+[^.;,]*?)?)\s*[,;]?\s+(?:but\s+|and\s+|only\s+)?(?!reversing\s+shapings?\b)(?:{_MIRRORED}){_E}", r"\1, reversing shaping", "Work as for left front, but mirrored."),
+    row("mirror|revers|the other way", rf"(\b(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?)(?:{_OTHER}|(?:left|right|first|other)(?:\s+one)?)(?:\s+(?:to|until|up\s+to|as\s+far\s+as)\s+[^.;,]*?)?)\s*[,;]?\s+(?:but\s+|and\s+|only\s+)?(?!revers(?:ing|e)\s+(?:all\s+)?(?:the\s+)?shapings?\b)(?:{_MIRRORED}){_E}", r"\1, reversing shaping", "Work as for left front, but mirrored."),
     *(
         row("mirror", rf"{_START}(?:(?:work|knit|make)\s+)?(?:the\s+)?{one}\s+({_ITEM})\s+(?:is\s+|as\s+)?(?:(?:worked|knit(?:ted)?|made)\s+)?(?:as\s+)?(?:a|the)?\s*mirror\s+image\s+(?:of|to)\s+(?:the\s+)?{other}(?:\s+\2)?{_E}", rf"\1work as for {other} \2, reversing shaping", f"The {one} front is a mirror image of the {other}.")
         for one, other in (("right", "left"), ("left", "right"))
