@@ -78,6 +78,7 @@ WAITING: tuple[Synonym, ...] = (
     row("second ball|2nd ball|other ball|another ball|new ball", rf"(,\s*(?:and\s+)?){_PUT}\s+(?:the\s+)?cent(?:er|re)\s+({N}\s+{STS})\s+{ON_HOLDER}(?=\s*(?:,\s*(?:and\s+)?|\s+and\s+)(?:join|attach|with|using)\s+(?:an?\s+|the\s+)?(?:second|2nd|other|another|new)\s+ball\b)", r"\1hold \2", "Purl 22, leave the centre 18 sts on a holder, join a second ball and purl to end."),
     row("aside", r"^(\s*)set\s+(?:(?:the\s+)?(?:body|sleeve|piece|work|front|back|it|this|these)\s+)?aside(?P<said>\s+(?:for\s+(?:now|later)|until\s+(?:later|needed)|(?:and\s+)?without\s+(?:breaking|cutting)\s+(?:the\s+)?yarn))?(?=\s*\.?\s*$)", r"\1place all sts on a holder", "Set aside.", spelt_out=True),
     row("shoulder", rf"(,\s*(?:and\s+)?){_PUT}\s+(?:(?:the|all|both)\s+)*(?:sets\s+of\s+)?shoulder\s+{STS}\s+{ON_HOLDER}{_FOR_NOW}?{_CLOSED}", r"\1place all sts on a holder", "When the armhole measures 17 cm, leave the shoulder stitches on holders."),
+    row(_HAS, rf"(\b{_PUT}\s+(?:(?:the|next|first|last|{N}|{STS}|{PART})\s+)+{ON_HOLDER})\s+and\s+(?:then\s+)?(?=(?:cast\s+on|co)\s+\d)", r"\1, ", "K8, pm, k8, pm, k8. K to marker, put the thumb stitches on hold and cast on 2 sts in the gap."),
     # --- a row that divides: what is worked between lies on the needle ---
     row("holder|hold|yarn|thread", rf"\b(k|knit|work|p|purl)\s+(?:across\s+)?(?:the\s+)?(?:next\s+)?({N})\s+(?P<said>{PART})\s+{STS}(?=\s*,\s*(?:(?:remove\s+(?:the\s+)?(?:marker|m)|rm)\s*,\s*)?(?:{_PUT}|{_PUTTING})\s+{_ARTICLE}(?:next\s+)?(?:{N}\s+)?(?:{PART}\s+)?(?:{STS}\s+)?(?:{ON_HOLDER}))", r"\1 \2 sts", "Knit the 20 front sts, place the next 8 sts on a holder, k to end.", spelt_out=True),
     *(
@@ -127,7 +128,7 @@ WAITING: tuple[Synonym, ...] = (
             ("", rf"\s+{_ARE_PUT}{_WAITING}", "The front sts are put on a thread."),
         )
     ),
-    row(_HAS, rf"(^\s*|[.!]\s+)(?:the\s+)?(?:remaining|other|rest\s+of\s+the|live)\s+({N})\s+{STS}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}\s+{ON_HOLDER}(\s+for\s+(?:the\s+)?(?:back\s+|front\s+)?{PART})?{_CLOSED}", r"\1place rem \2 sts on a holder\3", "The remaining 20 sts are put on a thread for the neck."),
+    row(_HAS, rf"(^\s*|[.!]\s+)(?:the\s+)?(?:{_PUT}\s+(?:the\s+)?(?:remaining|rem)\s+({N})\s+{STS}|(?:remaining|other|rest\s+of\s+the|live)\s+({N})\s+{STS}\s+(?:{_ARE_PUT}|{_STAYING})){_WAITING}\s+{ON_HOLDER}(\s+for\s+(?:the\s+)?(?:back\s+of\s+(?:the\s+)?|back\s+|front\s+)?{PART})?{_CLOSED}", r"\1place rem \2\3 sts on a holder\4", "The remaining 20 sts are put on a thread for the neck."),
     row(_HAS, rf"(^\s*|[.!]\s+){_PUT}(?:\s+(?:the|all|these|them|it|remaining|rem|live|shoulder|{STS}))*{_WAITING}\s+{ON_HOLDER}{_FOR_NOW}?{_CLOSED}", r"\1place all sts on a holder", "Leave on a safety pin."),
 )  # fmt: skip
 """The rows, tried on lines that nothing else reads."""

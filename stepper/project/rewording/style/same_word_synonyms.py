@@ -89,6 +89,7 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("all", r"(?<=[)*])(\s+)all\s+(?:the\s+way\s+)?(?:a?round)(?=\s*[.;]|\s*$)", r"\1around", "Rnd 1: (K2, p2) all round."),
     row("are left|should remain|should be left", rf"(^\s*|[.]\s+)({N}\s+{STS})\s+(?:are|should\s+be)\s+(?:left|remaining)(?=\s*[.]|\s*$)", r"\1\2 remain", "48 sts are left."),
     # --- which rows ---
+    row("right-side|right side", r"\bright[-\s]side\s+(?=rows?\b)", "RS ", "Decrease one stitch at the neck edge of the next 4 right-side rows."),
     row("2nd|second|alt", rf"\b(?:every|each)\s+(?:2nd|second|alternate|alt)\s+(?={_ROW}\b)", "every other ", "2nd and every 2nd round: knit."),
     row("subsequent|each following|each foll", r"\b(?:every\s+subsequent|each\s+(?:following|foll|subsequent))\s+(?=\d+th|alt)", "every foll ", "Inc 1 st at neck edge of next and every subsequent 6th row to 50 sts."),
     row("the next and", r"^(\s*)the\s+(?=next\s+and\s+every\b)", r"\1", "The next and every foll 4th row until 34 sts rem: K1, ssk, k to last 3 sts, k2tog, k1."),
