@@ -218,11 +218,11 @@ def test_behind_an_address_word_only_what_is_addressed_is_heard(network: str, tm
 def test_a_cue_behind_the_name_is_found_amid_talk(network: str, tmp_path: Path) -> None:
     """Where it stands, to a fifth of a second; nothing is found in the talk alone, nor where no name is kept.
 
-    The talk is 14 dB softer; 12 dB softer one sound more of it is heard behind the cue than may be.
+    The talk is 16 dB softer; 14 dB softer one sound more of it is heard behind the cue than may be.
     """
     film = array("h", sound("somebody followed us from the station, please sit down", tmp_path))
     cue = array("h", sound("stepper, next step", tmp_path))
-    both = array("h", (each // 5 for each in film * 2))
+    both = array("h", (each // 6 for each in film * 2))
     at = len(film) - len(cue) // 2
     for place, each in enumerate(cue, at):
         both[place] = max(-32_768, min(32_767, both[place] + each))
