@@ -117,8 +117,9 @@ def _remarks_of(line: Line) -> Iterator[str]:
 
 
 def _sizes_above(lines: list[Line], sizes: int) -> tuple[int, ...]:
-    """Return the sizes that the last lines are for, as far up as each is for some: those that "all other sizes"
-    leave out. Empty if it is not clear.
+    """Return the sizes that the last lines are for, as far up as each is for some; empty if it is not clear.
+
+    They are those that "all other sizes" leave out.
 
     Args:
         lines: The lines above.

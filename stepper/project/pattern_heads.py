@@ -34,7 +34,10 @@ OF_GARMENT = regex(
     re.I,
 )
 """Words of parts of a garment: what is named by one, with the stitches it has, is knitted where it stands."""
-WRITTEN = r"(?:\s*[(,:\u2013\u2014-]?\s*(?:written(?:\s+(?:out|instructions?|version|directions?))?|in\s+words)\b\s*\)?)?"
+WRITTEN = (
+    r"(?:\s*[(,:\u2013\u2014-]?\s*"
+    r"(?:written(?:\s+(?:out|instructions?|version|directions?))?|in\s+words)\b\s*\)?)?"
+)
 """What a heading says of a chart whose rows are written below it: "Chart A (written instructions)"."""
 SECTION_NUMBER = r"(?:\d{1,2}(?:\.\d{1,2})*[.)]?\s+)?"
 """The number of a section of the page, if one stands before a name: "6.1 Ridge (any number of sts)"."""

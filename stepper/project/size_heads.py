@@ -1,10 +1,10 @@
 """Read the head of a line that is for some sizes: "XS and S only:", "For the two larger sizes, ". No I/O.
 
-Theory of operation. Every page says it its own way, but the parts are the same: words that lead in, the names
-of sizes, "size" or "only" on either side of them, a sign behind. So the words in front of each sign are tried:
-without those that lead in and mark, they must be the names of sizes and nothing else. A head that is marked
-by none of the words is one only before a colon, and only where its names cannot be something else: a number,
-or one letter, is as soon a row or a yarn.
+Theory of operation. Every page says it its own way, but the parts are the same: words that lead in, the
+names of sizes, "size" or "only" on either side of them, a sign behind. So the words in front of each sign are
+tried: without those that lead in and mark, they must be the names of sizes and nothing else. A head that is
+marked by none of the words is one only before a colon, and only where its names cannot be something else: a
+number, or one letter, is as soon a row or a yarn.
 """
 
 from __future__ import annotations

@@ -146,7 +146,10 @@ def sizes_called(words: str, sizes: tuple[str, ...]) -> tuple[tuple[int, ...], s
     return tuple(dict.fromkeys(found)), ""
 
 
-_CALLED = r"(?:(?:extra[-\s])?(?:small|medium|large)|(?:x{1,4}|\d?x)?[sl]|m|child(?:ren)?|adults?|babies|baby|teens?|newborn|men|women|toddlers?)"
+_CALLED = (
+    r"(?:(?:extra[-\s])?(?:small|medium|large)|(?:x{1,4}|\d?x)?[sl]|m|child(?:ren)?|adults?|babies|baby|teens?"
+    r"|newborn|men|women|toddlers?)"
+)
 _SOME_CALLED = rf"{_CALLED}(?:\s*(?:,|&|/|,?\s+and\b)\s*{_CALLED}){{0,4}}"
 """Sizes by their names alone: "Small and Large"."""
 _VERB = r"(?-i:(?=(?:now\s+)?(?:work|knit|purl|rep|repeat|cont|continue|cast|bind|dec|inc)\b))"

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import pytest
 
+from tests.plan.shaping_told import TOLD
 from tests.plan.stretches import Stretch
 from tests.plan.test_lookalikes import counts_of, stitches_of, worked_in
 from tests.plan.test_stretches import plan_worked
-from tests.plan.shaping_told import TOLD
 
 REFUSED_THOUGH_MEANT = 0
 """Stretches of the table that mean something and are refused."""

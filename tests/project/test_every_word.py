@@ -38,8 +38,6 @@ SILENT = {
     # "Make second sleeve same as first", "make 3 alike": they are made as the first.
     # "Next 8 sts", "back on the needles", "the held stitches", "graft together": there are no others.
     "make", "same", "alike", "given",
-    # "Continue decreasing on every 6th row", "cont to dec 1 st at neck edge": the row shown is worked again.
-    "continue", "cont",
     "next", "first", "back", "held", "together",
     # "In this pattern": the one that is worked. "Knit all the way": to the end, as "knit" alone.
     "this", "way",
@@ -112,6 +110,7 @@ SILENT = {
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
     "purlwise", "knitwise",
     # "In st st until work measures 4 cm": a sentence without a verb goes on in what it names, as "continue" does.
+    # "Continue decreasing on every 6th row", "cont to dec 1 st at neck edge": the row shown is worked again.
     "continue", "cont",
     # "On each needle tip", "above the thumb gap": a needle of two tips, the gap that the thumb's stitches left.
     "tip", "thumb",

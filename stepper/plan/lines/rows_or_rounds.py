@@ -91,8 +91,8 @@ def settle_rounds(line: Line, needles: Needles) -> None:
     if needles.counting.lost or not needles.drafts or needles.project.spacing is None:
         return
     rounds = _A_ROUND.search(line.text) is not None and not _ROWS.search(line.text)
-    told = _A_ROUND.search(_ASIDE.sub("", line.text)) is not None
-    whole = rounds and told and any(isinstance(sentence, WorkRounds) for sentence in line.sentences)
+    outright = _A_ROUND.search(_ASIDE.sub("", line.text)) is not None
+    whole = rounds and outright and any(isinstance(sentence, WorkRounds) for sentence in line.sentences)
     if whole and not needles.flat and needles.short_rows.gap and needles.side == "WS":
         told = "the row before was turned, so that the wrong side comes next, and this line works rounds."
         needles.miss(line.place, told, "Write the rows out until the round goes on.")

@@ -1,9 +1,9 @@
 """How many stitches front and back have of a body that waits as one: told by its underarms. No I/O.
 
-A yoke is joined by "knit across left sleeve, front, right sleeve, back", and the body lies on one needle. Its
-last round put the stitches of both underarms aside, or bound them off; what lies between them are front and back.
-They are told apart only where both are alike, as which of them comes first is the page's own affair. Source: a
-seamless yoke from the hem up, common practice.
+A yoke is joined by "knit across left sleeve, front, right sleeve, back", and the body lies on one needle.
+Its last round put the stitches of both underarms aside, or bound them off; what lies between them are front
+and back. They are told apart only where both are alike, as which of them comes first is the page's own
+affair. Source: a seamless yoke from the hem up, common practice.
 """
 
 from __future__ import annotations
@@ -44,7 +44,7 @@ def _puts_away(draft: DraftRound, name: str) -> bool:
 
 
 def _between(draft: DraftRound) -> list[int]:
-    """Return the stitches between those that a round took off the needle; what lies at both its ends is one."""
+    """Return the stitches between those a round took off the needle; what lies at both its ends is one."""
     pieces, began = [0], False
     for at, run in enumerate(flatten(draft.phrase)):
         if run.stitch not in _AWAY:

@@ -110,8 +110,8 @@ def _unnamed_meant(
 ) -> str:
     """Return which of the parts put on hold without a name a line means, by their number or as the rest.
 
-    What remains beside a piece that was just worked is what was put aside last. In the section of a sleeve two
-    lots of as many stitches are both sleeves, and the one held first is worked first.
+    What remains beside a piece that was just worked is what was put aside last. In the section of a sleeve
+    two lots of as many stitches are both sleeves, and the one held first is worked first.
 
     Raises:
         MisfitError: several may be meant.
@@ -204,7 +204,7 @@ def is_of_pair(section: str) -> bool:
 
 
 def is_sleeve(section: str) -> bool:
-    """Return whether a section is of a sleeve or both, by its name: "sleeves", "left sleeve", "sleeves, second"."""
+    """Return whether a section is of a sleeve or both: "sleeves", "left sleeve", "sleeves, second"."""
     return section.lower().removesuffix(_SECOND).removesuffix("s").endswith("sleeve")
 
 

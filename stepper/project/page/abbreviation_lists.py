@@ -95,7 +95,8 @@ def lists_abbreviations(text: str) -> bool:
 def explains_short_form(row: str) -> bool:
     """Return whether a row explains short forms by a sign behind them: "LLI, RLI: lifted increases".
 
-    Every one of them has to look as no ordinary word does: capitals, a digit, no vowel, or a form of the trade.
+    Every one of them has to look as no ordinary word does: capitals, a digit, no vowel, or a form of the
+    trade.
     """
     match = _EXPLAINS.match(row)
     if match is None or not re.search(r"[A-Za-z]{2}", match["words"]):

@@ -1,13 +1,13 @@
 """Tell a heading by how it stands on the page, whatever it is called: "Texture band", "LAST THINGS". No I/O.
 
 Theory of operation. Pages have a heading for everything, and no list of words has them all. But a heading is
-short, stands on a row of its own with text below it, begins with a capital, and ends in no full stop, where the
-sentences of its page do. What it may not be is a short order or half of one, which would be lost with it. So
-every word that could work something rules it out: a verb of the craft or of making up as the first word, stitches,
-rows, numbers, how often, for whom, like what, and the names of yarns, colours and sides. What begins with "-ing"
-("Separating the sleeves") or stands in capitals or before a colon is a heading without an empty row around it; the
-rest need one. A fabric ("Garter border") is a heading only where the row below says itself what is worked.
-Source: common practice.
+short, stands on a row of its own with text below it, begins with a capital, and ends in no full stop, where
+the sentences of its page do. What it may not be is a short order or half of one, which would be lost with it.
+So every word that could work something rules it out: a verb of the craft or of making up as the first word,
+stitches, rows, numbers, how often, for whom, like what, and the names of yarns, colours and sides. What
+begins with "-ing" ("Separating the sleeves") or stands in capitals or before a colon is a heading without an
+empty row around it; the rest need one. A fabric ("Garter border") is a heading only where the row below says
+itself what is worked. Source: common practice.
 """
 
 from __future__ import annotations
@@ -32,7 +32,8 @@ _LETTERS: Final = 48
 _WORDS: Final = 7
 _FEW: Final = 4
 _SHAPE: Final = regex(
-    r"(?P<words>[^\W\d_](?:[^\W\d_]|[ '\u2019&/-]|\s[\u2013\u2014]\s|,\s)*[^\W\d_])(?:\s*[(\[][^\W\d_][^()\[\]\d.;:*]{1,40}[)\]])?(?P<colon>\s*:)?"
+    r"(?P<words>[^\W\d_](?:[^\W\d_]|[ '\u2019&/-]|\s[\u2013\u2014]\s|,\s)*[^\W\d_])"
+    r"(?:\s*[(\[][^\W\d_][^()\[\]\d.;:*]{1,40}[)\]])?(?P<colon>\s*:)?"
 )
 """Letters, and an aside in brackets behind them."""
 _ORDERS: Final = _words(

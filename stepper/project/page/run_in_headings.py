@@ -25,7 +25,10 @@ _PART = (
     r"(?:Back|Fronts?|Sleeves?|Body|Yoke|Neck(?:band|line)?|Collar|Hood|Thumb|Hand|Heel|Foot|Toe|Gusset|Cuffs?|Leg|Crown|Brim"
     r"|Border|Edging|Armholes?|Shoulders?|Raglan|Cap|Band|Bands|Hem|Welt|Instep|Flap|Mitten|Mitt|Sock|Hat|Pocket|Cowl|Scarf|Shawl|Palm|Ribbing|Finger)"
 )
-_WITH_PART = r"(?:Left|Right|First|Second|Upper|Lower|Front|Back|Button|Buttonhole|Neck|Heel|Full-Fashioned|Sweater|V|Center|Centre|Side|Main|Inner|Outer)"
+_WITH_PART = (
+    r"(?:Left|Right|First|Second|Upper|Lower|Front|Back|Button|Buttonhole|Neck|Heel|Full-Fashioned|Sweater|V"
+    r"|Center|Centre|Side|Main|Inner|Outer)"
+)
 _NAMED = rf"(?:{_WITH_PART}\s+){{0,2}}{_PART}(?:\s+of\s+(?:the\s+)?{_PART})?"
 _SHAPED = (
     rf"Shape\s+(?:(?:the|and|for|{_WITH_PART}|{_PART}|Top|Side|of)\s+){{0,3}}"
@@ -64,7 +67,7 @@ def _stopped_heading(row: str, above: str) -> re.Match[str] | None:
 
 
 def _ended(row: str) -> re.Match[str] | None:
-    """Return a first short sentence of a row that a row of its own would be a heading by: "Rib. Work 10 rows"."""
+    """Return a first short sentence that would be a heading on a row of its own: "Rib. Work 10 rows"."""
     match = _SHORT.match(row)
     return match if match is not None and is_heading_alone(match["name"].rstrip(".")) else None
 

@@ -95,7 +95,8 @@ _HEAD_ORDERS = regex(
 """Headings that name a part and also tell the knitter to do something."""
 _MOST_LISTED = 20
 _MEASURED_ROW = regex(
-    r"\W*(?P<size>[A-Za-z\d][\w' /\u2013-]{0,24}?)\s*[:=\u2013\u2014-]\s*[\d.,\u00bc\u00bd\u00be]+\s*(?:cm|mm|in|inch(?:es)?|\"|\u2033)"
+    r"\W*(?P<size>[A-Za-z\d][\w' /\u2013-]{0,24}?)\s*[:=\u2013\u2014-]\s*"
+    r"[\d.,\u00bc\u00bd\u00be]+\s*(?:cm|mm|in|inch(?:es)?|\"|\u2033)"
     r"(?:\s+(?:foot|feet|hand|head|around|long|wide|high|circumference|chest|length))*\W*"
 )
 """A size and its measure: "EU 36 - 22.5 cm foot"."""
@@ -105,7 +106,8 @@ _SHOE = regex(
 )
 """What a size of shoes or people is called: "EU 38", "Adult Small"."""
 _COUNTED_ROW = regex(
-    r"\W*(?P<size>[A-Z][A-Za-z' /-]{0,24}(?:\s\d+)?)\s*[:=\u2013\u2014]\s*\d+(?:\s*,\s*\d+){2,}(?:\s*(?:sts|stitches))?\.?"
+    r"\W*(?P<size>[A-Z][A-Za-z' /-]{0,24}(?:\s\d+)?)\s*[:=\u2013\u2014]\s*"
+    r"\d+(?:\s*,\s*\d+){2,}(?:\s*(?:sts|stitches))?\.?"
 )
 """A size and the counts after each round, to tick off: "Adult Small: 80, 72, 64, 56, 48, 40"."""
 _OFTEN = regex(
@@ -387,8 +389,8 @@ class Sorter:
     def _listed(self, at: int) -> int:
         """Return how many rows from this one on are a list to look something up in, one for each size.
 
-        A row alone may be a line of the pattern; of two and more each names a size and gives a measure, or counts
-        that come after each other.
+        A row alone may be a line of the pattern; of two and more each names a size and gives a measure, or
+        counts that come after each other.
         """
         rows = list(takewhile(bool, self.lines.rows[at : at + _MOST_LISTED]))
         for form in (_MEASURED_ROW, _COUNTED_ROW):
@@ -404,7 +406,7 @@ class Sorter:
         return known or names_people(name) or _SHOE.fullmatch(name.strip()) is not None
 
     def _heads_front_by_shape(self, at: int) -> bool:
-        """Return whether a row between two paragraphs of front matter heads the second, whatever it is called."""
+        """Return whether a row between paragraphs of front matter heads the second, whatever it is called."""
         row, above = self.lines.rows[at], self.lines.rows[at - 1] if at else ""
         bare = not re.search(r"[.,;:!?]$", row) and len(row.split()) <= 6 and not kind_of(row)
         named = (bare and not kind_of(row, self.context, apart=True)) or row.isupper()
@@ -412,7 +414,7 @@ class Sorter:
         return not above and named and shown and bool(self.lines.rows[at + 1 : at + 2] and self._below(at))
 
     def _context_below(self, at: int) -> str:
-        """Return what the entries below a heading are: abbreviations where most of them look so, else nothing."""
+        """Return what the entries below a heading are: abbreviations where most look so, else nothing."""
         below = list(takewhile(bool, dropwhile(lambda row: not row, self.lines.rows[at + 1 :])))
         short = [row for row in below if explains_short_form(row)]
         return "abbreviations" if len(short) > 1 and 2 * len(short) > len(below) else ""

@@ -126,7 +126,7 @@ class Words:
     insets: dict[str, int] = field(default_factory=dict)
     """How many stitches stand outside all increases and decreases of the section, as its lines say so far."""
     sizes_above: tuple[int, ...] | None = None
-    """The sizes that the lines right above are for, as indices, where those are for some; None if not known."""
+    """The sizes the lines right above are for, as indices, where those are for some; None if not known."""
     finishing: bool = False
     """Whether the lines stand below a heading of finishing."""
     yarns: dict[str, str] = field(default_factory=dict)

@@ -2,9 +2,9 @@
 
 The row is worked as if nothing were held. What it has worked first lies at the far end of the needle then, so
 the next row works back over the stitches behind, and the others wait. How many they are is counted: all from
-the beginning of the row, or from where stitches were bound off, to where the line says so. A round goes on over
-those that are left, wherever the others lay: "k8, slip these sts to waste yarn" are the eight in front of the
-words. Source: a neck divided in one row and the underarms of a body before its yoke, common practice.
+the beginning of the row, or from where stitches were bound off, to where the line says so. A round goes on
+over those that are left, wherever the others lay: "k8, slip these sts to waste yarn" are the eight in front
+of the words. Source: a neck divided in one row and the underarms of a body before its yoke, common practice.
 """
 
 from __future__ import annotations

@@ -157,7 +157,9 @@ def leave_waiting(name: str, needles: Needles) -> None:
     needles.held[called] = needles.count
     needles.held_by[called] = (needles.section.name, needles.line.number)
     needles.markers = ()
-    needles.remarks.append(f"the {needles.count} stitches of the {name.lower()} wait on their needle or a holder")
+    needles.remarks.append(
+        f"the {needles.count} stitches of the {name.lower()} wait on their needle or a holder"
+    )
     needles.emit(items, 0, divide=True)
     needles.ends = ()
 
