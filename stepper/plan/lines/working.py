@@ -165,14 +165,7 @@ _give(MarkEvery, mark_every)
 @work.register
 def _(instruction: Phrase, needles: Needles) -> None:
     if all(isinstance(element, Mark) for element in instruction.elements):
-        for element in instruction.elements:
-            if isinstance(element, Mark):
-                if element.name == "all":
-                    needles.markers, needles.last.markers_lost = (), 0
-                    needles.remarks.append("remove the markers")
-                    continue
-                name = f" for {element.name}" if element.name else ""
-                needles.remarks.append(f"{STITCHES[element.stitch].said}{name}")
+        _tell_marks(instruction.elements, needles)
         return
     if needles.flat and _only_turns(instruction) and len(needles.drafts) > needles.line.start:
         return  # "Purl to end. Turn.": so ends every row
@@ -193,27 +186,12 @@ def _(instruction: Phrase, needles: Needles) -> None:
         return
     none = _casts_on_none(instruction.elements, needles)
     if none is not None:
-        if not needles.count:
-            needles.report(none.place, "no stitch is cast on here, and the piece has none.")
-            needles.lose()
-        else:
-            none_in_size(none, needles)
+        _cast_on_none(none, needles)
         return
     if _begins_sleeve(instruction, needles):
         leave_waiting(needles.drafts[-1].section, needles)
-    if needles.count and all(isinstance(one, Work) and one.stitch == "co" for one in instruction.elements):
-        if _begins_section(needles) and not needles.counting.lost:
-            needles.report(
-                instruction.place,
-                f"cast on where a section begins; on the needles are still others, {needles.count} of them.",
-                "Bind those off or put them on hold first, or say where they are added: "
-                '"Next row: Cast on 8 sts, k to end."',
-            )
-            needles.lose()
-            return
-        row = "row" if needles.flat else "round"
-        told = f"taken as cast on at the beginning of the next {row}, as a step of its own."
-        needles.warn(instruction.place, told)
+    if _refuses_cast_on(instruction, needles):
+        return
     if _holds_at_turn(instruction, needles):
         told = "the row before turned within the stitches; the line does not say on which side of the turn"
         hint = 'Write "K12, turn and leave rem 28 sts on a holder", or how many go on hold.'
@@ -226,6 +204,51 @@ def _(instruction: Phrase, needles: Needles) -> None:
         rows = rows_of_one_name(needles)
         cycle = tuple(each.template for each in needles.drafts[-rows:] if each.template is not None)
         establish(cycle if rows > 1 else (template,), needles, start=len(needles.drafts) - rows)
+
+
+def _tell_marks(elements: tuple[Element, ...], needles: Needles) -> None:
+    """Have the next round say which markers are placed or removed, where a line does nothing else."""
+    for element in elements:
+        if not isinstance(element, Mark):
+            continue
+        if element.name == "all":
+            needles.markers, needles.last.markers_lost = (), 0
+            needles.remarks.append("remove the markers")
+            continue
+        name = f" for {element.name}" if element.name else ""
+        needles.remarks.append(f"{STITCHES[element.stitch].said}{name}")
+
+
+def _cast_on_none(none: Numbers, needles: Needles) -> None:
+    """Leave out a line that casts on no stitch in this size; report it of a piece that has none yet."""
+    if needles.count:
+        none_in_size(none, needles)
+        return
+    needles.report(none.place, "no stitch is cast on here, and the piece has none.")
+    needles.lose()
+
+
+def _refuses_cast_on(instruction: Phrase, needles: Needles) -> bool:
+    """Report a line that only casts on where a section begins while other stitches are on the needles.
+
+    Anywhere else the stitches are taken as added to those, which is told.
+    """
+    casts_on = all(isinstance(one, Work) and one.stitch == "co" for one in instruction.elements)
+    if not needles.count or not casts_on:
+        return False
+    if _begins_section(needles) and not needles.counting.lost:
+        needles.report(
+            instruction.place,
+            f"cast on where a section begins; on the needles are still others, {needles.count} of them.",
+            "Bind those off or put them on hold first, or say where they are added: "
+            '"Next row: Cast on 8 sts, k to end."',
+        )
+        needles.lose()
+        return True
+    row = "row" if needles.flat else "round"
+    told = f"taken as cast on at the beginning of the next {row}, as a step of its own."
+    needles.warn(instruction.place, told)
+    return False
 
 
 def _holds_at_turn(instruction: Phrase, needles: Needles) -> bool:

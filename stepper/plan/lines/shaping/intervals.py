@@ -94,30 +94,16 @@ def _shapes(draft: DraftRound) -> bool:
 
 def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     """Work a named round at intervals, with plain rounds between."""
-    closer = False
-    step = 1 if instruction.label.startswith((WIDER, WIDENING)) else -1
-    if instruction.label.startswith((ALIKE, BESIDE, CLOSER, ONWARDS, WIDER, WIDENING)):
-        found = carry_on_shaping(instruction, needles)
-        if found is None:
-            return
-        template, printed, closer = found
-        instruction = replace(instruction, legs=printed)
-    elif _repeats_own_words(instruction, needles):
+    found = _find_shaping(instruction, needles)
+    if found is None:
         return
-    else:
-        named = round_of(instruction, needles)
-        if named is None:
-            return
-        template = named
+    instruction, template, closer = found
+    step = 1 if instruction.label.startswith((WIDER, WIDENING)) else -1
     tell_sides_around(instruction, needles)
     if not any(leg.side for leg in instruction.legs):
         template = as_shown(template, needles)
-    if instruction.first is not None:
-        times = instruction.legs[0].times
-        if times is not None and len(instruction.legs) == 1 and none_in_size(times, needles):
-            return
-        work_between(instruction.first.of(needles.size) - 1, needles, instruction.place, goes_on=True)
-        work_template(template, needles)
+    if not _begin_at_first(instruction, template, needles):
+        return
     since = worked_since(instruction, template, needles)
     literal, template = template, take_right_side(instruction, template, since, needles)
     sided, shifted = template, template is not literal
@@ -153,6 +139,37 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         cycle, start = _between(needles, instruction.place, goes_on=goes_on)
         needles.last.repeated = ((template, cycle[start % len(cycle)]), 1)
         needles.last.counted = len(needles.drafts)
+
+
+def _find_shaping(instruction: AtIntervals, needles: Needles) -> tuple[AtIntervals, Template, bool] | None:
+    """Find the round that is worked at intervals.
+
+    Returns:
+        The instruction with the legs that it means, the round, and whether it comes closer each time; None if
+        there is none, which is reported, or if the line is worked by now.
+    """
+    if instruction.label.startswith((ALIKE, BESIDE, CLOSER, ONWARDS, WIDER, WIDENING)):
+        carried = carry_on_shaping(instruction, needles)
+        if carried is None:
+            return None
+        template, printed, closer = carried
+        return replace(instruction, legs=printed), template, closer
+    if _repeats_own_words(instruction, needles):
+        return None
+    named = round_of(instruction, needles)
+    return None if named is None else (instruction, named, False)
+
+
+def _begin_at_first(instruction: AtIntervals, template: Template, needles: Needles) -> bool:
+    """Work the row with which a shaping begins, "next and every 4th row"; False if this size has none."""
+    if instruction.first is None:
+        return True
+    times = instruction.legs[0].times
+    if times is not None and len(instruction.legs) == 1 and none_in_size(times, needles):
+        return False
+    work_between(instruction.first.of(needles.size) - 1, needles, instruction.place, goes_on=True)
+    work_template(template, needles)
+    return True
 
 
 def _repeats_own_words(instruction: AtIntervals, needles: Needles) -> bool:

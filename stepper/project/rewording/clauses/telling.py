@@ -247,22 +247,8 @@ def _states_nothing(clause: Clause) -> bool:
         return _is_nothing(clause)
     if verb in of.MODALS or verb in ("'ll", "'d"):
         return not set(clause.words) & _WORK
-    if not rest and verb in (
-        "need",
-        "needs",
-        "want",
-        "wants",
-        "mean",
-        "means",
-        "have",
-        "has",
-        "make",
-        "makes",
-        "like",
-        "love",
-    ):
+    if not rest and verb in _WANTS_OBJECT:
         return False
-    about_work = bool(subject & _WORK)
     if verb in small.LIES and subject & small.BEGINNINGS:
         return rest[:1] != () and rest[0] in of.PREPOSITIONS and "now" not in clause.words
     if subject & (of.SELF - frozenset(["we"])) and not subject & of.DETERMINERS:
@@ -270,40 +256,58 @@ def _states_nothing(clause: Clause) -> bool:
             return not set(rest) & _WORK
         return not _acts_in(rest)
     if subject & of.YOU or "we" in subject:
-        if (
-            clause.verbs[0] in ("have", "'ve")
-            and len(clause.verbs) > 1
-            and verb not in of.AUXILIARIES | of.CRAFT
-        ):
-            return not set(clause.words) & _WORK
-        if verb in ("need", "want"):
-            return (
-                rest[:1] != ("to",)
-                and (not set(rest) & _WORK or "some" in rest)
-                and not set(rest) & of.STITCH_THINGS - frozenset(["yarn", "wool"])
-            )
-        if verb in ("have", "has", "had", "'ve", "see"):
-            return not set(rest) & of.STITCH_THINGS and rest[:1] != ("to",)
-        return verb in _YOU_MAY and not _acts_in(rest)
+        return _says_nothing_of_you(clause)
     if verb in of.MINDING and subject & of.PEOPLE:
         return True
-    if (verb in small.INTO and set(clause.words) & _WORK) or (
-        verb in ("drop", "drops") and set(clause.words) & of.STITCH_THINGS
-    ):
-        return False
-    if (
-        rest[:1] == ("to",)
-        and verb in ("has", "have", "had", "needs", "need", "wants")
-        and not set(rest[1:2]) & _YOU_MAY - frozenset(["be"])
-    ):
-        return False
+    return not _leads_to_work(clause) and _shows_only(clause)
+
+
+_WANTS_OBJECT: Final = frozenset(
+    ["need", "needs", "want", "wants", "mean", "means", "have", "has", "make", "makes", "like", "love"]
+)
+"""Verbs behind which something is missing if nothing stands there."""
+
+
+def _says_nothing_of_you(clause: Clause) -> bool:
+    """Return whether a statement about her, or about us, says nothing that is worked."""
+    rest, verb = clause.rest, clause.verbs[-1]
+    helped = clause.verbs[0] in ("have", "'ve") and len(clause.verbs) > 1
+    if helped and verb not in of.AUXILIARIES | of.CRAFT:
+        return not set(clause.words) & _WORK
+    if verb in ("need", "want"):
+        return (
+            rest[:1] != ("to",)
+            and (not set(rest) & _WORK or "some" in rest)
+            and not set(rest) & of.STITCH_THINGS - frozenset(["yarn", "wool"])
+        )
+    if verb in ("have", "has", "had", "'ve", "see"):
+        return not set(rest) & of.STITCH_THINGS and rest[:1] != ("to",)
+    return verb in _YOU_MAY and not _acts_in(rest)
+
+
+def _leads_to_work(clause: Clause) -> bool:
+    """Return whether a statement about a thing says what becomes of it, or what has to be done with it."""
+    rest, verb, words = clause.rest, clause.verbs[-1], set(clause.words)
+    if verb in small.INTO and words & _WORK:
+        return True
+    if verb in ("drop", "drops") and words & of.STITCH_THINGS:
+        return True
+    has_to = rest[:1] == ("to",) and verb in ("has", "have", "had", "needs", "need", "wants")
+    if has_to and not set(rest[1:2]) & _YOU_MAY - frozenset(["be"]):
+        return True
     if any(
         word in of.GENERAL and word.endswith(("ed", "en", "ing")) and word not in of.HARMLESS_PARTICIPLES
         for word in rest
     ):
-        return False
-    if verb in ("come", "comes") and rest[:1] and rest[0] in ("off", "on", "next", "now", "up", "down"):
-        return False
+        return True
+    return (
+        verb in ("come", "comes") and rest[:1] != () and rest[0] in ("off", "on", "next", "now", "up", "down")
+    )
+
+
+def _shows_only(clause: Clause) -> bool:
+    """Return whether the verb of a statement about a thing says how that is, or how it turns out."""
+    subject, rest, verb = set(clause.subject), clause.rest, clause.verbs[-1]
     if verb == "has" and subject & _SUPPLIES and not set(rest) & _WORK:
         return True
     if verb in of.GIVING or verb in ("'ve", "had"):
@@ -316,7 +320,7 @@ def _states_nothing(clause: Clause) -> bool:
         moves = rest[:1] and rest[0] in of.PREPOSITIONS
         return (
             verb in small.GOES
-            and not about_work
+            and not subject & _WORK
             and not moves
             and not set(rest) & _WORK
             and bool(subject & (of.IT | of.PEOPLE))
