@@ -108,7 +108,7 @@ CRAFT: Final = _forms(
 """
 ) | _set(
     """
-    bound k p k2tog p2tog ssk skp sk2p psso yo m1 m1l m1r m1p kfb pfb sl co bo pm sm slm rm wyif wyib
+    bound slid k p k2tog p2tog ssk skp sk2p psso yo m1 m1l m1r m1p kfb pfb sl co bo pm sm slm rm wyif wyib
     cdd s2kp sssk k3tog p3tog w&t ds mds tbl rev undone frogged undid patt tog rem foll alt beg tinking
 """
 )
