@@ -14,7 +14,7 @@ import re
 from dataclasses import replace
 from typing import Final, NamedTuple
 
-from stepper.language.numbers import number as number_of
+from stepper.project.reading.elements import WORDS
 from stepper.project.rewording.asides import instructs
 from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.synonym import N
@@ -161,4 +161,4 @@ def _told_as_sum(text: str, at: int) -> tuple[list[_Item], int] | None:
 
 def _numbers(told: str) -> list[int]:
     digits = [int(one) for one in re.findall(r"\d+", told)]
-    return digits or [number_of(told) or 0]
+    return digits or [WORDS.index(told.lower()) if told.lower() in WORDS else 0]
