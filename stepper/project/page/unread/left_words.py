@@ -82,10 +82,10 @@ def _ways(plain: str) -> Iterator[Shortened]:
             left = plain[start:stop].strip(" ,;()[]")
             if _may_be_left(left):
                 kept = re.sub(r"\s+(?=[,.;])", "", f"{plain[:start]}{plain[stop:]}".strip())
+                if kept and end[0].strip() == ",":  # the words stood between two commas
+                    yield Shortened(text=f"{plain[:start]} {plain[stop:].lstrip(' ,')}", left=left)
                 if kept and not has_row_head(left):
                     yield Shortened(text=kept, left=left)
-                if kept and end[0].strip() == ",":
-                    yield Shortened(text=f"{plain[:start]} {plain[stop:].lstrip(' ,')}", left=left)
 
 
 def _may_be_left(left: str) -> bool:
