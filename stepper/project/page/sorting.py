@@ -13,6 +13,7 @@ import re
 from dataclasses import field
 from itertools import dropwhile, takewhile
 
+from stepper.project.instructions import Remark
 from stepper.project.page.abbreviation_lists import explains_short_form
 from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape
 from stepper.project.page.front_matter import is_soft, kind_of, kind_under
@@ -384,7 +385,7 @@ class Sorter:
         finishing, words.finishing = words.finishing, False  # below such a heading any name would be told
         line = self.lines.joined(at)[1]
         words.finishing = finishing
-        return line is None
+        return line is None or all(isinstance(sentence, Remark) for sentence in line.sentences)
 
     def _listed(self, at: int) -> int:
         """Return how many rows from this one on are a list to look something up in, one for each size.
