@@ -185,8 +185,10 @@ class Course:
     def _made_again(self, instruction: AsPart, parts: tuple[Section, ...], section: Section) -> None:
         """Work a piece, or a whole garment, once more or several times."""
         needles = self.needles
-        if needles.count and is_sleeve(section.name) and not needles.counting.lost:
-            leave_waiting(section.name, needles)
+        in_round = not needles.flat and not needles.counting.lost
+        waits = bool(needles.count) and in_round and is_sleeve(section.name)
+        if waits:
+            leave_waiting(section.name, needles)  # until the yoke joins both
         if needles.count:
             told = f"stitches are on the needles where the second {section.name} begins."
             needles.report(instruction.place, told, "Bind them off.")
@@ -194,8 +196,8 @@ class Course:
         for copy in range(1, instruction.times + 1):
             for source in parts:
                 self._again(instruction, ((source, None),), copy)
-                if needles.count and is_sleeve(source.name) and not needles.counting.lost:
-                    leave_waiting(copy_of(source, copy).name, needles)
+            if waits and needles.count and not needles.counting.lost:
+                leave_waiting(copy_of(section, copy).name, needles)
 
     def _again(
         self, instruction: AsPart, sources: Sequence[tuple[Section, int | None]], copy: int = 0

@@ -80,7 +80,7 @@ PAGES: tuple[Stretch, ...] = (
     _(F, "Next row: K10, k2tog, k to end.\nNext row: Purl.\nDec in the same place on next row.", "39*2 38 |", {3: "k10 k2tog k27"}),
     _(F, "Next row: K1, m1, k to last st, m1, k1.\nWork 3 rows.\nRep these 4 rows, but inc only at the beginning of the row.", "42*4 43*4 |"),
     _(F, "K20, turn.\nWork 3 rows on these sts.\nBreak yarn. Rejoin to the other 20 sts and work 4 rows.", "20*8 | 40*8 | 20*4 40*4 | 40*4 20*4 |"),
-    _(R, "Purl 1 rnd.\nWork as before for 3 rnds.", "40*4 |", {2: "k40"}),
+    _(R, "Purl 1 rnd.\nWork as before for 3 rnds.", ""),
     _(RIBR, "Knit 1 rnd.\nCont in rib as before for 3 rnds.", "40*4", {2: "k1 p1 " * 20}),
     _(RIBR, "Knit 5 rnds.\nWork rib as at beginning.\nBind off in rib.", "40*9 0", {6: "k1 p1 " * 20}),
     _(F, "Work 2 rows in k2, p2 rib.\nKeeping rib correct, dec 1 st at each end of next 2 rows.", "40*2 38 36"),

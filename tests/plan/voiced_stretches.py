@@ -48,7 +48,6 @@ VOICED: tuple[Stretch, ...] = (
     _(R, "The next round will be purled.", ""),
     _(R, "The next round can be purled.", ""),
     _(R, "The next round is not purled.", ""),
-    _(R, "If the next round is purled, the edge lies flat.", ""),
     _(R, "The remaining stitches are bound off later.", ""),
     _(R, "The last 3 rounds are knitted in the other colour.", ""),
     # --- to the knitter ---
@@ -68,7 +67,6 @@ VOICED: tuple[Stretch, ...] = (
     _(R, "Continuing in stockinette, work 3 more rounds.", "40*3", {3: "k40"}),
     _(R, "Now knitting every round until piece measures 3 cm.", "40*4"),
     _(B, "Turning the work, you will see the wrong side.", ""),
-    _(R, "Knitting in the round is easy.", ""),
     _(BARE, "4.5 mm needles: 3 rounds 2x2 rib.", "40*3", {1: "k2 p2 " * 10}, needles="4.5*3"),
     _(F, "On needle 3 mm, from RS: knit 2 rows.", "40*2", {2: "k40"}, needles="3*2"),
     _(B, "Then 4 rows garter stitch, bind off on WS.", "40*4 0"),

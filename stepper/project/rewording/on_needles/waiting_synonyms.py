@@ -117,7 +117,6 @@ WAITING: tuple[Synonym, ...] = (
         row(_HAS, rf"{_START}{head}{_ARTICLE}{who}{verb}\s+{ON_HOLDER}(?:\s+for\s+(?:the\s+)?(?P<use>{PART}))?{_FOR_NOW}?{_E}", r"\1place the \2 \3 \4\5\6 sts on a holder", example)
         for head, who, verb, example in (
             (rf"(?:{_PUT}|let)\s+", _MANY, _WAITING, "K8, park the next 8 sts on a piece of string, k to end."),
-            ("", _MANY, rf"\s+{_ARE_PUT}{_WAITING}", "The next 8 sts are put on a safety pin."),
             ("", _NEXT, rf"\s+{_STAYING}{_WAITING}", "The next 8 sts wait on a thread."),
         )
     ),
@@ -125,10 +124,8 @@ WAITING: tuple[Synonym, ...] = (
         row(_HAS, rf"{_START}{head}{_ARTICLE}(?:{_NAMED}){verb}\s+{ON_HOLDER}{_FOR_NOW}?{_E}", r"\1place \2\3 sts on a holder", example)
         for head, verb, example in (
             (rf"(?:{_PUT}|let)\s+", _WAITING, "K8, pm, k8. K to marker, put the other sleeve on waste yarn the same way, cast on 4 sts."),
-            ("", rf"\s+{_ARE_PUT}{_WAITING}", "The front sts are put on a thread."),
         )
     ),
-    row(_HAS, rf"(^\s*|[.!]\s+)(?:the\s+)?(?:{_PUT}\s+(?:the\s+)?(?:remaining|rem)\s+({N})\s+{STS}|(?:remaining|other|rest\s+of\s+the|live)\s+({N})\s+{STS}\s+(?:{_ARE_PUT}|{_STAYING})){_WAITING}\s+{ON_HOLDER}(\s+for\s+(?:the\s+)?(?:back\s+of\s+(?:the\s+)?|back\s+|front\s+)?{PART})?{_CLOSED}", r"\1place rem \2\3 sts on a holder\4", "The remaining 20 sts are put on a thread for the neck."),
     row(_HAS, rf"(^\s*|[.!]\s+){_PUT}(?:\s+(?:the|all|these|them|it|remaining|rem|live|shoulder|{STS}))*{_WAITING}\s+{ON_HOLDER}{_FOR_NOW}?{_CLOSED}", r"\1place all sts on a holder", "Leave on a safety pin."),
 )  # fmt: skip
 """The rows, tried on lines that nothing else reads."""

@@ -32,7 +32,7 @@ _UNTIL: Final = r"(?:until|till|til|'til)"
 _HOW_LONG: Final = rf"(?:(?:for\s+)?(?:{N}\s+more|another\s+{N}|{N}\s+further)\s+times|{N}\s+times\s+more|once\s+more|twice\s+more|{N}\s+times\s+(?:altogether|in\s+all|in\s+total)|(?:over\s+and\s+over\s+(?:again\s+)?)?{_UNTIL}\b(?![^.]*\b(?:rows|rounds|rnds)\b))"
 
 SPOKEN: tuple[Synonym, ...] = (
-    row("until|till|'til", r"\b(?:till|til)\b(?=\s+(?:you|there|the|it|your|\d))|'til\b", "until", "Rep last row till you're down to 10 stitches."),
+    row("until|till|'til", r"\b(?:till|til)\b(?=\s+(?:you|there|the|it|your|\d))|'til\b", "until", "Do these rounds over and over till you're down to 20 stitches."),
     row(
         "so on|so forth",
         rf"(\*[^*]+\*[^.]*?\b{ROUND})\s*,?\s*and\s+so\s+(?:on|forth)\s*,?\s*(?:always\s+|each\s+time\s+)?(?:with\s+(?:one|1)\s+(?:stitch|st)\s+(?:less|fewer)\s+(?:between|before)\s+(?:the\s+)?dec(?:rease)?s?(?:\s+(?:each|every)\s+(?:time|round|rnd))?\s*,?\s*)?(?=until\b)",
@@ -92,13 +92,7 @@ SPOKEN: tuple[Synonym, ...] = (
         "until you|until there",
         rf"\buntil\s+(?:you(?:(?:'ll|\s+will)?{_ADVERBS}\s+{_GETS}|(?:'ve|\s+have){_ADVERBS}\s+got|'ve{_ADVERBS}|{_IS_BACK})|there're)\s+({_COUNTED})",
         r"until there are \1",
-        "Rep last row until you're down to 10 stitches.",
-    ),
-    row(
-        "do |work|knit|keep|continue|carry|go on|repeat",
-        rf"((?:^|[.!?;,])\s*){_FIRST}{_AGAIN}\s+{_THESE}\s+((?:{N}\s+)?{ROUND})\s*,?\s+(?:over\s+and\s+over\s+(?:again\s+)?)?(?={_HOW_LONG})",
-        r"\1repeat these \2 ",
-        "Do these 2 rows 4 more times.",
+        "Do these rounds over and over until you're down to 20 stitches.",
     ),
     row(
         "do |work|repeat",
@@ -169,18 +163,6 @@ SPOKEN: tuple[Synonym, ...] = (
     row("on each", rf"\s*(?:\(\s*|,\s+)({N})(?:\s+{STS})?\s+on\s+each(?:\s+(?:one|needle))?(?:\s*\))?(?=\s*\.|\s*$)", r". \1 sts on each needle", "Divide sts over four needles, 15 on each one."),
     row("the", rf"\b(knit|purl)\s+(?:all\s+)?(?:of\s+)?the\s+({N})\s+(?:heel\s+)?({STS})(?=\s*[.,;])", r"\1 \2 \3", "Knit the 18 heel stitches."),
     row(
-        "with one|with 1",
-        r"\b(?:but\s+)?(?:always\s+|each\s+time\s+)?with\s+(?:one|1)\s+(?:stitch|st)\s+(?:less|fewer)\s+(?:between|before)\s+(?:the\s+|each\s+)?dec(?:rease)?s?(?:\s+(?:each|every)\s+(?:time|round|rnd))?",
-        "working 1 st less between the decreases",
-        "Continue decreasing every 2nd round, with one stitch less before the decrease each time, until 10 sts remain.",
-    ),
-    row(
-        "like this|like that|this way|that way|doing this|doing that",
-        rf"((?:^|[.!?;])\s*){_FIRST}(?:keep\s+(?:on\s+)?(?:going|working|knitting)|keep\s+(?:on\s+)?doing|carry\s+on|go\s+on|continue|cont|work\s+on)\s+(?:like\s+(?:this|that)|(?:in\s+)?(?:this|that)\s+way|(?<=doing\s)(?:this|that))\s*,\s+(increasing|decreasing)\s+(?:in\s+|on\s+)?every\s+([a-z\d]+\s+{ROUND})\s*,\s*(?=until\b)",
-        r"\1continue \2 in this manner every \3 ",
-        "Carry on like that, increasing in every third round, until there are 26 sts.",
-    ),
-    row(
         "like this|like that|this way|that way|doing this|doing that",
         rf"((?:^|[.!?;])\s*){_FIRST}(?:keep\s+(?:on\s+)?(?:going|working|knitting)|keep\s+(?:on\s+)?doing|carry\s+on|go\s+on)\s+(?:like\s+(?:this|that)|(?:in\s+)?(?:this|that)\s+way|(?<=doing\s)(?:this|that))\s*,?\s+(?=(?:working\s+1\s+st\s+less\b[^.]*,\s*)?until\b)",
         r"\1continue in this manner ",
@@ -191,18 +173,6 @@ SPOKEN: tuple[Synonym, ...] = (
         rf"(?:\s*,)?\s+(?:and\s+)?then\s+(decreas|increas)e\s+(?:in\s+|on\s+)?every\s+({ROUND})\s+(?=until\b)",
         r". Continue \1ing in this manner every \2 ",
         "Keep doing this until 12 sts remain, and then decrease in every round until 8 sts remain.",
-    ),
-    row(
-        "in every|on every",
-        r"\b((?:continue|cont)\s+decreasing\s+)(?:in|on)\s+(?=every\b[^.]*\bworking\s+1\s+st\s+less\b)",
-        r"\1",
-        "Continue decreasing in every second round, always with one stitch less before the decrease, until 10 sts remain.",
-    ),
-    row(
-        "in every|on every",
-        r"\b((?:continue|cont)\s+(?:increasing|decreasing)\s+)(?:in|on)\s+(?=every\b(?![^.]*\bworking\s+1\s+st\s+less\b))",
-        r"\1in this manner ",
-        "Continue decreasing in every second round until 10 sts remain.",
     ),
     row(
         "whole|everything|it all|your|thing",

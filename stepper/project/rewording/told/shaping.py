@@ -206,6 +206,8 @@ def _named(told: _Told) -> tuple[Piece, ...] | None:
         wanted = "dec" if told.step == "closer" else "inc"
         return None if direction not in ("", wanted) or where else ((f"rep {told.step} {wanted} {row} ", at),)
     if rows and not where:
+        if told.counts_first and not told.onwards:
+            return None  # a row that is only called by its name was not worked before, as the page counts it
         (noun,) = rows[:1]
         if noun.get("this"):
             return ((f"rep same {direction} {row} on ", at),)

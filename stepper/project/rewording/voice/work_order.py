@@ -43,7 +43,7 @@ _KINDS: Final = tuple(
         ("round", r"(?:in\s+(?:the\s+round|rounds|rnds)|round\s+and\s+round|around\s+and\s+around|circularly)\b"),
         ("flat", r"(?:back\s+and\s+forth(?:\s+in\s+rows)?|to\s+and\s+fro|flat|in\s+rows)\b"),
         ("even", r"(?:straight(?:\s+up)?|even(?:ly)?|without\s+(?:any\s+|further\s+|more\s+)*(?:shaping|increas(?:es|ing|e)|decreas(?:es|ing|e)))\b(?!\s+down\b)"),
-        ("set", r"as\s+(?:set|established|before)\b"),
+        ("set", r"as\s+(?:set|established)\b"),
         ("rounds", rf"(?:for\s+|x\s+)?(?:the\s+)?(?:next\s+|first\s+|a\s+further\s+|another\s+)?(?P<number>{N})\s+(?P<more>more\s+)?(?P<row>{ROUND})"),
         ("ridges", rf"(?:for\s+)?(?P<number>{N})\s+(?:garter\s+)?ridges\b"),
         ("follow", r"(?:now\s+)?(?:follow|come\s+next)(?=\s*$)"),

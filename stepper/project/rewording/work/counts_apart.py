@@ -225,6 +225,8 @@ _DIVIDED: Final = regex(
 )
 """The parts of what is cast on, or worked up to, behind it."""
 _SENTENCE: Final = regex(r"(?:(?<=^)|(?<=[.!]\s))[^.!]+(?:[.!]|$)")
+_COUNTED: Final = regex(r"\bcount\b|\btotal\b|\baltogether\b|\bin\s+all\b", re.I)
+"""Words with which one number is of all stitches."""
 _LONGEST: Final = 260
 _MOST: Final = 8
 
@@ -398,6 +400,8 @@ def write_counts_apart(line: Reworded) -> Reworded:
         apart = counts_apart(match.group())
         if apart is None or apart.doubt or not (apart.total or len(apart.parts) > 1):
             continue
+        if not apart.parts and not _COUNTED.search(match.group()):
+            continue  # one count, as pages print it
         line = _written(line, match.start(), apart)
     return line
 
@@ -408,7 +412,8 @@ def _written(line: Reworded, start: int, apart: CountsApart) -> Reworded:
     stop = end.end() if end is not None else len(line.text)
     between = [part for part in apart.parts if _BETWEEN.fullmatch(part.words) and len(apart.parts) == 1]
     text, places = "", list[int]()
-    for part in ([apart.total] if apart.total is not None else []) + between:
+    told_first = sorted(([apart.total] if apart.total is not None else []) + between, key=lambda part: part.span)
+    for part in told_first:
         first, last = start + part.span[0], start + part.span[1]
         behind = " sts between markers. " if part is not apart.total else " sts. "
         text += line.text[first:last] + behind
@@ -454,7 +459,11 @@ def _divided(match: re.Match[str]) -> CountsApart | None:
     """Read the parts of what is cast on or worked up to; None if they are something else."""
     stem = re.sub(r"^.*?(?=\d)", "", match["stem"])
     apart = counts_apart(f"{stem}: {match['parts']}")
-    return apart if apart is not None and apart.total is not None and apart.parts else None
+    if apart is None or apart.total is None or not apart.parts:
+        return None
+    on_needles = any(_ON_NEEDLE.search(part.words) for part in apart.parts)
+    # "24 sts; 12 sts per needle" divides them, which the plan has to know; "24 sts, that is 12 per needle" adds up.
+    return None if on_needles and ";" in match.group() else apart
 
 
 def _without_parts(line: Reworded) -> Reworded:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.rewording.said_rows import said_row_behind
-from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import LONG, STS, N, Synonym, row
 
 _WORK: Final = r"(k|p|knit|purl)"
 _PART: Final = r"(?:(?:left|right|first|second|other|half)\s+)*(?:back|fronts?|sleeves?|body|palm|instep|sole|thumb)"
@@ -43,11 +43,10 @@ TOLD_ROWS: tuple[Synonym, ...] = (
     row("further|more|beyond|past", rf"\b{_WORK}(\s+to\s+)(?:the\s+)?(marker|bor|m)\s*,?\s+(?:and|then)\s+(?:(?:k|p|knit|purl)\s+)?({N})(?:\s+{STS})?\s+(?:further|more|beyond(?:\s+it)?|past(?:\s+it)?){_TURN}", r"\1\2\3, \1 \4", "Row 2: P to BOR and 6 sts further, turn."),
     row("make 1|make one", r"\bmake\s+(?:1|one)[\s-]+(l(?=eft)|r(?=ight))(?:eft|ight)\b", r"m1\1", "Thumb round 1: K to marker, slip marker, make 1 left, k to marker, make 1 right, slip marker, k to end."),
     row("slip it|remove it", r"(\bmarker\b(?:(?!\bmarker\b)[^.:])*?,\s*)(?:(s)lip|(r)emove)\s+it\b", r"\1\2\3m", "Next rnd: K to marker, slip it, m1r, k to marker, m1l, slip it, k to end."),
-    row("rs rows|ws rows", rf"\bat\s+(?:the\s+)?(beg(?:inning)?|start|end)\s+of\s+(?:the\s+)?(?:next|following|foll)\s+({N})\s+(rs|ws)\s+rows\b", r"at \1 of every \3 row \2 times", "Dec 1 st at the beginning of the following 2 RS rows."),
     row("past|beyond", rf"\b{_WORK}\s+(?:to|until)\s+({N})\s+{STS}\s+(?:past|beyond)\s+(?:the\s+)?(?:bor|beg(?:inning)?\s+of\s+(?:the\s+)?(?:round|rnd)|(?:start|beg(?:inning)?)-of-(?:round|rnd))(?:\s+(?:marker|m))?{_TURN}", r"\1 to BOR, \1 \2", "Row 2: P until 8 sts past the beginning of the round, turn."),
     row("double|ds", rf"((?:^|[:.])\s*)(?:turn\s*,?\s+(?:and\s+)?)?make\s+(?:an?\s+)?{_DS}\s*,\s*(?:and\s+)?(?={_WORK}\b)", r"\1DS, ", "Row 3: Make a double stitch, k to 3 sts before the turn, turn."),
     row("the turn|previous turn", rf"(\b(?:before|past)\s+)(?:the\s+)?(?:previous\s+)?turn{_TURN}", r"\1last turn", "Row 3: DS, k to 3 sts before the turn, turn."),
-    row("past|beyond", rf"\b{_WORK}\s*({N})(?:\s+{STS})?\s+(?:past|beyond)\s+(?=(?:the\s+)?(?:(?:last\s+)?(?:{_DS}|turn)|marker|bor|m)\b)", r"\1 to \2 sts past ", "K 10 past the marker, turn."),
+    row("past|beyond", rf"(?<!\bsm,\s)(?<!marker,\s)\b{_WORK}\s*({N})(?:\s+{STS})?\s+(?:past|beyond)\s+(?=(?:the\s+)?(?:(?:last\s+)?(?:{_DS}|turn)|marker|bor|m)\b)", r"\1 to \2 sts past ", "K 10 past the marker, turn."),
     row(" it,", rf"\bto\s+(?:the\s+)?({_DS})\s*,\s*{_WORK}\s+it\s*,", r"to \1, \2 \1,", "Row 3: Knit to the double st, knit it, knit 5 sts, turn."),
     row("until", rf"\b{_WORK}\s+until\s+(?:there\s+(?:is|are)\s+)?({N})\s+{STS}\s+(?:is\s+left|are\s+left|left|rem(?:ains?)?)(?=\s*,\s*{_STITCH})", r"\1 to last \2 sts", "Row 2: K1, purl until 1 st is left, k1."),
     row("back to", rf"\b{_WORK}\s+back\s+(?=to\b)", r"\1 ", "Turn, purl back to 3 sts before last turn, turn."),
@@ -59,7 +58,6 @@ TOLD_ROWS: tuple[Synonym, ...] = (
     row("leaving|earlier|before", rf"((?:^|[.])\s*){_GOES_ON}\s*,?\s+(?:(?:leaving)\s+({N})\s+more\s+{STS}\s+unworked|(?:turning)\s+({N})\s+{STS}\s+(?:earlier|sooner))\s+{_EACH_TIME}\s*,?\s+{_MORE_TIMES}{_ENDS}", r"\1Work to \2\3 sts before last turn, turn. Work to \2\3 sts before last turn, turn. Rep last 2 rows \4\5 times in all", "Continue in this way, leaving 5 more sts unworked at each turn, 3 more times."),
     row("on each side", rf"\buntil\s+(?:there\s+are\s+)?(?:{N}\s+{_DS}s?|{N}\s+double\s+stitches)\s+on\s+each\s+side\s*,?\s+and\s+({N})\s+(?:single\s+|plain\s+)?{STS}\s+between(?:\s+them)?", r"until \1 sts between the wraps", "Rep rows 3 and 4 until there are 10 double stitches on each side and 10 single stitches between them."),
     # --- what a row is called ---
-    row("increase|decrease|inc|dec", rf"^(\s*)next\s+({ROUND})\s*[,-]\s*(inc|dec)(?:reas(?:e|ing))?(?:\s+(?:rnd|round|row))?\s*:", r"\1Next \2 (\3 \2):", "Next round, decrease: k1, k2tog, k to end."),
     # --- rib with its stitches behind ---
     row("rib", rf"\bwork\s+(?:({LONG})\s+(?:of\s+|in\s+)?|(?:in\s+)?)rib(?:bing)?(?:\s+(?:in\s+the\s+round|round\s+and\s+round|all\s+round))?\s*(?:,\s*|\(\s*|:\s*)k(?:nit)?\s?(\d)\s*,\s*p(?:url)?\s?(\d)\s*\)?(?=\s*\.?\s*$)(?<=[\d)])", r"work in k\2, p\3 rib for \1", "Work 4 cm rib in the round, k 1, p 1."),
     row("rib", r"\bwork\s+(?:in\s+)?rib(?:bing)?(?:\s+(?:in\s+the\s+round|round\s+and\s+round|all\s+round))?\s*\(\s*k(?:nit)?\s?(\d)\s*,\s*p(?:url)?\s?(\d)\s*\)\s*(?=until\b|for\b)", r"work in k\1, p\2 rib ", "Work rib round and round (knit 1, purl 1) until piece measures 9 cm."),

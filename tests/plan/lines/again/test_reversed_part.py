@@ -166,7 +166,7 @@ def test_the_other_side_of_a_neck_is_taken_back_first() -> None:
     """Nobody knits it otherwise: it waits alone, and has as many stitches."""
     neck = ("== left front", "CO 30 sts. Work flat.", "Work 4 rows in st st.", "Bind off center 10 sts, work to end.", "Hold sts beyond gap.")
     lines = (*neck, "Bind off 1 st at neck edge of next row.", "Work 1 row in st st.", "Bind off.", "Complete like other side, reversing shaping.")
-    assert rows(*lines)[-5:] == ["RS return 10 from the holder", "WS purl", "RS knit", "WS bind off 1, p9", "RS bind off"]
+    assert rows(*lines)[-5:] == ["WS return 10 from the holder", "WS purl", "RS knit", "WS bind off 1, p9", "RS bind off"]
 
 
 @pytest.mark.parametrize("steps", [1, 2])

@@ -14,7 +14,7 @@ def written(printed: str) -> str:
     return " ".join(reword(made_plain(printed), spoken=True).text.split()).strip(" ,.")
 
 
-@pytest.mark.parametrize("said", ["park the next 8 sts on a piece of string", "let the next 8 sts rest on a thread", "the next 8 sts are put on a safety pin", "the next 8 sts wait on a spare needle"])
+@pytest.mark.parametrize("said", ["park the next 8 sts on a piece of string", "let the next 8 sts rest on a thread", "the next 8 sts wait on a spare needle"])
 def test_the_form_of_the_verb_changes_nothing(said: str) -> None:
     """Eight stitches wait, and the row goes on behind them."""
     assert written(f"K8, {said}, k to end.") == "K8, hold 8 sts, k to end"

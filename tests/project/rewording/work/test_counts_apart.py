@@ -48,7 +48,7 @@ def test_parts_that_do_not_add_up_are_refused(line: str) -> None:
 @pytest.mark.parametrize(
     ("line", "text"),
     [
-        ("There will be 20 sts between the markers, and 40 sts in all.", "40 sts. 20 sts between markers."),
+        ("There will be 20 sts between the markers, and 40 sts in all.", "20 sts between markers. 40 sts."),
         (
             "Work until there are 17 sts between the markers, 64 sts altogether.",
             "Work until there are 17 sts between the markers. 64 sts.",
