@@ -42,6 +42,10 @@ _ALL_BUT: Final = regex(
     r"all(?:\s+the)?\s+(?:but|except(?:\s+for)?|other\s+than)\s+(?:the\s+)?(?P<but>.+)", re.I
 )
 _TO_BE_WORKED: Final = regex(r"(?-i:(?=[a-z(*]))")
+_RELATIVE: Final = regex(
+    r"\b(?:smallest|largest|biggest|smaller|larger|bigger|(?:and|&)\s+(?:up(?:wards?)?|above|over|below|down|under))$", re.I
+)
+"""What only sizes are: "the two largest", "L and up"."""
 _FARTHEST: Final = 90
 """Letters in front of the sign, at most."""
 _CUT: Final = regex(
@@ -110,6 +114,8 @@ def _before(words: str, sign: re.Match[str], size_names: tuple[str, ...]) -> Siz
 
 def _is_plain(names: str, size_names: tuple[str, ...]) -> bool:
     """Return whether names that nothing marks are those of sizes, as no row, step or yarn is called."""
+    if _RELATIVE.search(names):
+        return True
     parts = re.split(r"\s*(?:[,&/]|\band\b)\s*", names)
     known = all(find_size(part, size_names) is not None for part in parts)
     single = len(parts) == 1 and (len(names) < 2 or names.lower() in ("one", "two", "three", "four", "five"))

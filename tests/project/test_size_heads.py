@@ -25,6 +25,8 @@ SIZES = ("XS", "S", "M", "L", "XL", "2XL")
         ("Size M \u2013 knit 2 rnds.", "M"),
         ("For size M, (K21, k2tog) 4 times. 88 sts.", "M"),
         ("XS/S: Knit 1 rnd.", "XS S"),
+        ("L and up: Knit 1 rnd.", "L XL 2XL"),
+        ("Two largest: Knit 1 rnd.", "XL 2XL"),
         ("In size 2XL, knit 2 rnds.", "2XL"),
     ],
 )
