@@ -37,6 +37,9 @@ _PURL_FIRST = regex(r"\bp(?:url)?\s*(?:1|one)\s+row\b", re.I)
 _RIGHT_NEXT = regex(r"^[^:]*\(?\b(?:RS|right\s+side)\b\)?[^:]*:", re.I)
 """A right-side row right behind a single row that is purled: that one was the wrong side."""
 
+_RESUMES = regex(r"\b(?:resume|return|go\s+back)\b[^.;]*\bin\s+(?:the\s+)?(?:rounds?|rnds?)\b", re.I)
+"""Words by which a round goes on behind a row that was turned."""
+
 
 def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     """Go on in rows with what was just cast on, if its lines speak of rows and nothing of rounds.
@@ -93,7 +96,8 @@ def settle_rounds(line: Line, needles: Needles) -> None:
     rounds = _A_ROUND.search(line.text) is not None and not _ROWS.search(line.text)
     outright = _A_ROUND.search(_ASIDE.sub("", line.text)) is not None
     whole = rounds and outright and any(isinstance(sentence, WorkRounds) for sentence in line.sentences)
-    if whole and not needles.flat and needles.short_rows.gap and needles.side == "WS":
+    turned = needles.short_rows.gap and needles.side == "WS" and not _RESUMES.search(line.text)
+    if whole and not needles.flat and turned:
         told = "the row before was turned, so that the wrong side comes next, and this line works rounds."
         needles.miss(line.place, told, "Write the rows out until the round goes on.")
     if not needles.flat:

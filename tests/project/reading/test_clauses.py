@@ -19,7 +19,7 @@ def cut(text: str) -> list[str]:
     [
         (
             "Change to 5 mm needles and work 8 rows in rib, then place all sts on a holder.",
-            ["Change to 5 mm needles", "work 8 rows in rib", "place all sts on a holder."],
+            ["Change to 5 mm needles", "work 8 rows in rib, then place all sts on a holder."],
         ),
         (
             "Work 3 rows straight in st st and then increase 1 st at each end of next row.",

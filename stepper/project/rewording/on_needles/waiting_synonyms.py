@@ -114,7 +114,7 @@ WAITING: tuple[Synonym, ...] = (
     row("while", rf"(^\s*|[.!]\s+)(?:let|{_PUT})\s+{_ARTICLE}(?:(?:{N}\s+)?(?P<named>{PART})s?(?:\s+{STS})?|(?:{N}\s+)?{STS}\s+(?:of|for)\s+(?:the\s+)?(?P<whose>{PART})){_WAITING}(?:\s+{ON_HOLDER})?{_WHILE}(?:\s*:\s*({N}\s+{STS}))?{_CLOSED}", r"\1hold sts beyond gap for \2\3. \4", "Let the front rest on a thread while you work the back."),
     # --- every form of the verb ---
     *(
-        row(_HAS, rf"{_START}{head}{_ARTICLE}{who}{verb}\s+{ON_HOLDER}(?:\s+for\s+(?:the\s+)?(?P<use>{PART}))?{_FOR_NOW}?{_E}", r"\1place the \2 \3 \4\5\6 sts on a holder", example)
+        row(_HAS, rf"{_START}{head}{_ARTICLE}{who}{verb}\s+{ON_HOLDER}(?:\s+for\s+(?:the\s+)?(?!first\b|second\b)(?P<use>{PART}))?{_FOR_NOW}?{_E}", r"\1place the \2 \3 \4\5\6 sts on a holder", example)
         for head, who, verb, example in (
             (rf"(?:{_PUT}|let)\s+", _MANY, _WAITING, "K8, park the next 8 sts on a piece of string, k to end."),
             ("", _NEXT, rf"\s+{_STAYING}{_WAITING}", "The next 8 sts wait on a thread."),

@@ -194,5 +194,11 @@ SPOKEN: tuple[Synonym, ...] = (
         r"\1twice \2",
         "Pull the yarn through the remaining sts twice.",
     ),
+    row(
+        "then|now|next|first|so|after",
+        r"((?:^|[.!?])\s*)(?:(?:ok(?:ay)?|and|now|then|next|first|so|finally|after\s+that|from\s+here|right|good)\s*,?\s+)+(?:(?:you|we)(?:'ll|\s+will|'re\s+going\s+to|\s+just|\s+simply|\s+need\s+to|\s+have\s+to)*\s+|let's\s+)?(?=(?:knit|purl|k2tog|ssk|\*|bind\s+off|cast\s+off|cast\s+on|pick\s+up|join|slip|place|put|turn|repeat|change|switch|cut|break)\b|\*)",
+        r"\1",
+        "Then k2tog all the way around, so that 10 stitches remain.",
+    ),
 )  # fmt: skip
 """The rows, in the order tried."""
