@@ -43,7 +43,9 @@ _ALL_BUT: Final = regex(
 )
 _TO_BE_WORKED: Final = regex(r"(?-i:(?=[a-z(*]))")
 _RELATIVE: Final = regex(
-    r"\b(?:smallest|largest|biggest|smaller|larger|bigger|(?:and|&)\s+(?:up(?:wards?)?|above|over|below|down|under))$", re.I
+    r"\b(?:smallest|largest|biggest|smaller|larger|bigger"
+    r"|(?:and|&)\s+(?:up(?:wards?)?|above|over|below|down|under))$",
+    re.I,
 )
 """What only sizes are: "the two largest", "L and up"."""
 _FARTHEST: Final = 90

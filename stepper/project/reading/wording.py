@@ -384,7 +384,9 @@ def _foreign(label: str | None, words: Words) -> tuple[str, str] | None:
             "Write the name of a size as `sizes` has it before the colon, or leave the words out."
         )
     parts = [part for part in re.split(r"\s*(?:,|&|\band\b)\s*", name) if part]
-    onwards = re.fullmatch(r"(\S+?)\s*(?:\+|(?:and\s+)?(?:up\w*|onwards?|above|over|down\w*|below|under))", name)
+    onwards = re.fullmatch(
+        r"(\S+?)\s*(?:\+|(?:and\s+)?(?:up\w*|onwards?|above|over|down\w*|below|under))", name
+    )
     parts = [onwards[1]] if onwards is not None else parts
     if parts and all(find_size(part, words.size_names) is not None for part in parts):
         return f'"{name}:" reads as the name of the line; it would be worked in every size.', (
