@@ -6,7 +6,7 @@ import pytest
 
 from tests.plan.dressed_stretches import DRESSED
 from tests.plan.stretches import Stretch
-from tests.plan.test_stretches import plan_worked, test_lines_are_worked_as_they_mean_or_refused
+from tests.plan.test_stretches import assert_as_meant, plan_worked
 
 NOT_READ = 113
 """Stretches of the table that are refused: 86 that mean something, and 27 that must be."""
@@ -15,7 +15,7 @@ NOT_READ = 113
 @pytest.mark.parametrize("entry", DRESSED, ids=lambda entry: entry.lines[:60])
 def test_a_stretch_in_other_dress_is_worked_as_it_means_or_refused(entry: Stretch) -> None:
     """The same words mean another thing beside others; what is not sure has to be refused."""
-    test_lines_are_worked_as_they_mean_or_refused(entry)
+    assert_as_meant(entry)
 
 
 def test_no_more_in_other_dress_are_refused_than_were() -> None:

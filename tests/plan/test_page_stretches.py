@@ -6,7 +6,7 @@ import pytest
 
 from tests.plan.page_stretches import PAGES
 from tests.plan.stretches import Stretch
-from tests.plan.test_stretches import plan_worked, test_lines_are_worked_as_they_mean_or_refused
+from tests.plan.test_stretches import assert_as_meant, plan_worked
 
 NOT_READ = 231
 """Stretches of the table that are refused: those that mean something, and those that must be."""
@@ -15,7 +15,7 @@ NOT_READ = 231
 @pytest.mark.parametrize("entry", PAGES, ids=lambda entry: entry.lines[:60])
 def test_a_stretch_of_a_page_is_worked_as_it_means_or_refused(entry: Stretch) -> None:
     """Half a sentence changes the other half; what is not sure has to be refused."""
-    test_lines_are_worked_as_they_mean_or_refused(entry)
+    assert_as_meant(entry)
 
 
 def test_no_more_of_the_page_are_refused_than_were() -> None:

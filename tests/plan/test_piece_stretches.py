@@ -6,7 +6,7 @@ import pytest
 
 from tests.plan.piece_stretches import PIECE_STRETCHES
 from tests.plan.stretches import Stretch
-from tests.plan.test_stretches import plan_worked, test_lines_are_worked_as_they_mean_or_refused
+from tests.plan.test_stretches import assert_as_meant, plan_worked
 
 NOT_READ = 17
 """Stretches of the table that are refused, each of which must be."""
@@ -15,7 +15,7 @@ NOT_READ = 17
 @pytest.mark.parametrize("entry", PIECE_STRETCHES, ids=lambda entry: entry.lines[:60])
 def test_pieces_are_worked_as_they_mean_or_refused(entry: Stretch) -> None:
     """Who waits, where stitches are picked up and what is mirrored changes every row behind it."""
-    test_lines_are_worked_as_they_mean_or_refused(entry)
+    assert_as_meant(entry)
 
 
 def test_no_more_of_the_pieces_are_refused_than_must_be() -> None:

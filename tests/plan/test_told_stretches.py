@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.plan.stretches import Stretch
-from tests.plan.test_stretches import plan_worked, test_lines_are_worked_as_they_mean_or_refused
+from tests.plan.test_stretches import assert_as_meant, plan_worked
 from tests.plan.told_stretches import TOLD
 
 NOT_READ = 106
@@ -15,7 +15,7 @@ NOT_READ = 106
 @pytest.mark.parametrize("entry", TOLD, ids=lambda entry: entry.lines[:60])
 def test_a_stretch_told_in_prose_is_worked_as_it_means_or_refused(entry: Stretch) -> None:
     """What was done, may be done or is done elsewhere is no order; what is done now is one in any voice."""
-    test_lines_are_worked_as_they_mean_or_refused(entry)
+    assert_as_meant(entry)
 
 
 def test_no_more_of_prose_are_refused_than_were() -> None:

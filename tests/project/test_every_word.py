@@ -445,13 +445,14 @@ def crowded_lines(draw: st.DrawFn) -> tuple[str, str, int, tuple[str, ...]]:
     if at == len(text):
         return text, f"{text.rstrip('. ')} {telling}.", sizes, names
     crowded = f"{text[:at]}{telling} {text[at:]}"
+    assume(telling != "again" or at)  # "Again continue": an order that only says it comes again
     assume("bind off bind off" not in crowded)  # it says so again
     assume(not re.search(r"(?:^|[.!?:] )again \d", crowded))  # "Again 42 sts" tells the count
     return text, crowded, sizes, names
 
 
 @given(crowded_lines())
-@settings(max_examples=1500, deadline=None, derandomize=True)
+@settings(max_examples=500, deadline=None, derandomize=True)
 def test_a_telling_word_put_in_anywhere_changes_the_reading_or_is_refused(case: tuple[str, str, int, tuple[str, ...]]) -> None:
     """"Twice", "not", "for armhole", a stitch or a number are never passed over, wherever they stand."""
     text, crowded, sizes, names = case
