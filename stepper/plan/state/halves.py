@@ -12,6 +12,7 @@ from typing import Final
 
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import flatten
+from stepper.plan.state.held_below import row_that_held
 from stepper.plan.state.needles import Needles
 
 _AWAY: Final = frozenset(("hold", "bo"))
@@ -29,7 +30,9 @@ def half_of(name: str, needles: Needles) -> int:
     """
     waiting = needles.held.get(name, 0)
     drafts = needles.drafts
-    last = next((at for at in range(len(drafts) - 1, -1, -1) if _puts_away(drafts[at], name)), 0)
+    last = row_that_held(name, needles)
+    if last is None or drafts[last].after:
+        return 0
     for draft in reversed(drafts[:last]):
         pieces = _between(draft)
         if len(pieces) > 1:
@@ -37,10 +40,6 @@ def half_of(name: str, needles: Needles) -> int:
         if draft.after != draft.before:
             break
     return 0
-
-
-def _puts_away(draft: DraftRound, name: str) -> bool:
-    return not draft.after and any(run.stitch == "hold" and run.yarn == name for run in flatten(draft.phrase))
 
 
 def _between(draft: DraftRound) -> list[int]:

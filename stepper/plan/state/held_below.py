@@ -40,6 +40,14 @@ def rows_below(needles: Needles, piece: int) -> tuple[int, ...]:
     return ()
 
 
+def row_that_held(name: str, needles: Needles) -> int | None:
+    """Return the index of the last draft that put stitches on hold by a name; None if none did."""
+    for at in range(len(needles.drafts) - 1, -1, -1):
+        if any(run.stitch == "hold" and run.yarn == name for run in flatten(needles.drafts[at].phrase)):
+            return at
+    return None
+
+
 def height_of(needles: Needles, rows: Iterable[int]) -> float:
     """Return how long rows are together, by their indices. Unit: mm."""
     return sum(needles.drafts[at].height_mm for at in rows)

@@ -19,14 +19,9 @@ from typing import Final
 from stepper.project.page.orders import casts_on, has_row_head
 from stepper.project.page.stops import ENDS
 from stepper.project.rewording.asides import instructs
+from stepper.project.rewording.synonym import word_set
 from stepper.project.sizes import HEAD_OF_SIZES, names_people
 from stepper.regex import regex
-
-
-def _words(text: str) -> frozenset[str]:
-    """Return the words of a text."""
-    return frozenset(text.split())
-
 
 _LETTERS: Final = 48
 _WORDS: Final = 7
@@ -36,7 +31,7 @@ _SHAPE: Final = regex(
     r"(?:\s*[(\[][^\W\d_][^()\[\]\d.;:*]{1,40}[)\]])?(?P<colon>\s*:)?"
 )
 """Letters, and an aside in brackets behind them."""
-_ORDERS: Final = _words(
+_ORDERS: Final = word_set(
     "add adjust alternate arrange attach baste beg begin bind block break bring cast catch change "
     "check choose close cont continue count cover cross crochet cut darn dampen dec decrease discard "
     "divide do double draw drop dry duplicate embroider end ensure fasten felt find finish fix flip "
@@ -50,7 +45,7 @@ _ORDERS: Final = _words(
     "wind work wrap yo"
 )
 """With one of these as its first word a row orders something."""
-_HIDING: Final = _words(
+_HIDING: Final = word_set(
     "afterwards ahead alike alt alternate alternately alternating also another anew as backwards "
     "between bo bor cc chart charts co col color colored colors colour coloured colours contrast contrasting "
     "correspondingly ditto doubled dpn dpns dpn's even evenly extra flat foll following forwards "
@@ -63,27 +58,27 @@ _HIDING: Final = _words(
     "wool x xl xs xxl yarn yarns ribbed unless until when while whichever"
 )
 """Words in which half an order can hide: how, how far, with what, like what."""
-_COLOURS: Final = _words(
+_COLOURS: Final = word_set(
     "white black grey gray red blue green yellow orange purple pink brown cream navy beige ecru teal "
     "rust gold silver natural ivory charcoal dark light"
 )
-_FABRICS: Final = _words(
+_FABRICS: Final = word_set(
     "garter stockinette stocking rib ribs ribbing moss seed lace eyelet eyelets cable cables cabled "
     "mesh texture textured brioche pattern fabric welt ridge ridges basket lattice "
     "fisherman's mosaic colorwork colourwork stranded intarsia zigzag wave waves dots bobbles i-cord "
     "icord"
 )
-_PLACING: Final = _words("in on at from over under through into by around round along across per")
+_PLACING: Final = word_set("in on at from over under through into by around round along across per")
 """Words that say where something is worked, first in a row: "In the round"."""
 _AS_WORN: Final = regex(r"\s*[,(]?\s*(?:as|when)\s+worn\s*\)?", re.I)
 _FACING: Final = regex(r"(?:the\s+)?(?:right|wrong)\s+side", re.I)
 _GERUND: Final = regex(r"[A-Z][a-z]{2,}ing\b")
-_NO_GERUND: Final = _words(
+_NO_GERUND: Final = word_set(
     "alternating carrying changing continuing ending holding ignoring increasing decreasing keeping"
     " leaving maintaining omitting remembering repeating reversing skipping slipping using"
 )
 """Such words tell how, rather than head what is below."""
-_NO_VERB: Final = _words("king ring spring string wing during nothing something everything anything")
+_NO_VERB: Final = word_set("king ring spring string wing during nothing something everything anything")
 _FABRIC_TOLD: Final = regex(r"[*]|\b[kp]\s?\d|\bpurl\b.*\bknit\b|\bknit\b.*\bpurl\b", re.I)
 """What says of which stitches something is worked."""
 _SENTENCE_END: Final = regex(r"[.!?:;)\]*\"'\u201d\u2019]$")

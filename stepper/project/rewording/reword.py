@@ -73,9 +73,9 @@ def reword(
         undressed: Whether its signs are first put as most pages have them.
         ordered: Whether what it says in another voice is first put into orders.
     """
-    printed = write_lists_plainly(undress(plain) if undressed else as_printed(plain))
-    if ordered:
-        printed = write_orders(printed)
+    printed = (
+        ordered_words(plain, undressed=undressed) if ordered else _plain_lists(plain, undressed=undressed)
+    )
     for head in SPLIT_HEADS:
         printed = put_words(printed, head) if ":" in plain else printed
     if spoken:
@@ -148,17 +148,23 @@ def orders(plain: str) -> bool:
     Args:
         plain: The line, made plain.
     """
-    return ordered_words(plain).text != write_lists_plainly(as_printed(plain)).text
+    return ordered_words(plain).text != _plain_lists(plain).text
 
 
 @lru_cache(maxsize=1024)
-def ordered_words(plain: str) -> Reworded:
+def ordered_words(plain: str, *, undressed: bool = False) -> Reworded:
     """Return a line with what it says in another voice put into orders, and nothing else changed.
 
     Args:
         plain: The line, made plain.
+        undressed: Whether its signs are first put as most pages have them.
     """
-    return write_orders(write_lists_plainly(as_printed(plain)))
+    return write_orders(_plain_lists(plain, undressed=undressed))
+
+
+def _plain_lists(plain: str, *, undressed: bool = False) -> Reworded:
+    """Return a line as printed, or with its signs as most pages have them, each list of sizes in one form."""
+    return write_lists_plainly(undress(plain) if undressed else as_printed(plain))
 
 
 @lru_cache(maxsize=1024)
@@ -168,7 +174,7 @@ def talks(plain: str) -> bool:
     Args:
         plain: The line, made plain.
     """
-    printed = write_lists_plainly(as_printed(plain))
+    printed = _plain_lists(plain)
     return _as_printed_elsewhere(printed).text != printed.text
 
 

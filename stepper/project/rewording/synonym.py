@@ -52,6 +52,11 @@ def _compiled(expression: str, exact: bool) -> re.Pattern[str]:
     return re.compile(expression, 0 if exact else re.I)
 
 
+def word_set(words: str) -> frozenset[str]:
+    """Return the words of a text, as a table of single words is written."""
+    return frozenset(words.split())
+
+
 def row(
     has: str,
     pattern: str,

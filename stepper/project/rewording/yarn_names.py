@@ -16,7 +16,7 @@ from dataclasses import replace
 from typing import Any, Final
 
 from stepper.project.nested_records import replace_nested
-from stepper.project.rewording.reworded import Reworded
+from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.regex import regex
 
 _SHADE: Final = (
@@ -89,7 +89,7 @@ def sign_yarns(line: Reworded) -> Reworded:
             return line
         start, end = match.span("stitch")
         stitch = made.text[start:end].replace(".", "").replace(" ", "")
-        made = _put(made, match.start(), match.end(), f" {stitch} in {sign}")
+        made = laid_anew(made, *match.span(), [f" {stitch} in {sign}"])
     for pattern in _PLACES:
         at = 0
         while (match := pattern.search(made.text, at)) is not None:
@@ -100,18 +100,9 @@ def sign_yarns(line: Reworded) -> Reworded:
             sign = sign_of(match.group("name"))
             if sign is None:
                 return line
-            made = _put(made, match.start("name"), match.end(), sign)
+            made = laid_anew(made, match.start("name"), match.end(), [sign])
             at = match.start("name") + len(sign)
     return replace(made, yarns=tuple((sign, name) for name, sign in names.items())) if names else line
-
-
-def _put(line: Reworded, start: int, end: int, words: str) -> Reworded:
-    """Put words instead of a stretch of a line."""
-    return replace(
-        line,
-        text=line.text[:start] + words + line.text[end:],
-        places=(*line.places[:start], *([line.places[start]] * len(words)), *line.places[end:]),
-    )
 
 
 def printed_again(words: str, yarns: tuple[tuple[str, str], ...]) -> str:

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from stepper.plan.model import Run, flatten
-from stepper.plan.state.held_below import held_in_section
+from stepper.plan.model import Run
+from stepper.plan.state.held_below import held_in_section, row_that_held
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import MisfitError, held_stitches, is_short
 from stepper.project.instructions import Return
@@ -46,10 +46,8 @@ def take_back(instruction: Return, needles: Needles) -> None:
 
 def _side_of(name: str, needles: Needles) -> str:
     """Return the side on which stitches were to go on when a row put them aside; empty if it was a round."""
-    for draft in reversed(needles.drafts):
-        if any(run.stitch == "hold" and run.yarn == name for run in flatten(draft.phrase)):
-            return draft.side if draft.flat else ""
-    return ""
+    at = row_that_held(name, needles)
+    return needles.drafts[at].side if at is not None and needles.drafts[at].flat else ""
 
 
 def _lies_on_needle(instruction: Return, needles: Needles) -> bool:

@@ -127,12 +127,12 @@ def part(number: int, others: tuple[tuple[str, int], ...], needles: Needles) -> 
     """Go on with the stitches that come next, and leave those beyond them on hold.
 
     Args:
-        number: How many come next.
+        number: How many come next; 0 where all of them wait.
         others: Names and stitches of what lies beyond, in the order in which the next row would come to it.
         needles: The knitting in hand.
     """
     items: tuple[Item, ...] = (
-        Run("rest", number, needles.yarn),
+        *((Run("rest", number, needles.yarn),) if number else ()),
         *(Run("hold", waiting, name) for name, waiting in others),
     )
     keep_held(items, needles)
@@ -151,17 +151,10 @@ def leave_waiting(name: str, needles: Needles) -> None:
         name: The piece they are of, as a line may call it later.
         needles: The knitting in hand; no stitches are on it then.
     """
-    called = name_apart(name.lower(), needles.held)
-    items: tuple[Item, ...] = (Run("hold", needles.count, called),)
-    keep_held(items, needles)
-    needles.held[called] = needles.count
+    called, waiting = name_apart(name.lower(), needles.held), needles.count
     needles.held_by[called] = (needles.section.name, needles.line.number)
-    needles.markers = ()
-    needles.remarks.append(
-        f"the {needles.count} stitches of the {name.lower()} wait on their needle or a holder"
-    )
-    needles.emit(items, 0, divide=True)
-    needles.ends = ()
+    needles.remarks.append(f"the {waiting} stitches of the {name.lower()} wait on their needle or a holder")
+    part(0, ((called, waiting),), needles)
 
 
 def take_as_the_others(instruction: Phrase, needles: Needles) -> bool:

@@ -13,6 +13,7 @@ from enum import Enum
 from typing import Final
 
 from stepper.project.rewording.clauses import word_classes as of
+from stepper.project.rewording.synonym import word_set
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -25,8 +26,6 @@ class Mood(Enum):
     FORBIDS = "forbids"
     ASKS = "asks"
     CONDITION = "condition"
-    INVERTED = "inverted"
-    """A condition, or a question: "should it be too wide"."""
     PHRASE = "phrase"
 
 
@@ -58,24 +57,9 @@ _PRONOUNS: Final = of.SELF | of.YOU | of.IT | of.PEOPLE | of.THERE
 _FREE_CONDITIONS: Final = frozenset(["if", "when", "whenever", "unless", "until", "till", "once", "while"])
 _REASONS: Final = frozenset(["because", "although", "though", "since", "as", "so"])
 _JOINTS: Final = frozenset(["and", "but", "or", "so", "yet", "then"])
-_SHORT_CONDITIONS: Final = frozenset(
-    [
-        "necessary",
-        "needed",
-        "desired",
-        "preferred",
-        "possible",
-        "required",
-        "wished",
-        "so",
-        "blocked",
-        "dry",
-        "washed",
-        "finished",
-        "done",
-        "worn",
-        "completely",
-    ]
+_SHORT_CONDITIONS: Final = word_set(
+    "necessary needed desired preferred possible required wished so blocked dry washed finished done "
+    "worn completely"
 )
 _CONTRACTED: Final = frozenset(["'s", "'re", "'ve", "'m", "'d", "'ll"])
 _FINITE: Final = of.AUXILIARIES | of.MODALS | _CONTRACTED
@@ -219,91 +203,13 @@ def _is_verb_behind(words: list[str]) -> bool:
     return words[1] in of.AUXILIARIES | of.MODALS or (words[1] in of.SHOWING and words[1].endswith("s"))
 
 
-_SAID: Final = frozenset(
-    [
-        "relax",
-        "breathe",
-        "smile",
-        "trust",
-        "celebrate",
-        "admire",
-        "persevere",
-        "treat",
-        "send",
-        "tag",
-        "write",
-        "ask",
-        "visit",
-        "watch",
-        "listen",
-        "google",
-        "search",
-        "download",
-        "print",
-        "contact",
-        "email",
-        "credit",
-        "buy",
-        "store",
-        "note",
-        "check",
-        "compare",
-        "weigh",
-        "inspect",
-        "recount",
-        "verify",
-        "test",
-        "bear",
-        "beware",
-        "be",
-        "choose",
-        "select",
-        "swatch",
-        "soak",
-        "rinse",
-        "steam",
-        "block",
-        "press",
-        "iron",
-        "pin",
-        "unpin",
-        "air",
-        "squeeze",
-        "stuff",
-        "lay",
-        "plan",
-        "read",
-        "have",
-        "experiment",
-        "play",
-        "cheer",
-        "gift",
-        "congratulate",
-        "reward",
-        "guess",
-        "double-check",
-        "adjust",
-        "pause",
-        "decide",
-        "practise",
-        "practice",
-        "pour",
-        "bring",
-        "sit",
-        "drink",
-        "eat",
-        "tidy",
-        "neaten",
-        "snug",
-        "tug",
-        "close",
-        "mend",
-        "darn",
-        "wash",
-        "hand-wash",
-        "look",
-        "see",
-    ]
+_SAID: Final = word_set(
+    "relax breathe smile trust celebrate admire persevere treat send tag write ask visit watch listen "
+    "google search download print contact email credit buy store note check compare weigh inspect "
+    "recount verify test bear beware be choose select swatch soak rinse steam block press iron pin "
+    "unpin air squeeze stuff lay plan read have experiment play cheer gift congratulate reward guess "
+    "double-check adjust pause decide practise practice pour bring sit drink eat tidy neaten snug tug "
+    "close mend darn wash hand-wash look see"
 )
 """Verbs of orders that are in no other class."""
 
@@ -357,25 +263,8 @@ def _finite(words: list[str]) -> int | None:
 _RELATIVE: Final = frozenset(["that", "which", "who", "where", "what", "how"])
 _CONTACT: Final = frozenset(["i", "you", "we", "it", "they", "he", "she"])
 """Pronouns with which a clause begins that hangs on a noun without any word between: "the yarn I used"."""
-_PAST: Final = frozenset(
-    [
-        "took",
-        "made",
-        "used",
-        "came",
-        "gave",
-        "got",
-        "went",
-        "began",
-        "kept",
-        "put",
-        "left",
-        "found",
-        "felt",
-        "became",
-        "grew",
-        "ran",
-    ]
+_PAST: Final = word_set(
+    "took made used came gave got went began kept put left found felt became grew ran"
 )
 
 

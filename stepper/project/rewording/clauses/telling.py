@@ -12,7 +12,6 @@ Source: common practice.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.clauses import small_classes as small
@@ -20,6 +19,7 @@ from stepper.project.rewording.clauses import word_classes as of
 from stepper.project.rewording.clauses.clause import Clause, Mood, clauses_of, words_of
 from stepper.project.rewording.clauses.neutral import made_neutral
 from stepper.project.rewording.clauses.off_needle import forbids_nothing, orders_nothing
+from stepper.project.rewording.synonym import word_set
 from stepper.regex import regex
 
 _LONGEST: Final = 320
@@ -39,25 +39,8 @@ _YOU_MAY: Final = (
     of.MINDING
     | of.SHOWING - of.GENERAL
     | of.AUXILIARIES - frozenset(["do", "does", "did"])
-    | frozenset(
-        [
-            "deserve",
-            "look",
-            "be",
-            "have",
-            "thank",
-            "read",
-            "admire",
-            "brag",
-            "relax",
-            "breathe",
-            "rest",
-            "wear",
-            "stop",
-            "try",
-            "ask",
-            "skip",
-        ]
+    | word_set(
+        "deserve look be have thank read admire brag relax breathe rest wear stop try ask skip"
     )
 )
 
@@ -79,10 +62,7 @@ def works_nothing(sentence: str) -> bool:
     words = words_of(neutral.strip(_ENDS + " \"'"))
     if any(word in _ENDS and word != "!" for word in words):
         return False
-    clauses = [
-        replace(each, mood=Mood.ASKS if asks else Mood.CONDITION) if each.mood is Mood.INVERTED else each
-        for each in clauses_of(words)
-    ]
+    clauses = clauses_of(words)
     spoken = [each for each in clauses if each.mood is not Mood.CONDITION]
     if not any(each.mood is not Mood.PHRASE or _is_cry(each) for each in spoken):
         return False
@@ -164,31 +144,8 @@ _CARRIES: Final = (
     | of.PEOPLE
     | of.MODALS
     | of.DETERMINERS
-    | frozenset(
-        [
-            "to",
-            "not",
-            "don't",
-            "doesn't",
-            "do",
-            "does",
-            "did",
-            "didn't",
-            "and",
-            "or",
-            "who",
-            "that",
-            "of",
-            "in",
-            "on",
-            "at",
-            "for",
-            "with",
-            "by",
-            "from",
-            "'ll",
-            "'d",
-        ]
+    | word_set(
+        "to not don't doesn't do does did didn't and or who that of in on at for with by from 'll 'd"
     )
 )
 

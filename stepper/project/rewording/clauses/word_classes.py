@@ -7,11 +7,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.records import dataclass
-
-
-def _set(words: str) -> frozenset[str]:
-    return frozenset(words.split())
+from stepper.project.rewording.synonym import word_set
 
 
 def _forms(bases: str) -> frozenset[str]:
@@ -26,54 +22,54 @@ def _forms(bases: str) -> frozenset[str]:
     return frozenset(forms)
 
 
-SELF: Final = _set("i i'm i've i'd i'll we we're we've we'd we'll")
-YOU: Final = _set("you you're you've you'd you'll")
-IT: Final = _set(
+SELF: Final = word_set("i i'm i've i'd i'll we we're we've we'd we'll")
+YOU: Final = word_set("you you're you've you'd you'll")
+IT: Final = word_set(
     """
     it it's it'll it'd this that that's that'll these those they they're they've they'll they'd he she
     he's she's mine yours
 """
 )
-PEOPLE: Final = _set(
+PEOPLE: Final = word_set(
     "nobody somebody everybody anybody everyone someone anyone people knitters beginners folks friends others'"
 )
-THERE: Final = _set("there there's there'll")
-DETERMINERS: Final = _set(
+THERE: Final = word_set("there there's there'll")
+DETERMINERS: Final = word_set(
     """
     the a an my your our his her their its this that these those some any no most many much few several
     such what which either neither enough
 """
 )
-AUXILIARIES: Final = _set(
+AUXILIARIES: Final = word_set(
     """
     is are was were be been am isn't aren't wasn't weren't has have had hasn't haven't hadn't do does
     did don't doesn't didn't
 """
 )
-COPULAS: Final = _set("is are was were be been am isn't aren't wasn't weren't 's 're 'm")
-MODALS: Final = _set(
+COPULAS: Final = word_set("is are was were be been am isn't aren't wasn't weren't 's 're 'm")
+MODALS: Final = word_set(
     """
     will would can could may might shall should must won't wouldn't can't cannot couldn't shouldn't
     mustn't needn't 'll 'd
 """
 )
-NEGATIONS: Final = _set("not never no n't")
-PREPOSITIONS: Final = _set(
+NEGATIONS: Final = word_set("not never no n't")
+PREPOSITIONS: Final = word_set(
     """
     of in on at to from for with without by about as into onto over under between behind above below
     beside besides through across along around during before after like unlike near inside outside
     towards toward against among despite per via off up down thanks because
 """
 )
-JOINING: Final = _set("and but or so yet nor")
-SUBORDINATING: Final = _set(
+JOINING: Final = word_set("and but or so yet nor")
+SUBORDINATING: Final = word_set(
     """
     if when whenever while because since although though as unless until till once whether where
     wherever whereas that which who whose how why lest
 """
 )
-ASKING: Final = _set("what what's why who who's how how's where where's when which whose")
-ADVERBS: Final = _set(
+ASKING: Final = word_set("what what's why who who's how how's where where's when which whose")
+ADVERBS: Final = word_set(
     """
     now then here there just also too very quite so-far odd-looking rather really actually simply soon
     already still yet often usually sometimes normally mostly generally probably maybe perhaps surely
@@ -85,10 +81,10 @@ ADVERBS: Final = _set(
     honestly frankly technically truly fairly pretty
 """
 )
-CRIES: Final = _set(
+CRIES: Final = word_set(
     "ok okay good great yes no oh ah aha wow phew whew hurray hooray yay hey hi hello voila voilà tada ta-da thanks sorry congratulations congrats cheers easy nice lovely beautiful perfect done ready finished phooey alas bravo right sure well careful excellent wonderful brilliant fantastic super welcome alright fine hm hmm wait psst ta warning heads-up"
 )
-NUMBERS: Final = _set(
+NUMBERS: Final = word_set(
     """
     one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen
     eighteen twenty thirty forty fifty sixty seventy eighty ninety hundred dozen dozens couple pair
@@ -106,14 +102,14 @@ CRAFT: Final = _forms(
     swiss darn decreas increas chain hook unpick recast yo yarnover ladder rearrange slide shift insert
     resume proceed cease ignore disregard complete recommence revert displace offset
 """
-) | _set(
+) | word_set(
     """
     bound slid k p k2tog p2tog ssk skp sk2p psso yo m1 m1l m1r m1p kfb pfb sl co bo pm sm slm rm wyif wyib
     cdd s2kp sssk k3tog p3tog w&t ds mds tbl rev undone frogged undid patt tog rem foll alt beg tinking
 """
 )
 """Verbs with which a needle, or the knitter's hand at one, does something; and signs for them."""
-GENERAL: Final = _set(
+GENERAL: Final = word_set(
     """
     put puts putting drop drops dropped dropping take takes taking took taken leave leaves leaving left keep keeps keeping kept go
     goes going gone went come comes coming came do does doing did done make makes making made let lets
@@ -137,7 +133,7 @@ GENERAL: Final = _set(
 )
 """Everyday verbs that an order may use too."""
 
-FABRIC: Final = _set(
+FABRIC: Final = word_set(
     """
     plain garter stockinette stocking moss seed lace brioche ribbed straight even odd flat striped solid
     stranded colorwork colourwork textured reversed unshaped live held open identical same alike
@@ -145,13 +141,13 @@ FABRIC: Final = _set(
 """
 )
 """Words that say in what something is worked, or as what else."""
-COLOURS: Final = _set(
+COLOURS: Final = word_set(
     """
     mc cc cc1 cc2 white black grey gray red blue green yellow orange purple pink brown cream navy darker
     lighter brighter paler main contrast contrasting background
 """
 )
-LIMITS: Final = _set(
+LIMITS: Final = word_set(
     """
     every each both only until till unless except instead again same alike other others another
     otherwise else alternate alternately alternating times time's twice thrice once next following
@@ -161,7 +157,7 @@ LIMITS: Final = _set(
 """
 )
 """Words that say how often, in which rows, for which half or with what difference."""
-STITCH_THINGS: Final = _set(
+STITCH_THINGS: Final = word_set(
     """
     st sts stitch stitches row rows round rounds rnd rnds needle needles dpn dpns marker markers loop
     loops ridge ridges bor repeats reps yarn yarns wool color colors colour colours strand strands shade
@@ -171,7 +167,7 @@ STITCH_THINGS: Final = _set(
 """
 )
 """What is on the needles, or says what is worked there."""
-PARTS: Final = _set(
+PARTS: Final = word_set(
     """
     body sleeve sleeves back front fronts neck neckline neckband collar yoke shoulder shoulders armhole
     armholes underarm underarms cuff cuffs brim crown heel heels toe toes foot feet leg legs sole instep
@@ -185,7 +181,7 @@ PARTS: Final = _set(
 """
 )
 """Parts of the piece and places on it."""
-MINDING: Final = _set(
+MINDING: Final = word_set(
     """
     see sees saw seen notice notices noticed find finds found feel feels felt like likes liked love
     loves loved want wants wanted wonder wonders think thinks thought remember remembers know knows knew
@@ -196,7 +192,7 @@ MINDING: Final = _set(
 """
 )
 """Verbs of a mind, which move no stitch."""
-SHOWING: Final = _set(
+SHOWING: Final = word_set(
     """
     look looks looked feel feels seem seems seemed appear appears sound sounds smell smells curl curls
     roll rolls stretch stretches stretched relax relaxes shrink shrinks drape drapes drop drops hang
@@ -214,7 +210,7 @@ SHOWING: Final = _set(
 """
 )
 """Verbs that say how something turns out."""
-GIVING: Final = _set(
+GIVING: Final = word_set(
     """
     make makes made give gives gave create creates form forms produce produces keep keeps let lets need
     needs want wants require requires allow allows take takes took have has had get gets got become
@@ -223,7 +219,7 @@ GIVING: Final = _set(
 """
 )
 """Of these, such as may also say what there is to be."""
-HARMLESS_PARTICIPLES: Final = _set(
+HARMLESS_PARTICIPLES: Final = word_set(
     """
     called meant designed intended written shown pictured given based named inspired supposed known
     loved hidden finished done completed complete interested tired worried surprised reserved allowed
@@ -236,19 +232,9 @@ HARMLESS_PARTICIPLES: Final = _set(
 """
 )
 """Participles behind "is", by which nothing is worked."""
-TROUBLES: Final = _set(
+TROUBLES: Final = word_set(
     """
     hole holes gap gaps ladder ladders bump bumps lump loop wobble mistake mistakes jog pucker
     difference need hurry point way reason doubt right wrong trick room
 """
 )
-
-
-@dataclass(frozen=True, slots=True)
-class Word:
-    """A word or a sign of a sentence."""
-
-    text: str
-    """In small letters; a number as printed."""
-    place: int
-    """Where it stands among the words, from 0."""

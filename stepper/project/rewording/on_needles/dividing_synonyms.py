@@ -27,8 +27,6 @@ _GO_ON: Final = r"(?:now\s+)?(?:cont(?:inue)?|work|proceed|go\s+on|knit)(?:\s+(?
 _ONE: Final = r"(?:(?:the|these|those)\s+)?"
 _SHAPED: Final = r"(?:(?:left|right)\s+front|front|back|(?:left|right|first)\s+(?:side|shoulder|half))"
 _STEP: Final = r"for\s+(?:the\s+)?(?:first|left|right|second)\s+(?:side|front|shoulder|half)(?:\s+of\s+(?:the\s+)?(?:neck|front|back))?"
-_BOUND: Final = r"(?:(?:the\s+|last\s+|first\s+|previous\s+)*(?:(?:cast|bound|bind)[-\s]off|bo)(?:\s+(?:sts|stitches|edge))?)"
-_ON_RIGHT: Final = r"on\s+(?:the\s+|your\s+)?(?:right(?:[-\s]hand)?|rh)\s+needle"
 _REMOVE: Final = r"remov(?:e|ing)\s+(?:both\s+|the\s+|all\s+)*(?:gusset\s+|thumb\s+)?(?:markers|ms)(?:\s+as\s+you\s+(?:go|come\s+to\s+them))?"
 _START: Final = r"(^\s*|[.:]\s*)"
 _E: Final = r"(?=\s*[.;:]|\s*$)"

@@ -10,10 +10,9 @@ a line that nothing else reads. Source: the wording of patterns in print, US and
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from typing import Final
 
-from stepper.project.rewording.reworded import Reworded
+from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import N
 from stepper.regex import regex
 
@@ -80,9 +79,7 @@ def write_edge_steps(line: Reworded) -> Reworded:
 def _put(line: Reworded, match: re.Match[str], words: str) -> Reworded:
     """Put words for what matched, behind the spaces that lead it."""
     start = match.start() + len(match["lead"]) - len(match["lead"].lstrip())
-    text = line.text[:start] + words + line.text[match.end() :]
-    places = (*line.places[:start], *([line.places[start]] * len(words)), *line.places[match.end() :])
-    return replace(line, text=text, places=places)
+    return laid_anew(line, start, match.end(), [words])
 
 
 def _worked_on(side: str, row: str, more: str) -> str:

@@ -9,10 +9,9 @@ a line that nothing else reads. Source: the wording of patterns in print, US and
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from typing import Final
 
-from stepper.project.rewording.reworded import Reworded
+from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import N
 from stepper.regex import regex
 
@@ -49,13 +48,7 @@ def write_join_lists(line: Reworded) -> Reworded:
         pieces, end = found
         lead = {"w": "work", "p": "p"}.get(verb["verb"][0].lower(), "k")
         words = ", ".join(f"{mark}{lead} across {number}held {piece} sts" for mark, number, piece in pieces)
-        text = line.text[: verb.start()] + words + line.text[end:]
-        places = (
-            *line.places[: verb.start()],
-            *([line.places[verb.start()]] * len(words)),
-            *line.places[end:],
-        )
-        return replace(line, text=text, places=places)
+        return laid_anew(line, verb.start(), end, [words])
     return line
 
 

@@ -117,7 +117,6 @@ BY_NEEDLES: tuple[Synonym, ...] = (
 
 _NAMED: Final = r"(?:N\s?|(?:needles?|ndls?\.?)\s*#?)"
 _N12: Final = rf"{_NAMED}[1-5](?:\s*(?:,\s*and|,|and|&)\s*(?:{_NAMED})?[1-5])*(?!\w)"
-_FABRIC: Final = r"(?:(?:[a-z'-]+\s+){0,3}(?:patt(?:ern)?|rib(?:bing)?|lace|panel|cables?|chart(?:\s+[a-z])?|st(?:itch)?))"
 _SET: Final = r"as\s+(?:set|est(?:ablished|\.)?)"
 _PART: Final = r"(?:(?:(?:the|first|last|next|rem(?:aining)?|instep|sole|heel|palm|back|front|top|bottom|hand)\s+)*)"
 _WAIT: Final = r"(?:just\s+|simply\s+|now\s+)?(?:rests?|waits?|stays?|(?:are|is)\s+(?:not\s+worked|left\s+(?:alone|unworked))|remains?\s+(?:on\s+hold|unworked))"

@@ -17,7 +17,6 @@ _PART: Final = r"(?:(?:(?:left|right|first|second|other)\s+)?(?:front|back|sleev
 _VERB: Final = r"(?:knit|k|purl|p|work)"
 _CO: Final = rf"(?:(?:co|cast\s+on)\s+{N}(?:\s+(?:more\s+|new\s+)?(?:underarm\s+)?{STS})?)"
 _FOR: Final = r"for\s+(?:the\s+)?(?:(?:left|right|front|first|second|back)\s+)*(?:underarm|neck|neckline|armhole|armpit|front|steek|sleeve)s?"
-_RND: Final = r"(?:(?:to|for|and)\s+(?:begin\s+)?(?:work|knit)(?:ing)?\s+)?in\s+(?:the\s+)?(?:rounds?|rnds?)"
 _NEEDLES: Final = rf"(?:{SIZE}|smaller|larger)"
 _NDL: Final = r"(?:\s+(?:\d+\s*(?:cm|in\.?|inch|\"))?\s*(?:long\s+)?(?:circular\s+)?(?:needles?|circ|circular))?"
 _FACING: Final = r"(?:with\s+)?(?:the\s+)?(?:rs|right\s+sides?)(?:\s+of\s+(?:all\s+)?(?:the\s+)?(?:work|pieces))?\s+facing(?:\s+you)?"

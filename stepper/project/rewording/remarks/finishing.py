@@ -52,7 +52,6 @@ _IN_HAND: Final = regex(
     re.I,
 )
 """Words with which live stitches, yarn or needles may be in hand, or a piece may be made once more."""
-_SENTENCE: Final = regex(r"(?<=[.!?])\s+")
 _LONGEST: Final = 300
 
 

@@ -5,8 +5,9 @@ Theory of operation. This is the one place that decides it for sentences of no f
 form leaves free, no word that could order something (`_ORDERS`): nothing that is worked, moved, counted or chosen,
 no number, no word for how often, how far, for which size or in which rows. A form is a statement whose verb does
 nothing to a stitch ("looks", "is optional", "comes next"), or an order for what is off the needles ("trim
-ends"). A bare imperative, a passive ("is kept", "are worked"), a condition with anything to knit behind it
-and a sentence with a second half of another form are never idle: they stay unread. A name with a capital is no free
+ends"). A sentence of no such form is told by what each of its clauses does (`rewording.clauses`). A bare
+imperative, a passive ("is kept", "are worked") and a condition with anything to knit behind it are never idle:
+they stay unread. A name with a capital is no free
 word, and so a fact on how many rows a pattern has is a form of its own, with its numbers. Source: common practice.
 """
 
@@ -49,7 +50,6 @@ _HARMLESS: Final = regex(
     re.IGNORECASE,
 )
 """Things called by such words, which order nothing."""
-_FREE: Final = r"[a-z' ,-]*?"
 _LEAD: Final = r"(?:(?:please\s+)?(?:note|remember)(?:\s+that\b|\s*[,:-]+)\s*|(?:tip|hint|nb|n\.b\.|a\s+note\s+on\s+the\s+[a-z]+)\s*[:-]+\s*|(?:as\s+you\s+(?:can|will)\s+see|of\s+course|by\s+the\s+way|usually|at\s+this\s+point)\s*,\s*)?"
 _SIGHT: Final = regex(
     r"(?:as\s+you\s+(?:can|will)\s+see|you\s+(?:can|will)\s+(?:now\s+)?see\s+(?:that|how)|now\s+you\s+can\s+see)\b(?P<rest>.*)", re.IGNORECASE
@@ -147,18 +147,6 @@ def is_idle(sentence: str) -> bool:
     ):
         return True
     return works_nothing(sentence)
-
-
-def _is_one(part: str) -> bool:
-    """Return whether a part of a sentence works no stitch, standing alone."""
-    if begins_making_up(part):
-        return makes_up(part)
-    return tells_fact(part) or tells_lasting(part) or _has_form(part, STANDING) or works_nothing(part) or tells_wish(part)
-
-
-def _wishes_alone(parts: list[str]) -> bool:
-    """Return whether a wish, if there is one, comes first: what hangs on it would else be told for all."""
-    return not any(map(tells_wish, parts[1:]))
 
 
 def _has_form(words: str, form: re.Pattern[str]) -> bool:

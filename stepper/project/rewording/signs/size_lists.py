@@ -14,7 +14,7 @@ import re
 from dataclasses import replace
 from typing import Final
 
-from stepper.project.rewording.reworded import Reworded
+from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.regex import regex
 
 _UNIT: Final = r"(?:cm|mm|in|inch(?:es)?|\")(?![\w])"
@@ -123,6 +123,7 @@ _IN_TURN: Final = regex(
     rf"|\s+{_NUMBER}(?=\s*(?:{_UNIT}|(?:st|stitch|row|rnd|round|time)(?:e?s)?\b)))"
 )
 """A list of which every other number stands in brackets: "4 (3.5) 3 (3) 2.5 (2)"."""
+_ONE: Final = regex(_NUMBER)
 
 
 def write_lists_in_turn(line: Reworded) -> Reworded:
@@ -131,21 +132,10 @@ def write_lists_in_turn(line: Reworded) -> Reworded:
     Returns:
         The line; the same if it has none.
     """
-    text: list[str] = []
-    places: list[int] = []
-    done = 0
-    for match in _IN_TURN.finditer(line.text):
-        text.append(line.text[done : match.start()])
-        places.extend(line.places[done : match.start()])
-        values = list(regex(_NUMBER).finditer(line.text, match.start(), match.end()))
-        for number, value in enumerate(values):
-            joint = "" if not number else " (" if number == 1 else ", "
-            text.append(joint + value.group())
-            places.extend([line.places[value.start()]] * len(joint))
-            places.extend(line.places[value.start() : value.end()])
-        text.append(")")
-        places.append(line.places[match.end() - 1])
-        done = match.end()
-    if not done:
-        return line
-    return replace(line, text="".join(text) + line.text[done:], places=(*places, *line.places[done:]))
+    for match in reversed(list(_IN_TURN.finditer(line.text))):
+        pieces: list[str | tuple[int, int]] = []
+        for number, value in enumerate(_ONE.finditer(line.text, *match.span())):
+            pieces += [" (" if number == 1 else ", "] if number else []
+            pieces.append(value.span())
+        line = laid_anew(line, *match.span(), [*pieces, ")"])
+    return line

@@ -24,8 +24,6 @@ _ROW: Final = r"(?:row|rnd|round)"
 _ROWS: Final = r"(?:rows|rnds|rounds)"
 _EDGE: Final = r"(?:armhole|neck|raglan|front|inner|outer|shaped)\s+edge"
 _RS: Final = r"(?:rs|right[-\s]side)"
-_WAITS: Final = r"(?:an?\s+|the\s+)?(?:(?:piece|length|strand|bit)\s+of\s+)?(?:waste\s+yarn|scrap\s+yarn|spare\s+yarn|(?:st(?:itch)?[-\s])?holders?|spare\s+needle|safety[-\s]pin|thread)\b"
-_MOVED: Final = r"(?:the\s+)?(?:next|first|last|these|those|rem(?:aining)?|cent(?:re|er)|\d)[^.;:]{0,80}?\s"
 _ONE_ROW: Final = rf"(?:\b(?:knit|purl|work)\s+(?:1|one|a)\s+{_ROW}|\b(?:to|at)\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?{_ROW})?|\bacross|(?:^|:)\s*(?:knit|purl|k|p))"
 _BEGINS: Final = r"(^\s*|[.;:]\s+|\b(?:and|then)\s+|,\s*)"
 

@@ -26,10 +26,6 @@ _HAVING: Final = (
 _HERE: Final = r"(?:\s*,?\s+(?:now|again|altogether|all\s+together|in\s+(?:all|total)|total|at\s+this\s+point|on\s+(?:your|the)\s+needles?))*"
 _BEHIND: Final = r"(?=\s*[.!)\]:]|\s*$|\s+for\s+(?:the|your)\s+[a-z]+\s*(?:[.!)]|$))"
 _FIRST: Final = r"(?:(?:now|then|so|there|ok(?:ay)?|phew|good|great)\s*[,!]?\s+)*"
-_AGAIN: Final = r"(?:do|work|knit|repeat|keep\s+(?:on\s+)?(?:repeating|doing|working|knitting)|(?:continue|cont|carry\s+on|go\s+on)\s+(?:to\s+repeat|repeating|doing|working|with))"
-_THESE: Final = r"(?:these|those|the\s+last|the\s+same)"
-_UNTIL: Final = r"(?:until|till|til|'til)"
-_HOW_LONG: Final = rf"(?:(?:for\s+)?(?:{N}\s+more|another\s+{N}|{N}\s+further)\s+times|{N}\s+times\s+more|once\s+more|twice\s+more|{N}\s+times\s+(?:altogether|in\s+all|in\s+total)|(?:over\s+and\s+over\s+(?:again\s+)?)?{_UNTIL}\b(?![^.]*\b(?:rows|rounds|rnds)\b))"
 
 SPOKEN: tuple[Synonym, ...] = (
     row("until|till|'til", r"\b(?:till|til)\b(?=\s+(?:you|there|the|it|your|\d))|'til\b", "until", "Do these rounds over and over till you're down to 20 stitches."),

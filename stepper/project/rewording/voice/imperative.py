@@ -110,7 +110,6 @@ _SHAPES: Final = regex(r"(?:increase|decrease)\b", re.IGNORECASE)
 
 _NO_SUBJECT: Final = r"(?:is|are|was|were|be|been|being|has|have|had|will|would|can|could|may|might|should|must|which|that|who|what|where|how|when|while|until|till|as|so|than|before|it|they|you|we|i|he|she|there|this|these|not|no|never|only|always|usually|or|but|with|by)"
 _TOKEN: Final = r"(?:[(\[{][\d\s,.:;/¼½¾-]+[)\]}]|,(?=\s*(?:\d|[kp]\s?\d))|[\w'&/¼½¾-]+(?:\.\d+)?)"
-_THE: Final = rf"(?:the|all|both|each|every|an?|another|one|these|this|those|your|half|{N}|next|last|first|rem(?:aining)?)"
 _ROUNDS_LEAD: Final = r"(?:(?:on|in|at|from|over|after|with)\s+(?!(?:both|each)\b)(?:[^\s,.;:]+\s+){0,6}?(?:row|rnd|round|rows|rnds|rounds|ribbing|rib|needles?)\s*,?\s+)"
 _PASSIVE: Final = regex(
     rf"{_STARTS}(?P<lead>(?:{_ROUNDS_LEAD}|at\s+the\s+same\s+time\s*,?\s+)?)(?P<subject>(?!(?:at|on|in|from|to|for|over|after|with|of|under|along|around)\b)(?!(?:{_VERB})\s+(?!is\b|are\b))(?!{_NO_SUBJECT}\b(?!\s+(?:rows?|rounds?|rnds?|two|sts|stitches|{N})))"

@@ -40,7 +40,6 @@ _AGAIN: Final = regex(
 _TIMES: Final = regex(
     rf"\*\s*(?P<stars>[^*]{{2,160}}?)\s*[,;]?\s*\*\s*[,:-]\s*(?P<times>{N}\s*times|twice)\b", re.IGNORECASE
 )
-_PLAIN: Final = regex(r"\s*\*[^*]+;\s*rep(?:eat)?\s+from\s+\*", re.IGNORECASE)
 
 
 def write_repeats(line: Reworded) -> Reworded:

@@ -75,7 +75,6 @@ _NEEDLE: Final = regex(
     rf"needles?\s+(?:size\s+|no\.?\s*)?(?P<mm>\d+(?:\.\d+)?)\s?mm)\s*(?P<sign>[,:])?\s+",
     re.IGNORECASE,
 )
-_ENDS: Final = regex(r"\s*[.!]*\s*$")
 _DEFINED: Final = regex(r"\s*(?::|\s-)\s*(?P<row>\*[^*:.]+;\s*rep from \*(?: to end)?)\s*$", re.IGNORECASE)
 """The one row that a rib is, told behind its name."""
 _RIB: Final = regex(rf"{RIB}$|(?:(?:single|double|twisted|half[\s-]twisted)\s+)?rib(?:bing)?$", re.IGNORECASE)

@@ -15,7 +15,8 @@ from dataclasses import replace
 from itertools import product
 from typing import Final
 
-from stepper.project.rewording.reworded import Reworded
+from stepper.project.rewording.reworded import Reworded, laid_anew
+from stepper.project.rewording.synonym import word_set
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -30,185 +31,29 @@ _SPELT: Final = {
 _TOKEN: Final = regex(
     rf"\s*(?:(?P<list>{_LIST})|(?P<word>[^\W\d_][\w'\u2019]*(?:-[a-z]+)*)|(?P<sign>[,;:=()\[\]&+-]))"
 )
-_JOINS: Final = frozenset(
-    [
-        "you",
-        "now",
-        "there",
-        "are",
-        "is",
-        "will",
-        "be",
-        "should",
-        "have",
-        "has",
-        "had",
-        "'ll",
-        "you'll",
-        "you've",
-        "got",
-        "left",
-        "remain",
-        "remains",
-        "rem",
-        "remaining",
-        "that",
-        "that's",
-        "this",
-        "gives",
-        "makes",
-        "make",
-        "which",
-        "with",
-        "the",
-        "a",
-        "an",
-        "of",
-        "them",
-        "these",
-        "those",
-        "so",
-        "and",
-        "then",
-        "total",
-        "altogether",
-        "in",
-        "all",
-        "on",
-        "for",
-        "at",
-        "stitch",
-        "stitches",
-        "st",
-        "sts",
-        "count",
-        "check",
-        "counts",
-        "number",
-        "stitch-count",
-        "your",
-        "in-all",
-        "we",
-        "to",
-        "come",
-        "comes",
-        "up",
-        "made",
-    ]
+_JOINS: Final = word_set(
+    "you now there are is will be should have has had 'll you'll you've got left remain remains rem "
+    "remaining that that's this gives makes make which with the a an of them these those so and then "
+    "total altogether in all on for at stitch stitches st sts count check counts number stitch-count "
+    "your in-all we to come comes up made"
 )
 """Words that join the counts, or stand for the stitches."""
-_PARTS: Final = frozenset(
-    [
-        "each",
-        "both",
-        "per",
-        "every",
-        "either",
-        "front",
-        "fronts",
-        "back",
-        "backs",
-        "sleeve",
-        "sleeves",
-        "body",
-        "yoke",
-        "raglan",
-        "raglans",
-        "shoulder",
-        "shoulders",
-        "neck",
-        "side",
-        "sides",
-        "end",
-        "ends",
-        "edge",
-        "edges",
-        "first",
-        "second",
-        "third",
-        "fourth",
-        "left",
-        "right",
-        "middle",
-        "centre",
-        "center",
-        "outer",
-        "inner",
-        "marker",
-        "markers",
-        "section",
-        "sections",
-        "panel",
-        "panels",
-        "gusset",
-        "gussets",
-        "thumb",
-        "palm",
-        "hand",
-        "instep",
-        "sole",
-        "heel",
-        "foot",
-        "top",
-        "bottom",
-        "half",
-        "halves",
-        "underarm",
-        "underarms",
-        "wedge",
-        "wedges",
-        "band",
-        "bands",
-        "steek",
-        "before",
-        "after",
-        "between",
-        "only",
-        "upper",
-        "lower",
-        "button",
-        "buttonhole",
-        "seam",
-        "seams",
-        "tongue",
-        "flap",
-        "leg",
-        "legs",
-        "needle",
-        "needles",
-        "n1",
-        "n2",
-        "n3",
-        "n4",
-    ]
+_PARTS: Final = word_set(
+    "each both per every either front fronts back backs sleeve sleeves body yoke raglan raglans "
+    "shoulder shoulders neck side sides end ends edge edges first second third fourth left right middle "
+    "centre center outer inner marker markers section sections panel panels gusset gussets thumb palm "
+    "hand instep sole heel foot top bottom half halves underarm underarms wedge wedges band bands steek "
+    "before after between only upper lower button buttonhole seam seams tongue flap leg legs needle "
+    "needles n1 n2 n3 n4"
 )
 """Words that name the parts."""
 _ON_NEEDLE: Final = regex(r"\b(?:needles?|n[1-4])\b|^(?:first|second|third)$", re.I)
-_THINGS: Final = frozenset(
-    [
-        "needles",
-        "markers",
-        "sections",
-        "panels",
-        "wedges",
-        "sides",
-        "ends",
-        "edges",
-        "seams",
-        "bands",
-        "halves",
-        "fronts",
-        "backs",
-        "sleeves",
-        "legs",
-    ]
+_THINGS: Final = word_set(
+    "needles markers sections panels wedges sides ends edges seams bands halves fronts backs sleeves "
+    "legs"
 )
 """What a number right before it counts, and no stitches."""
 _ALL: Final = regex(r"\b(?:total|altogether|in\s+all)\b", re.I)
-_TWICE: Final = regex(
-    r"\b(?:fronts?|sleeves?|sides?|ends?|edges?|shoulders?|halves|half|backs?|bands?|legs?|palm|underarms?)\b",
-    re.I,
-)
 _EACH: Final = regex(r"\b(?:each|both|per|every|either)\b", re.I)
 _MANY: Final = regex(r"\b(?:needles?|sections?|wedges?|panels?|markers?|seams?|raglans?)\b", re.I)
 _ON_ALL: Final = regex(r"\s+on\s+(?:the\s+|your\s+|all\s+)?needles?\b(?=\s*[,;:.)(]|\s*$|\s+and\b)", re.I)
@@ -411,28 +256,17 @@ def _written(line: Reworded, start: int, apart: CountsApart) -> Reworded:
     end = _SENTENCE.match(line.text, start)
     stop = end.end() if end is not None else len(line.text)
     between = [part for part in apart.parts if _BETWEEN.fullmatch(part.words) and len(apart.parts) == 1]
-    text, places = "", list[int]()
-    told_first = sorted(([apart.total] if apart.total is not None else []) + between, key=lambda part: part.span)
-    for part in told_first:
-        first, last = start + part.span[0], start + part.span[1]
-        behind = " sts between markers. " if part is not apart.total else " sts. "
-        text += line.text[first:last] + behind
-        places += [*line.places[first:last], *[line.places[last]] * len(behind)]
+    counted = [*([apart.total] if apart.total is not None else []), *between]
+    pieces: list[str | tuple[int, int]] = []
+    for part in sorted(counted, key=lambda part: part.span):
+        pieces += [" "] if pieces else []
+        pieces.append((start + part.span[0], start + part.span[1]))
+        pieces.append(" sts." if part is apart.total else " sts between markers.")
+    rest = line.text[stop:]
+    behind = stop + len(rest) - len(rest.lstrip())
     told = line.text[start:stop].strip(" .!:") if len(apart.parts) > len(between) else ""
-    return replace(
-        line,
-        text=line.text[:start]
-        + text.rstrip()
-        + (" " if line.text[stop:] else "")
-        + line.text[stop:].lstrip(),
-        places=(
-            *line.places[:start],
-            *places[: len(text.rstrip())],
-            *((line.places[stop],) if line.text[stop:] else ()),
-            *line.places[len(line.text) - len(line.text[stop:].lstrip()) :],
-        ),
-        kept=(*line.kept, told) if told else line.kept,
-    )
+    made = laid_anew(line, start, behind, [*pieces, " "] if rest else pieces)
+    return replace(made, kept=(*made.kept, told)) if told else made
 
 
 def _with_total_apart(line: Reworded) -> Reworded:
@@ -440,19 +274,7 @@ def _with_total_apart(line: Reworded) -> Reworded:
     match = _TRAILING.search(line.text)
     if match is None:
         return line
-    first, last = match.span("all")
-    goal = match.end("goal")
-    return replace(
-        line,
-        text=f"{line.text[:goal]}. {line.text[first:last]}{line.text[match.end() :]}",
-        places=(
-            *line.places[:goal],
-            line.places[goal],
-            line.places[goal],
-            *line.places[first:last],
-            *line.places[match.end() :],
-        ),
-    )
+    return laid_anew(line, match.end("goal"), match.end(), [". ", match.span("all")])
 
 
 def _divided(match: re.Match[str]) -> CountsApart | None:
@@ -472,13 +294,8 @@ def _without_parts(line: Reworded) -> Reworded:
     apart = _divided(match) if match is not None else None
     if match is None or apart is None or apart.doubt:
         return line
-    end = match.end("stem")
-    return replace(
-        line,
-        text=line.text[:end] + line.text[match.end() :],
-        places=(*line.places[:end], *line.places[match.end() :]),
-        kept=(*line.kept, match["parts"].strip()),
-    )
+    line = laid_anew(line, match.end("stem"), match.end(), [])
+    return replace(line, kept=(*line.kept, match["parts"].strip()))
 
 
 def counts_in_doubt(text: str) -> str:

@@ -22,7 +22,6 @@ _HOLDER: Final = r"(?:(?:the|a|an|st|stitch|waste|scrap|spare|left|right|front|b
 _SPOT: Final = r"(?:(?:the|top|bottom|lower|upper|left|right|front|back|neck|neckband|neckline|edge|shoulder|seam|cent(?:er|re)|of|underarm|cast-?\s?on|hem|side|corner|armhole|collar|rib|ribbing|and|at|end(?:ing)?|finish(?:ing)?|opening)\b\s*)+(?<!\s)"
 _CORNER: Final = r"(?:\s+(?:in|at|from|between)\s+(?:the\s+)?(?:gap|corner|space|top\s+of\s+(?:the\s+)?(?:flap|heel|gusset))(?:\s+(?:between|of|before)\s+[a-z ]{3,40}?)?)?"
 _INSTEP: Final = r"(?:across\s+)?(?:the\s+)?(?:\d+\s+)?instep(?:\s+sts|\s+stitches)?\s*(?:even\s+)?(?:in\s+(?:established\s+|set\s+|charted\s+)?patt(?:ern)?(?:\s+as\s+(?:set|established))?|as\s+(?:set|established)|in\s+(?:est|estab)\.?\s+patt(?:ern)?)"
-_ALONG: Final = r"(?:(?:along|from|out|in|up|down|across|around|round|to|into|towards|over|of|the|this|left|right|front|back|neck|neckline|shoulder|armhole|underarm|edge|side|seam|cast-?\s?on|bound-?\s?off|cast-?\s?off|cent(?:er|re)|hem|top|bottom|lower|upper|other|first|second|sleeve|end|half|evenly)\b[\s,]*)+(?<=[a-z])"
 _BESIDE: Final = "|".join(
     rf"{which}\b[^.,;]*?(?:needle\s+|N){one}\b[^.,;]*?(?:needle\s+|N){other}\b"
     for which, one, other in (("last", 1, 2), ("last", 2, 3), ("last", 3, 4), ("first", 2, 1), ("first", 3, 2), ("first", 4, 3))
