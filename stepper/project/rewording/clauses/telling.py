@@ -12,6 +12,7 @@ Source: common practice.
 
 from __future__ import annotations
 
+from functools import lru_cache
 from typing import Final
 
 from stepper.project.rewording.clauses import small_classes as small
@@ -45,6 +46,7 @@ _YOU_MAY: Final = (
 )
 
 
+@lru_cache(maxsize=2048)
 def works_nothing(sentence: str) -> bool:
     """Return whether a sentence works no stitch, by what its clauses do.
 

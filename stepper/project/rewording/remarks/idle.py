@@ -14,6 +14,7 @@ word, and so a fact on how many rows a pattern has is a form of its own, with it
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from typing import Final
 
 from stepper.project.rewording.clauses.telling import asks_to_do, works_nothing
@@ -118,6 +119,7 @@ _BESIDES: Final = regex(
 """What stands in no remark."""
 
 
+@lru_cache(maxsize=2048)
 def is_idle(sentence: str) -> bool:
     """Return whether a sentence works no stitch and says nothing of how the knitting goes on.
 
