@@ -10,7 +10,7 @@ import re
 from collections.abc import Iterable
 from dataclasses import field, replace
 
-from stepper.craft.stitches import find_stitch, stitch
+from stepper.craft.stitches import Kind, find_stitch, stitch
 from stepper.project.instructions import Assumed, Line
 from stepper.project.own_stitches.meaning import Meaning, read_meaning
 from stepper.project.problems import Problem, Span
@@ -101,7 +101,7 @@ class Abbreviations:
         entry = find_stitch(name.lower())
         meaning = read_meaning(self.put(words).text)
         usual = entry.code if entry is not None else ""
-        if entry is not None and meaning is not None and _is_same(entry.code, meaning):
+        if entry is not None and meaning is not None and _is_usual(entry.code, meaning):
             self.known.pop(name, None)
         elif usual in _MOVED and meaning is not None:
             return place.problem(
@@ -234,6 +234,10 @@ def _form(name: str) -> str:
     return spelt if _WORDS.match(name) or len(name) < 2 else f"(?i:{spelt})"
 
 
+def _is_usual(code: str, meaning: Meaning) -> bool:
+    return _is_same(code, meaning) or _is_spelt_out(code, meaning)
+
+
 def _is_same(code: str, meaning: Meaning) -> bool:
     """Return whether a meaning is the stitch that the letters stand for anyway, or one just like it."""
     if code in ("inc", "dec"):
@@ -244,6 +248,20 @@ def _is_same(code: str, meaning: Meaning) -> bool:
     if len(meaning.codes) > 1:
         return False
     return other == code or other == _crossed(code) or any({code, other} <= alike for alike in _ALIKE)
+
+
+def _is_spelt_out(code: str, meaning: Meaning) -> bool:
+    """Return whether a meaning only says the letters of a decrease: "slip, slip, knit" takes the two slipped.
+
+    Source: common practice.
+    """
+    usual = stitch(code)
+    if usual.kind is not Kind.DECREASE:
+        return False
+    slipped = [each.startswith("sl") for each in meaning.codes]
+    last = stitch(meaning.codes[-1])
+    again = slipped[:-1] == [True] * last.uses and last.kind is Kind.DECREASE and last.change == usual.change
+    return meaning.change >= 0 or again
 
 
 def _crossed(code: str) -> str:

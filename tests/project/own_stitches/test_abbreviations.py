@@ -58,6 +58,22 @@ def test_the_usual_meaning_is_not_kept() -> None:
     assert own.known == {}
 
 
+@pytest.mark.parametrize(
+    ("name", "words"),
+    [
+        ("ssk", "slip, slip, knit"),
+        ("SSK", "slip, slip, knit (left leaning)"),
+        ("ssp", "slip, slip, purl"),
+        ("sssk", "slip, slip, slip, knit"),
+        ("ssk", "slip 1, slip 1, k2tog tbl"),
+        ("ssk", "sl 2 sts, knit 2 together"),
+    ],
+)
+def test_a_decrease_told_by_its_letters_is_a_decrease(name: str, words: str) -> None:
+    """Two slipped stitches and a knitted one would be three stitches worked where two become one: common practice."""
+    assert defined(**{name: words}).put(f"Row 1: K2, {name}, k to end.").text == f"Row 1: K2, {name}, k to end."
+
+
 def test_letters_with_numbers_and_places_keep_their_meaning() -> None:
     """`k2`, "k to end" and "knit 4 rounds" are read everywhere as knit."""
     own = Abbreviations()
