@@ -49,11 +49,15 @@ def plan_worked(entry: Stretch) -> tuple[Plan, tuple[Round, ...]] | None:
     return plan, tuple(each for each in rows if {run.stitch for run in each.runs} - HANDLED or each.after == each.before)
 
 
-def assert_as_meant(entry: Stretch) -> None:
-    """Work a stretch, and hold its rows against what it means; it may be refused, and has to be where it means nothing."""
+def assert_as_meant(entry: Stretch) -> bool:
+    """Work a stretch, and hold its rows against what it means; it may be refused, and has to be where it means nothing.
+
+    Returns:
+        Whether it is read.
+    """
     found = plan_worked(entry)
     if found is None:
-        return
+        return False
     plan, rows = found
     assert entry.means, "it has to be refused"
     assert [each.after for each in rows] in [counts_of(words) for words in entry.means.split("|")]
@@ -71,6 +75,7 @@ def assert_as_meant(entry: Stretch) -> None:
         assert sum(plan.rounds[-1].held.values()) == int(entry.held)
     if entry.told:
         assert any(entry.told in caution.text for caution in plan.warnings)
+    return True
 
 
 @pytest.mark.parametrize("entry", STRETCHES, ids=lambda entry: entry.lines[:60])

@@ -17,7 +17,12 @@ from dataclasses import replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template, own_words_in, own_words_of
-from stepper.plan.fabric.begun_charts import asks_pattern, go_on_with_charts, rounds_of_cycle
+from stepper.plan.fabric.begun_charts import (
+    asks_pattern,
+    chart_parts_in,
+    go_on_with_charts,
+    rounds_of_cycle,
+)
 from stepper.plan.fabric.columns import (
     KNIT,
     Noticed,
@@ -62,7 +67,7 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
         return
     if _goes_on(known, cycle, start, needles):
         known.end, known.since, known.shaped = len(needles.drafts), 0, False
-        known.columns, known.why, known.phase = None, "", 0
+        known.columns, known.why, known.phase, known.one_yarn_since = None, "", 0, 0
         return
     once = worked[: len(cycle)]
     named = needles.flat and any(template.stockinette for template in cycle)  # by its name, not row by row
@@ -309,6 +314,8 @@ def columns_of(needles: Needles) -> tuple[list[Column], int]:
     """
     known = needles.established
     _carry(known, needles)
+    if known.one_yarn_since and not _charted(known):
+        raise UnknownFabricError(_said_in_one(known))
     if known.columns is None:
         if _comes_back(known, needles):
             return trace_columns(needles.drafts[-1:]), 0
@@ -489,6 +496,8 @@ def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple
     known = needles.established
     _carry(known, needles)
     tell_doubt(needles, place)
+    if known.one_yarn_since and (straight or not _charted(known)):
+        return _in_one_yarn(known, needles, place, straight=straight)
     begun = go_on_with_charts(known.cycle, needles)
     if begun and not known.shaped and not known.since and not (needles.flat and len(begun) % 2):
         return begun, 0
@@ -510,6 +519,28 @@ def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple
         needles.warn(place, told)
         return (Template((), place, stockinette=True),), 0
     needles.report(place, f"nobody can tell how the pattern goes on here: {known.why}.", HINT)
+    needles.lose()
+    return None
+
+
+def _charted(known: Established) -> bool:
+    """Return whether the pattern is from charts, which change their yarns on the way."""
+    return any(template.chart or chart_parts_in(template.elements) for template in known.cycle)
+
+
+def _said_in_one(known: Established) -> str:
+    return f"line {known.one_yarn_since} names a yarn behind a pattern in two"
+
+
+def _in_one_yarn(
+    known: Established, needles: Needles, place: Span, *, straight: bool
+) -> tuple[tuple[Template, ...], int] | None:
+    """Return what goes on where a line took one yarn behind a pattern in two: stockinette, if it was that."""
+    said = _said_in_one(known)
+    if straight and all(agrees(draft, KNIT) for draft in needles.drafts[known.start : known.end]):
+        needles.warn(place, f"{said}: it ends there, and stockinette goes on in one.")
+        return (Template((), place, stockinette=True),), 0
+    needles.report(place, f"{said}, so nobody can tell whether that goes on.", HINT)
     needles.lose()
     return None
 

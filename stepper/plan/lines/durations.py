@@ -13,8 +13,8 @@ from stepper.craft.gauge import half_up
 from stepper.plan.alter import ALTERED
 from stepper.plan.drafts import Template, own_words_in, own_words_of, without_places
 from stepper.plan.fabric.begun_charts import asks_pattern, chart_parts_in, rounds_of_cycle
-from stepper.plan.fabric.columns import KNIT, PURL
-from stepper.plan.fabric.established import as_it_looks, establish, even, ground
+from stepper.plan.fabric.columns import KNIT, PURL, alike_all_along
+from stepper.plan.fabric.established import HINT, as_it_looks, establish, even, ground
 from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.fabric.own_rows import begins_in_own_words
@@ -149,6 +149,8 @@ def work_even(instruction: WorkRounds, needles: Needles) -> None:
     straight = instruction.bare or instruction.even
     if not straight and instruction.manner == "pattern" and may_mean_page_pattern(instruction.place, needles):
         return
+    if _refuses_row_between(instruction.place, needles, straight=straight):
+        return
     going = even(needles, instruction.place, straight=straight)
     if going is None:
         return
@@ -169,6 +171,26 @@ def work_even(instruction: WorkRounds, needles: Needles) -> None:
     last_for(looks, instruction.duration, needles, instruction.place, start=begin, first=first, less=less)
     if looks == cycle:
         establish(cycle, needles, start=begin)
+
+
+def _refuses_row_between(place: Span, needles: Needles, *, straight: bool) -> bool:
+    """Report what goes on behind one or two plain rows that are no fabric, but stand between two stretches.
+
+    "Purl 1 rnd. Work 4 rnds in pattern": the pattern is what was worked before that ridge, if it is anything.
+    """
+    known = needles.established
+    rows, before = needles.drafts[known.start :], needles.drafts[: known.start][-1:]
+    figured = len(known.cycle) != 1 or (known.name or known.cycle[0].stockinette) not in ("", False, "k", "p")
+    if figured or not 0 < len(rows) <= 2 or not before or not before[0].before:
+        return False
+    plain = alike_all_along(rows[-1:])
+    if plain is None or before[0].after != needles.count or plain == alike_all_along(before):
+        return False
+    if straight and (needles.flat or plain == (KNIT,)):
+        return False
+    told = f"nobody can tell whether the plain row of line {rows[0].line} goes on here or what was before it."
+    needles.miss(place, told, HINT)
+    return True
 
 
 def go_on_in(instruction: Going, needles: Needles) -> None:

@@ -9,6 +9,7 @@ from dataclasses import replace
 from stepper.plan.lines.cut_short import work_what_was_cut_short
 from stepper.plan.lines.rounds import repeat
 from stepper.plan.lines.rows_or_rounds import (
+    opened_at_beginning,
     opened_midway,
     refuse_rows_around_gap,
     says_neither,
@@ -81,10 +82,11 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
             needles.warn(line.place, f'{told} Write "Rnd" where they are rounds.')
         if (speaks_of_rows(line) or opens) and opened_midway(needles) and not _joins_yarn(line, needles):
             refuse_rows_around_gap(line, needles)
+        at_gap = opened_at_beginning(needles)
         needles.flat = True
         if not begun and line.side:
             needles.side = line.side
-        elif not begun and _ends_at_held(needles):
+        elif not begun and (at_gap or _ends_at_held(needles)):
             needles.side = "WS"
     if not line.side or line.side == needles.side:
         return

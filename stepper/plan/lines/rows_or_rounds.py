@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
+from stepper.craft.stitches import Kind, stitch
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
@@ -54,6 +55,11 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     drafts = needles.drafts
     if speaks_of_rows(line) and opened_midway(needles):
         refuse_rows_around_gap(line, needles)
+    facing = bool(_FACING.search(line.text))
+    if speaks_of_rows(line) and not facing and opened_at_beginning(needles) and needles.project.spacing:
+        needles.free = True
+        needles.turn_to_rows("WS")
+        return
     if needles.flat or needles.joined or not needles.count or needles.counting.lost or not drafts:
         return
     if drafts[-1].before or drafts[-1].after != needles.count or needles.project.spacing is None:
@@ -156,6 +162,19 @@ def opened_midway(needles: Needles) -> bool:
         return False
     codes = [run.stitch for run in flatten(needles.drafts[-1].phrase)]
     return "hold" in codes[1:-1] and not {"co", "turn", "w&t", "rest"} & set(codes)
+
+
+def opened_at_beginning(needles: Needles) -> bool:
+    """Return whether the last round began by binding off or holding stitches, and was worked to the gap.
+
+    The yarn hangs at the end of a row on the right side then: rows go on with one on the wrong side.
+    """
+    if needles.flat or not needles.drafts or needles.drafts[-1].flat or needles.counting.lost:
+        return False
+    last = needles.drafts[-1]
+    codes = [run.stitch for run in flatten(last.phrase) if stitch(run.stitch).kind is not Kind.MARK]
+    gone, worked = codes[0] in ("bo", "hold"), stitch(codes[-1]).kind is Kind.PLAIN
+    return gone and worked and last.after > 0 and not {"co", "turn", "w&t", "rest", "return"} & set(codes)
 
 
 def refuse_rows_around_gap(line: Line, needles: Needles) -> None:

@@ -27,9 +27,11 @@ from stepper.plan.fabric.named_patterns import (
 )
 from stepper.plan.fabric.new_beginning import begin_further, split_at_beginning, stop_short
 from stepper.plan.lines.again.repeated_rounds import (
+    are_same_rounds,
     check_rounds,
     establish_pattern,
     of_rows_above,
+    on_one_needle,
     repeated_cycle,
 )
 from stepper.plan.lines.chart_work import work_chart
@@ -42,6 +44,7 @@ from stepper.plan.lines.marking import mark_after, mark_every
 from stepper.plan.lines.named_rounds import ROUND_NAME, rows_of_one_name
 from stepper.plan.lines.own_words import begins_or_ends
 from stepper.plan.lines.rounds import repeat, work_template
+from stepper.plan.lines.rows_or_rounds import opened_at_beginning
 from stepper.plan.lines.shaping.both_sides_shaping import over_both_sides, part_sides
 from stepper.plan.lines.shaping.edge_shaping import work_at_edge
 from stepper.plan.lines.shaping.edges_side_by_side import refuse_at_once, work_edges_together
@@ -362,7 +365,7 @@ def _(instruction: Repeated, needles: Needles) -> None:
         work_as_shown(shown, needles)
         return
     cycle = repeated_cycle(instruction, needles)
-    if not cycle:
+    if not cycle or not on_one_needle(cycle, instruction, needles):
         return
     if _only_names(instruction, needles):
         take_rows_as_pattern(cycle, instruction.place, needles)
@@ -374,7 +377,7 @@ def _(instruction: Repeated, needles: Needles) -> None:
     start = len(needles.drafts)
     if in_all and len(needles.drafts) >= len(cycle):
         recent = tuple(draft.template for draft in needles.drafts[-len(cycle) :])
-        if recent == cycle:
+        if are_same_rounds(recent, cycle):
             start -= len(cycle)
             if not total and not instruction.label:
                 needles.warn(
@@ -521,7 +524,8 @@ def _(instruction: Join, needles: Needles) -> None:
 @work.register
 def _(instruction: Flat, needles: Needles) -> None:
     needles.free = not needles.flat
-    if instruction.turned and needles.free and needles.drafts and needles.drafts[-1].before:
+    turned = instruction.turned and bool(needles.drafts) and needles.drafts[-1].before > 0
+    if needles.free and (turned or opened_at_beginning(needles)):
         needles.side = "WS"  # the round before it was worked from the right side
     needles.turn_to_rows()
 

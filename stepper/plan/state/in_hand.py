@@ -242,6 +242,8 @@ class Established:
     """Whether she was told so."""
     plain_since: int = 0
     """Line that shaped the pattern knitting every stitch, so that it cannot be told; 0 for none."""
+    one_yarn_since: int = 0
+    """Line that took up or cut a yarn by its name behind a pattern in two, which ends there; 0 for none."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,7 +6,7 @@ import re
 
 from stepper.craft.needles import NEEDLE_ROLES, NEEDLE_SIZES, UK_SIZES, is_same_needle
 from stepper.plan.state.needle_words import tell_names_crossed, tell_other_way
-from stepper.plan.state.needles import Needles
+from stepper.plan.state.needles import Needles, yarns_in
 from stepper.project.dialect import is_american
 from stepper.project.instructions import BreakYarn, Needle, WithYarn
 from stepper.project.model import Fabric, Project
@@ -168,6 +168,7 @@ def take_yarn(instruction: WithYarn, needles: Needles) -> None:
     if key is None:
         return
     needles.last.yarn_named = len(needles.drafts)
+    _leave_two_yarns(instruction.place, needles)
     if needles.stripes is not None:
         needles.yarn = needles.stripes.last or needles.yarn
         needles.leave_stripes()
@@ -189,6 +190,7 @@ def break_yarn(instruction: BreakYarn, needles: Needles) -> None:
             needles.yarn = needles.stripes.last or needles.yarn
             needles.leave_stripes()
         needles.last.yarn_named = len(needles.drafts)
+        _leave_two_yarns(instruction.place, needles)
     if needles.count == 0 and needles.drafts:
         # The stitches are bound off: there may be no further round to say it with.
         last = needles.drafts[-1]
@@ -197,6 +199,13 @@ def break_yarn(instruction: BreakYarn, needles: Needles) -> None:
     needles.remarks.append(words)
     if key == needles.yarn != needles.section.yarn:
         needles.yarn, needles.section.own_yarn_again = needles.section.yarn, True
+
+
+def _leave_two_yarns(place: Span, needles: Needles) -> None:
+    """End a pattern in two yarns where one is named alone: "Continue in MC". Source: common practice."""
+    known = needles.established
+    if any(len(yarns_in(draft.phrase)) > 1 for draft in needles.drafts[known.start : known.end]):
+        known.one_yarn_since = place.line
 
 
 def _yarn_key(name: str, place: Span, needles: Needles) -> str | None:

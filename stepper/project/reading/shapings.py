@@ -75,6 +75,9 @@ class ShapingBuilder(OccasionBuilder):
             self.report(place, told, hint)
         if others is None:
             return [row]
+        if not which:
+            told = "in which of these rows the change falls is not said; the last is taken."
+            self.assumed.append(Assumed(told, place))
         return [row, others] if first else [others, row]
 
     def _lead_stitch(self, lead: Any) -> str:

@@ -6,6 +6,7 @@ refused. A number of times in the line has to say the same.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from stepper.craft.stitch_patterns import find_pattern
@@ -250,6 +251,33 @@ def _in_its_yarn(draft: DraftRound, template: Template, last: list[DraftRound]) 
     if len(own) != 1 or all(yarns_of(flatten(other.phrase)) == own for other in last):
         return template
     return replace(template, yarn=next(iter(own)))
+
+
+def are_same_rounds(some: Sequence[Template | None], others: Sequence[Template]) -> bool:
+    """Return whether rounds are the same, also where they are worked again in the yarn that each had."""
+    return len(some) == len(others) and all(
+        one is not None and one.place == other.place and replace(one, yarn=other.yarn) == other
+        for one, other in zip(some, others, strict=True)
+    )
+
+
+def on_one_needle(cycle: tuple[Template, ...], repeated: Repeated, needles: Needles) -> bool:
+    """Return whether rounds that are worked again were all worked on one needle; if not, that is reported.
+
+    A change of needles between them may come again or not.
+    """
+    drafts = needles.drafts[needles.section.start :]
+    for end in range(len(drafts), len(cycle) - 1, -1):
+        found = drafts[end - len(cycle) : end]
+        if are_same_rounds([draft.template for draft in found], cycle):
+            sizes = {draft.needle_mm for draft in found}
+            if len(sizes) < 2:
+                return True
+            told = "what is worked again was on two needles, and nobody can tell whether these change again."
+            needles.report(repeated.place, told, "Write the rounds out, with their needles.")
+            needles.lose()
+            return False
+    return True
 
 
 def _comes_again(draft: DraftRound, template: Template) -> bool:

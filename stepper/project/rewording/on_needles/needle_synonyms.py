@@ -15,7 +15,7 @@ from stepper.project.rewording.synonym import STS, N, Synonym, row
 _NEEDLE: Final = r"(?:needle|dpn)s?"
 _FEW: Final = ("", "", "two", "three", "four")
 _TAKEN: Final = r"(?:(?:the|all|these|your|rem(?:aining)?|live|foot|leg|sock|cuff)\s+)*"
-_LAY: Final = rf"(?:(?:re-?)?(?:divide|arrange|distribute)|split|spread|place|put)\s+(?:{_TAKEN}(?:{N}\s+)?{STS}\s*|them\s+)?(?:evenly\s+)?"
+_LAY: Final = rf"(?:(?:re-?)?(?:divide|arrange|distribute)|split|spread|place|put)\s+(?:{_TAKEN}{STS}\s*|them\s+)?(?:evenly\s+)?"
 _OVER: Final = r"(?:over|onto|on|among|between|across|to)\s+(?:your\s+|the\s+)?"
 _SO: Final = r"[:,(-]*\s*(?:(?:as\s+foll(?:ow)?s\s*:?|so\s+(?:that\s+)?(?:there\s+are|you\s+have)|with|having)\s*)?"
 _ENDS: Final = r"\s*\)?(?=\s*[.;]|\s*$)"
@@ -51,12 +51,12 @@ def _laid(needles: int) -> tuple[Synonym, ...]:
     moved = each
     for at in range(needles, 0, -1):
         moved = moved.replace(rf"\{at} ", rf"\{at + 1} ")
-    figures = r"\s*([-/])\s*".join([r"(\d+)", r"(\d+)"]) + r"\s*\2\s*(\d+)" * (needles - 2)
-    plain = ", ".join(rf"\{at if at == 1 else at + 1} sts on needle {at}" for at in range(1, needles + 1))
+    figures = r"\s*([-/])\s*".join([r"(\d+)", r"(\d+)"]) + r"\s*\3\s*(\d+)" * (needles - 2)
+    counted = ", ".join(rf"\{at + 1 if at == 1 else at + 2} sts on needle {at}" for at in range(1, needles + 1))
     return (
         row("needle 1", rf"(^\s*|[.:]\s+){_LAY}(?:{_OVER}(?:{few}|{needles})\s+{_NEEDLE}\s*)?{_SO}?{behind}{_ENDS}", rf"\1divide over {needles} needles, {moved}", f"Arrange sts so that there are {shown}."),
         row("needle 1", rf"(^\s*|[.:]\s+){_LAY}(?:{_OVER}(?:{few}|{needles})\s+{_NEEDLE}\s*)?{_SO}?{before}{_ENDS}", rf"\1divide over {needles} needles, {moved}", f"Divide sts as follows: {shown}.".replace("16 sts on N1", "N1: 16 sts").replace("16 sts on N2", "N2: 16 sts").replace("16 sts on N3", "N3: 16 sts").replace("16 sts on N4", "N4: 16 sts")),
-        row("-|/", rf"^\s*{_LAY}{_OVER}(?:{few}|{needles})\s+{_NEEDLE}\s*{_SO}{figures}{_ENDS}", f"divide over {needles} needles, {plain}", f"Divide sts over {few} needles: {'-'.join(['16'] * needles)}."),
+        row("-|/", rf"(^\s*|[.]\s+){_LAY}{_OVER}(?:{few}|{needles})\s+{_NEEDLE}\s*{_SO}{figures}{_ENDS}", rf"\1divide over {needles} needles, {counted}", f"Divide sts over {few} needles: {'-'.join(['16'] * needles)}."),
         row("needle 1", rf"(\b(?:{STS}|rem(?:ain)?|times|more|once|twice|dec'?d|inc'?d|end))\s*[.,;:(=-]+\s*{behind}{_ENDS}", rf"\1. lying over {needles} needles, {moved}", f"Rep last 2 rnds until {needles * 16} sts rem - {shown}."),
     )
 
@@ -80,6 +80,8 @@ BY_NEEDLES: tuple[Synonym, ...] = (
     row("per |needle tip|to a|to each|each dpn", rf"({N}\s+{STS})\s+(?:per|on\s+each|to\s+(?:a|each))\s+(?:needle(?:\s+tip)?|dpn)\b", r"\1 on each needle", "Divide evenly over 2 needles, 16 sts per needle."),
     row("on each needle", rf"(\b(?:{STS}|rem(?:ain)?|beginning))\s*[;:(-]+\s*({N}\s+{STS}\s+on\s+each\s+needle){_ENDS}", r"\1. \2", "Knit until there are 32 sts; 16 sts on each needle."),
     row("on each needle", rf"\b{_LAY}in\s+half\b\s*{_SO}({N}\s+{STS}\s+on\s+each\s+needle){_ENDS}", r"divide over 2 needles. \1", "Divide the stitches in half, so you have 16 stitches on each needle tip."),
+    # a number of stitches is a count, and checked
+    row("divid|distribut|arrang", rf"((?:^|[.])\s*)((?:re-?)?(?:divide|arrange|distribute))\s+{_TAKEN}({N})\s+{STS}\s+(?=(?:evenly\s+)?{_OVER}(?:two|three|four|[2-4])\s+{_NEEDLE})", r"\1\3 sts. \2 sts ", "Divide 64 sts over four needles: 16-16-16-16."),
     *(synonym for needles in (4, 3, 2) for synonym in _laid(needles)),
     # --- rows over the stitches on one of them ---
     row("heel|back and|in rows|flat", rf"(\b(?:heel(?:\s+flap)?|back\s+and\s+forth|in\s+rows|flat)\b[^.;:]*?\s)(?:over|on|across|with|using)\s+(?:just\s+|only\s+)?(?:the\s+)?({N})\s+(?:heel\s+)?{STS}\s+(?:on|of|from)\s+needle\s+([1-5])(?:\s+only)?(?=\s*[.;,:]|\s*$)", r"\1over next \2 sts on needle \3", "The heel flap is worked back and forth over the 16 sts on N1."),

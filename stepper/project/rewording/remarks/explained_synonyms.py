@@ -28,6 +28,7 @@ _SEWN: Final = (
     rf"(?:(?!(?<![\w-])(?:{_WORKS}|rows?(?!\s+(?:ends?|edges?)\b)|(?:sts|stitches)\s+(?:on|onto|to)\b|\d+\s+(?:sts|stitches)|"
     r"work(?:ing)?(?!\s+(?:an?|in|through|from|loose)\b)|slip(?!-?\s?st)|place(?!\b(?:\s*[.,]|\s+(?:with|using|at|on)\b))|"
     r"needles?(?<!tapestry\sneedle)(?<!yarn\sneedle)(?<!sewing\sneedle)(?<!darning\sneedle)(?<!wool\sneedle)|join(?:ing)?\s+(?:in|for|yarn|wool|[A-Z]\b)"
+    r"|(?:is|are)\s+(?:(?:then|now)\s+)?(?:worked|knit(?:ted)?|purled)|in\s+(?:garter|rib(?:bing)?|moss|seed|stockinette|stocking)"
     r"|other\s+(?:side|half|front|sleeve|sock|leg|piece)\s+(?:in|to)\b)(?![\w-]))[^.!?*:])*?"
 )
 """Words of a sentence of making up, none of which works a stitch."""

@@ -1,0 +1,61 @@
+"""Stretches in which something is broken off: a pattern, a second yarn, a needle, the round; each with its meaning.
+
+The form is that of `stretches`. The meanings were written before any of them was read by the program. Source: common practice.
+"""
+
+from __future__ import annotations
+
+from tests.plan.stretches import F, R, Stretch, _
+
+TWO = "Rnd 1: *K1 A, k1 MC; rep from * to end.\nRnd 2: *K1 MC, k1 A; rep from * to end.\n"
+"""Two rounds of a pattern in two yarns."""
+PATT = "Rnd 1: *K3, p1; rep from * to end.\nRnd 2: *K1, p1, k2; rep from * to end.\nRep rnds 1 and 2 once.\n"
+GAP = f"{R}Next rnd: Bind off 8 sts, k to end.\n"
+"""The round is opened at its beginning: the yarn hangs at the end of a right-side row."""
+
+# fmt: off
+INTERRUPTED: tuple[Stretch, ...] = (
+    # --- a pattern in two yarns, and one of them goes on alone ---
+    _(R, f"{TWO}Break A.\nWork even for 3 rnds.", "40*5", yarns="AAMMM", told="it ends there"),
+    _(R, f"{TWO}Continue in MC only for 3 rnds.", "40*5", yarns="AAMMM", told="it ends there"),
+    _(R, f"{TWO}Break A.\nWith MC, work even until piece measures 5 cm.", "40*10", yarns="AAMMMMMMMM"),
+    _(R, f"{TWO}Change to MC.\nWork even for 2 rnds.\nRep rnds 1 and 2 once.", "40*6", yarns="AAMMAA"),
+    _(R, f"{TWO}Dec rnd: With MC, *k8, k2tog; rep from * around.\nWork 3 rnds even.", "40*2 36*4", yarns="AAMMMM"),
+    _(R, "Work chart peak twice.\nBreak A and work 2 rnds even.", "40*6", yarns="AAAAMM"),
+    _(R, f"{TWO}Work 2 rnds even.", "40*4", yarns="AAAA"),
+    _(R, f"{TWO}Break A.\nWork 4 rnds in pattern.", ""),
+    _(R, "Rnd 1: *K1 A, p1 MC; rep from * to end.\nRep rnd 1 twice.\nBreak A.\nWork 2 rnds even.", ""),
+    # --- a pattern, and a plain row ---
+    _(R, f"{PATT}Purl 1 rnd.\nWork 2 rnds in pattern.", ""),
+    _(R, f"{PATT}Knit 1 rnd.\nWork 2 rnds in pattern.", ""),
+    _(R, f"{PATT}Next rnd: Purl.\nCont in patt until piece measures 5 cm.", ""),
+    _(R, "Work 4 rnds in k2, p2 rib.\nPurl 1 rnd.\nWork 4 rnds in pattern.", ""),
+    _(F, "Work 4 rows in k2, p2 rib.\nKnit 1 row.\nWork in pattern for 2 rows.", ""),
+    _(R, "Work chart peak.\nPurl 1 rnd.\nWork 2 rnds in pattern.", ""),
+    _(R, f"{PATT}Purl 1 rnd.\nRep rnds 1 and 2 once.", "40*7", {6: "k3 p1 " * 10}),
+    _(R, f"{PATT}Work 2 rnds in pattern.", "40*6", {5: "k3 p1 " * 10}),
+    _(F, "Knit 1 row. Purl 1 row. Cont in patt for 2 rows.", "40*4", {3: "k40", 4: "p40"}),
+    # --- rounds in brackets, and what is worked again ---
+    _(R, "[With A, purl 1 rnd; with MC, knit 2 rnds] twice.", "40*6", yarns="AMMAMM"),
+    _(R, "(With A, purl 1 rnd; with MC, knit 1 rnd) 3 times.\nKnit 1 rnd.", "40*7", yarns="AMAMAMM"),
+    _(R, "With A, knit 1 rnd. With MC, knit 1 rnd.\nRep the last 2 rnds twice.", "40*6", yarns="AMAMAM"),
+    _(R, "Change to 3 mm needles and knit 1 rnd.\nChange to 5 mm needles and knit 1 rnd.\nRep the last 2 rnds once.", ""),
+    _(R, "Rnd 1: With 5 mm needles, knit.\nRnd 2: With 3 mm needles, purl.\nRep rnds 1 and 2 once.", ""),
+    _(R, "Rnd 1: Knit.\nRnd 2: Purl.\nRep rnds 1 and 2 once.\nChange to 5 mm needles.\nRep rnds 1 and 2 once.", "40*6", needles="4*4 5*2"),
+    # --- the round is opened ---
+    _(GAP, "Work back and forth in st st for 3 rows.", "32*3", {1: "p32"}, sides="WRW"),
+    _(GAP, "Next row: Purl.\nNext row: Knit.", "32*2", sides="WR"),
+    _(GAP, "Work 3 rows in st st.", "32*3", {1: "p32"}, sides="WRW"),
+    _(GAP, "Next row (RS): Knit.\nNext row: Purl.", "32*2", sides="RW"),
+    _(GAP, "Next rnd: Cast on 8 sts, k to end.\nKnit 1 rnd.", "40*2", sides="RR"),
+    _(R, "Next rnd: Place first 8 sts on a holder, k to end.\nWork flat.\nWork 2 rows in st st.", "32*3", sides="RWR", held="8"),
+    # --- what a line leaves open is told, or asked ---
+    _("Cast on 64 sts.\nJoin in the round.\nKnit 1 rnd.\n", "Divide 5 sts over four needles: 16-16-16-16.", ""),
+    _("Cast on 64 sts.\nJoin in the round.\nKnit 1 rnd.\n", "Divide the 64 sts over four needles: 16-16-16-16.\nKnit 1 rnd.", "64"),
+    _(R, "Weave in the ends, and it is done in garter.\nKnit 1 rnd.", ""),
+    _(R, "Block it, and the band is worked in rib.\nKnit 1 rnd.", ""),
+    _(R, "Knit 4 rnds, decreasing 4 sts evenly.", "40*3 36", told="in which of these rows"),
+    _(F, "Work 4 rows in garter st, increasing 2 sts evenly.", "40*3 42", told="in which of these rows"),
+    _(R, "Knit 4 rnds, decreasing 4 sts evenly on the last rnd.", "40*3 36"),
+)
+# fmt: on
