@@ -31,6 +31,7 @@ from stepper.plan.lines.pattern_definitions import (
 from stepper.plan.lines.rows_or_rounds import says_neither, settle_rows
 from stepper.plan.lines.techniques import is_technique, keep_technique
 from stepper.plan.lines.working import work
+from stepper.plan.state.needle_words import tell_needle_unsaid
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Flat, Join, Line, Phrase, PrintedCount, RowsCount
 from stepper.project.model import Section
@@ -104,6 +105,7 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
         for sentence in first.sentences[1 + len(printed) :]:
             work(sentence, needles)
         return
+    tell_needle_unsaid(first, needles)
     needles.remarks.extend(_said_besides(first))
     take_side(first, needles, turns=turns_midway(first))
     counts = [sentence for sentence in first.sentences if isinstance(sentence, PrintedCount | RowsCount)]

@@ -10,10 +10,12 @@ import re
 
 from stepper.craft.needles import is_same_needle
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Needle
+from stepper.project.instructions import Line, Needle, Remark
 from stepper.regex import regex
 
 _WORD = regex(r"\b(larger|bigger|smaller)\b(?=(?:\bno\.|[^.;:])*\bneedles?\b)", re.I)
+_KIND = regex(r"(?:(?:with|using)\s+)?(?:an?\s+|the\s+)?(?:circular|double[-\s]pointed)\s+needles?|\w+\s+dpns?", re.I)
+"""A needle called by its kind, without a size."""
 _OTHER = {"larger": "smaller", "smaller": "larger"}
 
 
@@ -53,6 +55,22 @@ def tell_names_crossed(instruction: Needle, mm: float, needles: Needles) -> None
             told = f'"{instruction.printed} needles" is taken as {mm:g} mm, by their size; {called_so}.'
             needles.warn(instruction.place, told)
             return
+
+
+def tell_needle_unsaid(line: Line, needles: Needles) -> None:
+    """Tell the knitter on which needle a piece begins, if its line names one by its kind alone.
+
+    "With circular needle, pick up 80 sts": where a page has two sizes, only its front matter says which it is.
+    """
+    sizes = {fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm}
+    sizes |= set(needles.project.needles_mm)
+    in_hand = needles.needle_mm or needles.fabric.needle_mm
+    if needles.count or in_hand is None or len(sizes) < 2:
+        return
+    said = [*line.said, *(one.text for one in line.sentences if isinstance(one, Remark))]
+    if any(map(_KIND.fullmatch, said)) and not any(isinstance(one, Needle) for one in line.sentences):
+        told = f"which size is not said here: {in_hand:g} mm is taken."
+        needles.warn(line.place, f'{told} Write "With 3.5 mm needles" if it is another.')
 
 
 def _word_of(instruction: Needle, needles: Needles) -> str:

@@ -262,21 +262,26 @@ def are_same_rounds(some: Sequence[Template | None], others: Sequence[Template])
 
 
 def on_one_needle(cycle: tuple[Template, ...], repeated: Repeated, needles: Needles) -> bool:
-    """Return whether rounds that are worked again were all worked on one needle; if not, that is reported.
+    """Return whether rounds that are worked again need one needle; if they bring their own, that is reported.
 
-    A change of needles between them may come again or not.
+    Where one change falls among them they are worked again on the needle in hand, which is told.
     """
-    drafts = needles.drafts[needles.section.start :]
-    for end in range(len(drafts), len(cycle) - 1, -1):
+    drafts = needles.drafts
+    for end in range(len(drafts), needles.section.start + len(cycle) - 1, -1):
         found = drafts[end - len(cycle) : end]
-        if are_same_rounds([draft.template for draft in found], cycle):
-            sizes = {draft.needle_mm for draft in found}
-            if len(sizes) < 2:
-                return True
-            told = "what is worked again was on two needles, and nobody can tell whether these change again."
-            needles.report(repeated.place, told, "Write the rounds out, with their needles.")
-            needles.lose()
-            return False
+        if not are_same_rounds([draft.template for draft in found], cycle):
+            continue
+        before = drafts[: end - len(cycle)][-1:]
+        if len({draft.needle_mm for draft in found}) < 2:
+            return True
+        if before and before[0].needle_mm == found[0].needle_mm:
+            told = f"what is worked again was on two needles: {needles.needle_mm:g} mm is taken for all of it."
+            needles.warn(repeated.place, told)
+            return True
+        told = "what is worked again was on two needles, and nobody can tell whether these change again."
+        needles.report(repeated.place, told, "Write the rounds out, with their needles.")
+        needles.lose()
+        return False
     return True
 
 
