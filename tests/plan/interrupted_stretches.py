@@ -10,6 +10,7 @@ from tests.plan.stretches import F, R, Stretch, _
 TWO = "Rnd 1: *K1 A, k1 MC; rep from * to end.\nRnd 2: *K1 MC, k1 A; rep from * to end.\n"
 """Two rounds of a pattern in two yarns."""
 PATT = "Rnd 1: *K3, p1; rep from * to end.\nRnd 2: *K1, p1, k2; rep from * to end.\nRep rnds 1 and 2 once.\n"
+ROWS = "Row 1 (RS): *K2, p2; rep from * to end.\nRow 2: Purl.\n"
 GAP = f"{R}Next rnd: Bind off 8 sts, k to end.\n"
 """The round is opened at its beginning: the yarn hangs at the end of a right-side row."""
 
@@ -42,6 +43,16 @@ INTERRUPTED: tuple[Stretch, ...] = (
     _(R, "Change to 3 mm needles and knit 1 rnd.\nChange to 5 mm needles and knit 1 rnd.\nRep the last 2 rnds once.", ""),
     _(R, "Rnd 1: With 5 mm needles, knit.\nRnd 2: With 3 mm needles, purl.\nRep rnds 1 and 2 once.", ""),
     _(R, "Rnd 1: Knit.\nRnd 2: Purl.\nRep rnds 1 and 2 once.\nChange to 5 mm needles.\nRep rnds 1 and 2 once.", "40*6", needles="4*4 5*2"),
+    _(R, "**Knit 1 rnd.\nPurl 1 rnd.\nRep from ** twice more.\nKnit 3 rnds.", "40*9", {6: "p40", 7: "k40"}),
+    _(R, "**With A, knit 1 rnd.\nWith MC, purl 1 rnd.\nRep from ** 2 more times.\nKnit 1 rnd.", "40*7", yarns="AMAMAMM"),
+    # --- from rows to rounds and back ---
+    _(F, f"{ROWS}Join in the round.\nWork in pattern for 2 rnds.", "40*4", {3: "k2 p2 " * 10, 4: "k40"}),
+    _(F, f"{ROWS}Join in the round.\nRep rows 1 and 2 once.", ""),
+    _(R, "Rnd 1: *K3, p1; rep from * to end.\nRnd 2: Knit.\nWork flat.\nWork in pattern for 2 rows.", "40*4", {3: "k3 p1 " * 10, 4: "p40"}),
+    _(R, "Rnd 1: *K3, p1; rep from * to end.\nRnd 2: Knit.\nWork flat.\nRep last 2 rows twice.", ""),
+    _("Cast on 40 sts. Work flat.\n", "Work in garter st for 5 rows.\nJoin in the round.\nCont in garter st for 2 rnds.", "40*7", {6: "p40", 7: "k40"}),
+    _("Cast on 40 sts. Work flat.\n", "Work in garter st for 6 rows.\nJoin in the round.\nCont in garter st for 2 rnds.", "40*8", {7: "k40", 8: "p40"}),
+    _(R, "Row 1: K10, turn.\nRow 2: P20, turn.\nRep last 2 rows once.\nNext rnd: K to end.", "40*5"),
     # --- the round is opened ---
     _(GAP, "Work back and forth in st st for 3 rows.", "32*3", {1: "p32"}, sides="WRW"),
     _(GAP, "Next row: Purl.\nNext row: Knit.", "32*2", sides="WR"),

@@ -501,7 +501,7 @@ def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple
     begun = go_on_with_charts(known.cycle, needles)
     if begun and not known.shaped and not known.since and not (needles.flat and len(begun) % 2):
         return begun, 0
-    if known.cycle and not known.shaped and not begun:
+    if known.cycle and not known.shaped and not begun and not _turns_over(known, needles):
         return known.cycle, row_due(needles)
     if known.columns is not None:
         if set(known.columns) == {(KNIT,)}:
@@ -526,6 +526,16 @@ def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple
 def _charted(known: Established) -> bool:
     """Return whether the pattern is from charts, which change their yarns on the way."""
     return any(template.chart or chart_parts_in(template.elements) for template in known.cycle)
+
+
+def _turns_over(known: Established, needles: Needles) -> bool:
+    """Return whether rows written to be worked back and forth go on in the round, or rounds in rows.
+
+    Every other one would show its other face; the columns know how they look.
+    """
+    before = needles.drafts[known.start : known.end]
+    own = known.own or known.hers or _charted(known) or known.cycle[0].stockinette
+    return bool(before) and before[-1].flat != needles.flat and not own and not any(map(_is_short, before))
 
 
 def _said_in_one(known: Established) -> str:

@@ -62,7 +62,7 @@ def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] 
     if instruction.manner == "p":
         return (purl,)
     if instruction.manner == "garter":
-        return (knit,) if needles.flat else (knit, purl)
+        return (knit,) if needles.flat else (purl, knit) if _joined_behind_ridge(needles) else (knit, purl)
     if instruction.manner.startswith("rib "):
         return _rib(instruction, needles)
     if instruction.manner.startswith(NAMED):
@@ -83,6 +83,12 @@ def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] 
         "Write the round first, for example *K2, p2; rep from * to end. Work for 3 cm.",
     )
     return None
+
+
+def _joined_behind_ridge(needles: Needles) -> bool:
+    """Return whether garter stitch in rows ended with a right-side row, so that a purl round comes next."""
+    last = needles.drafts[-1]
+    return last.flat and last.side == "RS" and set(last.codes) == {"k"} and ground(needles) == "garter"
 
 
 def _rib(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:

@@ -29,9 +29,9 @@ from stepper.plan.fabric.new_beginning import begin_further, split_at_beginning,
 from stepper.plan.lines.again.repeated_rounds import (
     are_same_rounds,
     check_rounds,
+    come_as_they_were,
     establish_pattern,
     of_rows_above,
-    on_one_needle,
     repeated_cycle,
 )
 from stepper.plan.lines.chart_work import work_chart
@@ -365,7 +365,7 @@ def _(instruction: Repeated, needles: Needles) -> None:
         work_as_shown(shown, needles)
         return
     cycle = repeated_cycle(instruction, needles)
-    if not cycle or not on_one_needle(cycle, instruction, needles):
+    if not cycle or not come_as_they_were(cycle, instruction, needles):
         return
     if _only_names(instruction, needles):
         take_rows_as_pattern(cycle, instruction.place, needles)

@@ -14,7 +14,9 @@ from stepper.project.instructions import Line, Needle, Remark
 from stepper.regex import regex
 
 _WORD = regex(r"\b(larger|bigger|smaller)\b(?=(?:\bno\.|[^.;:])*\bneedles?\b)", re.I)
-_KIND = regex(r"(?:(?:with|using)\s+)?(?:an?\s+|the\s+)?(?:circular|double[-\s]pointed)\s+needles?|\w+\s+dpns?", re.I)
+_KIND = regex(
+    r"(?:(?:with|using)\s+)?(?:an?\s+|the\s+)?(?:circular|double[-\s]pointed)\s+needles?|\w+\s+dpns?", re.I
+)
 """A needle called by its kind, without a size."""
 _OTHER = {"larger": "smaller", "smaller": "larger"}
 
@@ -60,7 +62,7 @@ def tell_names_crossed(instruction: Needle, mm: float, needles: Needles) -> None
 def tell_needle_unsaid(line: Line, needles: Needles) -> None:
     """Tell the knitter on which needle a piece begins, if its line names one by its kind alone.
 
-    "With circular needle, pick up 80 sts": where a page has two sizes, only its front matter says which it is.
+    "With circular needle, pick up 80 sts": where a page has two sizes, its front matter says which it is.
     """
     sizes = {fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm}
     sizes |= set(needles.project.needles_mm)

@@ -261,21 +261,30 @@ def are_same_rounds(some: Sequence[Template | None], others: Sequence[Template])
     )
 
 
-def on_one_needle(cycle: tuple[Template, ...], repeated: Repeated, needles: Needles) -> bool:
-    """Return whether rounds that are worked again need one needle; if they bring their own, that is reported.
+def come_as_they_were(cycle: tuple[Template, ...], repeated: Repeated, needles: Needles) -> bool:
+    """Return whether rounds can be worked again as they were last; if not, that is reported.
 
-    Where one change falls among them they are worked again on the needle in hand, which is told.
+    Rows written for back and forth show another face in the round. Where one change of needles falls among
+    them they are worked again on the needle in hand, which is told; where they bring their own, nobody knows.
     """
     drafts = needles.drafts
     for end in range(len(drafts), needles.section.start + len(cycle) - 1, -1):
         found = drafts[end - len(cycle) : end]
         if not are_same_rounds([draft.template for draft in found], cycle):
             continue
+        if len(cycle) > 1 and found[-1].flat != needles.flat and not any(map(_is_short, found)):
+            if all(map(_turns_by_itself, cycle)):
+                return True
+            ways = ("rows", "rounds") if found[-1].flat else ("rounds", "rows")
+            told = "what is worked again was in {}, and it goes in {} here: every other one would be wrong."
+            needles.report(repeated.place, told.format(*ways), "Write them out as they are worked here.")
+            needles.lose()
+            return False
         before = drafts[: end - len(cycle)][-1:]
         if len({draft.needle_mm for draft in found}) < 2:
             return True
         if before and before[0].needle_mm == found[0].needle_mm:
-            told = f"what is worked again was on two needles: {needles.needle_mm:g} mm is taken for all of it."
+            told = f"what is worked again was on two needles: {needles.needle_mm:g} mm is taken for it."
             needles.warn(repeated.place, told)
             return True
         told = "what is worked again was on two needles, and nobody can tell whether these change again."
@@ -283,6 +292,15 @@ def on_one_needle(cycle: tuple[Template, ...], repeated: Repeated, needles: Need
         needles.lose()
         return False
     return True
+
+
+def _is_short(draft: DraftRound) -> bool:
+    return draft.from_turn or (draft.template is not None and _turns(draft.template))
+
+
+def _turns_by_itself(template: Template) -> bool:
+    """Return whether a row is read for the side on which it comes: stockinette, a chart, as it looks."""
+    return template.stockinette or bool(template.chart) or template.asks
 
 
 def _comes_again(draft: DraftRound, template: Template) -> bool:
