@@ -9,7 +9,7 @@ from dataclasses import replace
 from stepper.plan.lines.cut_short import work_what_was_cut_short
 from stepper.plan.lines.rounds import repeat
 from stepper.plan.lines.rows_or_rounds import (
-    opened_at_beginning,
+    hangs_at_gap,
     opened_midway,
     refuse_rows_around_gap,
     says_neither,
@@ -17,7 +17,6 @@ from stepper.plan.lines.rows_or_rounds import (
     speaks_of_rows,
 )
 from stepper.plan.lines.stripes import call_stripes
-from stepper.plan.model import flatten
 from stepper.plan.state.in_hand import LineInHand
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line, Phrase
@@ -82,11 +81,11 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
             needles.warn(line.place, f'{told} Write "Rnd" where they are rounds.')
         if (speaks_of_rows(line) or opens) and opened_midway(needles) and not _joins_yarn(line, needles):
             refuse_rows_around_gap(line, needles)
-        at_gap = opened_at_beginning(needles)
+        at_gap = hangs_at_gap(needles)
         needles.flat = True
         if not begun and line.side:
             needles.side = line.side
-        elif not begun and (at_gap or _ends_at_held(needles)):
+        elif not begun and at_gap:
             needles.side = "WS"
     if not line.side or line.side == needles.side:
         return
@@ -128,7 +127,7 @@ def _opens_in_rows(line: Line, needles: Needles) -> bool:
     if not says_neither(line) or needles.flat or not drafts or not drafts[-1].before:
         return False
     bound_off = "bo" in drafts[-1].codes and "co" not in drafts[-1].codes
-    return opened_midway(needles) or _ends_at_held(needles) or bound_off
+    return opened_midway(needles) or hangs_at_gap(needles) or bound_off
 
 
 def _casts_on_over(elements: Sequence[Element]) -> bool:
@@ -141,14 +140,6 @@ def _casts_on_over(elements: Sequence[Element]) -> bool:
 def _joins_yarn(line: Line, needles: Needles) -> bool:
     """Return whether the yarn is joined anew for the line, which then begins where it is joined."""
     return bool(_JOINS.search(" ".join((line.text, *line.said, *needles.remarks))))
-
-
-def _ends_at_held(needles: Needles) -> bool:
-    """Return whether the yarn hangs where the last round left its other stitches on hold: rows turn there."""
-    if not needles.drafts or needles.drafts[-1].flat:
-        return False
-    codes = [run.stitch for run in flatten(needles.drafts[-1].phrase)]
-    return len(codes) > 1 and codes[-1] == "hold" and codes[0] != "hold"
 
 
 def _just_cast_on(needles: Needles) -> bool:

@@ -55,8 +55,8 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     drafts = needles.drafts
     if speaks_of_rows(line) and opened_midway(needles):
         refuse_rows_around_gap(line, needles)
-    facing = bool(_FACING.search(line.text))
-    if speaks_of_rows(line) and not facing and opened_at_beginning(needles) and needles.project.spacing:
+    goes_round = not needles.flat and needles.project.spacing is not None
+    if goes_round and speaks_of_rows(line) and not _FACING.search(line.text) and hangs_at_gap(needles):
         needles.free = True
         needles.turn_to_rows("WS")
         return
@@ -164,17 +164,22 @@ def opened_midway(needles: Needles) -> bool:
     return "hold" in codes[1:-1] and not {"co", "turn", "w&t", "rest"} & set(codes)
 
 
-def opened_at_beginning(needles: Needles) -> bool:
-    """Return whether the last round began by binding off or holding stitches, and was worked to the gap.
+def hangs_at_gap(needles: Needles) -> bool:
+    """Return whether the last round left the yarn at a gap: rows go on there, with one on the wrong side.
 
-    The yarn hangs at the end of a row on the right side then: rows go on with one on the wrong side.
+    It began by binding off or holding stitches and was worked to its end, or it ended before held stitches.
     """
-    if needles.flat or not needles.drafts or needles.drafts[-1].flat or needles.counting.lost:
+    if not needles.drafts or needles.drafts[-1].flat or needles.counting.lost or not needles.drafts[-1].after:
         return False
     last = needles.drafts[-1]
     codes = [run.stitch for run in flatten(last.phrase) if stitch(run.stitch).kind is not Kind.MARK]
-    gone, worked = codes[0] in ("bo", "hold"), stitch(codes[-1]).kind is Kind.PLAIN
-    return gone and worked and last.after > 0 and not {"co", "turn", "w&t", "rest", "return"} & set(codes)
+    cut = any(said.startswith("break") for said in needles.remarks)
+    if cut or len(codes) < 2 or {"co", "turn", "w&t", "return"} & set(codes):
+        return False
+    if codes[0] not in ("bo", "hold"):
+        return codes[-1] == "hold"
+    aside = codes[-1] == "rest" and len(needles.drafts) > 1 and needles.drafts[-2].line == last.line
+    return stitch(codes[-1]).kind is Kind.PLAIN or aside
 
 
 def refuse_rows_around_gap(line: Line, needles: Needles) -> None:

@@ -44,7 +44,7 @@ from stepper.plan.lines.marking import mark_after, mark_every
 from stepper.plan.lines.named_rounds import ROUND_NAME, rows_of_one_name
 from stepper.plan.lines.own_words import begins_or_ends
 from stepper.plan.lines.rounds import repeat, work_template
-from stepper.plan.lines.rows_or_rounds import opened_at_beginning
+from stepper.plan.lines.rows_or_rounds import hangs_at_gap
 from stepper.plan.lines.shaping.both_sides_shaping import over_both_sides, part_sides
 from stepper.plan.lines.shaping.edge_shaping import work_at_edge
 from stepper.plan.lines.shaping.edges_side_by_side import refuse_at_once, work_edges_together
@@ -525,7 +525,7 @@ def _(instruction: Join, needles: Needles) -> None:
 def _(instruction: Flat, needles: Needles) -> None:
     needles.free = not needles.flat
     turned = instruction.turned and bool(needles.drafts) and needles.drafts[-1].before > 0
-    if needles.free and (turned or opened_at_beginning(needles)):
+    if needles.free and (turned or hangs_at_gap(needles)):
         needles.side = "WS"  # the round before it was worked from the right side
     needles.turn_to_rows()
 
