@@ -63,7 +63,7 @@ INTERRUPTED: tuple[Stretch, ...] = (
     _(R, "Next rnd: K20, place rem 20 sts on a holder.\nWork flat.\nWork 2 rows in st st.", "20*3", {2: "p20"}, sides="RWR", held="20"),
     _(R, "Next rnd: K20, place next 20 sts on a holder.\nWork back and forth in st st for 2 rows.", "20*3", sides="RWR", held="20"),
     _(R, "Next rnd: K20, place rem 20 sts on a holder.\nWork 2 rows in st st.", "20*3", {2: "p20"}, sides="RWR", held="20"),
-    _(R, "Next rnd: K20, place rem 20 sts on a holder.\nBreak yarn. With RS facing, rejoin yarn. Work flat.\nWork 2 rows in st st.", "20*3", {2: "k20"}, sides="RRW", held="20"),
+    _(R, "Next rnd: K20, place rem 20 sts on a holder.\nBreak yarn.\nWork flat.\nWork 2 rows in st st.", "20*3", {2: "k20"}, sides="RRW", held="20"),
     # --- what a line leaves open is told, or asked ---
     _("Cast on 64 sts.\nJoin in the round.\nKnit 1 rnd.\n", "Divide 5 sts over four needles: 16-16-16-16.", ""),
     _("Cast on 64 sts.\nJoin in the round.\nKnit 1 rnd.\n", "Divide the 64 sts over four needles: 16-16-16-16.\nKnit 1 rnd.", "64"),
