@@ -56,6 +56,8 @@ class Work:
     fabric: str = ""
     """`k`: the fabric that the stretch is worked in, `garter`, `stockinette`, `reverse`, `seed`, `moss` or
     `opposite`; empty for none."""
+    patterned: bool = False
+    """`pattern`: whether the words call it one ("patt 10"), so that one must have been set up."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +81,8 @@ class Until:
     """`pattern`: whether the words say that the fabric is a rib."""
     fabric: str = ""
     """`k`: the fabric that the stretch is worked in, as in `Work.fabric`."""
+    patterned: bool = False
+    """`pattern`: as in `Work.patterned`."""
 
 
 @dataclass(frozen=True, slots=True)

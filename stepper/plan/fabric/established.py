@@ -444,6 +444,17 @@ def ground(needles: Needles) -> str:
     return "plain" if columns[0] == (KNIT,) else "garter" if len(columns[0]) > 1 else "pattern"
 
 
+def pattern_stands(needles: Needles) -> bool:
+    """Return whether anything was set up that "patt 10" may go on with.
+
+    A bare cast-on is none, nor are rows of which is only said that they are knitted ("Knit 4 rows"): a border.
+    """
+    known = needles.established
+    if known.end > known.start or known.cycle or known.why or known.own:
+        return known.name != "k" or ground(needles) != "garter"
+    return any(set(column) != {KNIT} for column in known.columns or ())
+
+
 def goes_on_from_before(place: Span, needles: Needles) -> bool:
     """Return whether the fabric of the section before goes on, or that of stitches just taken back.
 

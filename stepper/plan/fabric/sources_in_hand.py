@@ -14,7 +14,7 @@ from stepper.plan.fabric.chart_rounds import (
     no_such_chart,
 )
 from stepper.plan.fabric.columns import UnknownFabricError
-from stepper.plan.fabric.established import HINT, look, tell_doubt
+from stepper.plan.fabric.established import HINT, look, pattern_stands, tell_doubt
 from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import comes_on_side
 from stepper.plan.fabric.stretches import stretch_of
@@ -37,6 +37,7 @@ def supplies_of(needles: Needles) -> RoundSources:
         chart=lambda part, room: _chart(part, room, needles),
         width=lambda part: width_of_panel(part, needles),
         look=lambda place: _look(place, needles),
+        pattern_stands=lambda: pattern_stands(needles),
         stretch=lambda name, start, number, place: stretch_of(name, start, number, needles, place),
         flat=needles.flat,
         section=needles.section.name,

@@ -370,6 +370,10 @@ def _(instruction: Repeated, needles: Needles) -> None:
     if _only_names(instruction, needles):
         take_rows_as_pattern(cycle, instruction.place, needles)
         return
+    if _works_part_of_written(instruction, cycle, needles):
+        told = "more rows than these were just worked as they are written, and whether these come on top is not clear."
+        needles.miss(instruction.place, told, 'Write "repeat" for rows worked again, or only the rows to work.')
+        return
     total = getattr(instruction.duration, "total", False) or _taken_in_all(instruction, needles)
     more = getattr(instruction.duration, "more", False)
     in_all = total or not (instruction.again or instruction.pattern or instruction.label or more)
@@ -392,6 +396,21 @@ def _(instruction: Repeated, needles: Needles) -> None:
         tell_other_side(cycle, instruction.place, needles, begin=begin)
     finally:
         establish_pattern(instruction, cycle, needles, start=begin)
+
+
+def _works_part_of_written(
+    instruction: Repeated, cycle: tuple[Template, ...], needles: Needles
+) -> bool:
+    """Return whether a line only says to work the first of the rows that stand right before it.
+
+    "Rows 1, 3 and 5: ... WS rows: Purl. Work rows 1-5." may be how far the rows written are worked; a row for all
+    of a side has ended them with a sixth.
+    """
+    written, end = needles.last.written
+    lasts = instruction.duration
+    once = isinstance(lasts, Times) and not lasts.more and lasts.number.of(needles.size) == 1
+    only = once and not (instruction.again or instruction.pattern or instruction.label)
+    return only and end == len(needles.drafts) and len(cycle) < len(written) and written[: len(cycle)] == cycle
 
 
 def _begins_where_written(instruction: Repeated, needles: Needles) -> bool:

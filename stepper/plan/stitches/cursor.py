@@ -455,6 +455,9 @@ class Cursor(RowRepeats):
         if element.ribbed and not is_ribbed(seen, cells):
             told = "no rib stands under these stitches, so nobody can tell which are knitted."
             raise MisfitError(element.place, told, "Write the rib with its stitches, for example k2, p2.")
+        if element.patterned and {code for code, _ in cells} == {"k"} and not self.supplies.pattern_stands():
+            told = "no pattern has been set up before this line, so nobody can tell how these stitches are worked."
+            raise MisfitError(element.place, told, "Write them out, or the rows of the pattern before them.")
         worked, broken = cross_again(cells)
         for cable in broken:
             told = f"{cable} does not cross here: not all of its stitches stand together."

@@ -95,6 +95,8 @@ class RoundSources:
     """Returns the stitches that a panel has by its own rows; 0 where they fit many counts."""
     look: Callable[[Span], Cells] = _not_seen
     """Returns, for each stitch the row meets, how it goes on in pattern: a stitch, and a yarn or none."""
+    pattern_stands: Callable[[], bool] = lambda: True
+    """Returns whether a pattern was set up that "patt 10" may go on with."""
     stretch: Callable[[str, int, int, Span], Cells] = lambda name, start, number, place: _not_seen(place)
     """Returns how a stretch in a fabric by its name is worked, from so many stitches on, so many wide."""
     flat: bool = False

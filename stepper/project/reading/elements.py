@@ -179,7 +179,7 @@ class ElementBuilder:
         ribbed = not fabric and self._established(tree)
         token = next(child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS")
         code, place = "k" if fabric else "pattern", self._tree_place(tree)
-        return Work(code, self._numbers(token), None, place, ribbed, fabric)
+        return Work(code, self._numbers(token), None, place, ribbed, fabric, _is_called_pattern(tree))
 
     def _el_turned(self, tree: Any) -> Element:
         token = tree.children[0]
@@ -300,7 +300,8 @@ class ElementBuilder:
         goal, short = self._goal(tree.children[-1])
         fabric, place = stretch_in(tree), self._tree_place(tree)
         ribbed, name = not fabric and self._established(tree), self._goal_name(tree.children[-1])
-        return Until("k" if fabric else "pattern", goal, short, None, place, name, ribbed, fabric)
+        code, called = "k" if fabric else "pattern", _is_called_pattern(tree)
+        return Until(code, goal, short, None, place, name, ribbed, fabric, called)
 
     def _established(self, tree: Any) -> bool:
         """Refuse a fabric that part of a row would have to set up: it can only continue what is there.
@@ -467,6 +468,12 @@ _ENDS_OF_A_STITCH = ("end", "last", "marker")
 
 def _is_manner(value: object) -> bool:
     return isinstance(value, Token) and value.type in ("MANNER", "RIB_MANNER", "PATTERN_MANNER")
+
+
+def _is_called_pattern(tree: Any) -> bool:
+    """Return whether stitches are worked in what the words call a pattern: "patt 10", "work in pattern"."""
+    tokens = tree.scan_values(lambda value: getattr(value, "type", "") in ("MANNER", "PATTERN"))
+    return any("patt" in str(token).lower() for token in tokens)
 
 
 def _stitch(token: Token) -> str:
