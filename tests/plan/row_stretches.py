@@ -11,6 +11,43 @@ from tests.plan.stretches import B, F, R, Stretch, _
 
 # fmt: off
 ROWS: Final[tuple[Stretch, ...]] = (
+    # --- slipped stitches, yarn overs, one stitch in many words ---
+    _(B, "Row 1 (RS): *sl 1 purlwise with yarn in back, k1* across.\nRow 2 (WS): sl 1 purlwise with yarn in front, purl across.", "40*2"),
+    _(B, "2nd row: Inc, K38, inc.", "42", {1: "inc k38 inc"}),
+    _(B, "Row 1: Slip one, knit one, pass the slipped stitch over the knitted one, knit to end.", "39", {1: "skp k38"}),
+    _(R, "Round 1: K19, slip 2 sts together as if to knit, k1, pass the 2 slipped sts over; k to the end.", "38", {1: "k19 s2kp k18"}),
+    _(B, "1st row: K. 1, * w.f., k. 2 tog.; rep. from * to last st., k. 1.", "40", {1: "k1 " + "yo k2tog " * 19 + "k1"}),
+    _(B, "Row 5: p2, place 3 sts on a cable needle behind the work, k3, k3 from the cable needle, p to end.", "40"),
+    _(B, "Row 5: P2, C4F (slip next 2 sts to cn and hold in front, k2, k2 from cn), p to end.", "40", {1: "p2 c4f p34"}),
+    # --- how far, and what is repeated ---
+    _(B, "Row 1: Knit 3, purl until 3 stitches from the end, knit 3.", "40", {1: "k3 p34 k3"}),
+    _(B, "Row 1: K3 \u2013 p to last 3 \u2013 k3.", "40", {1: "k3 p34 k3"}),
+    _(B, "Row 1: Knit one, purl one, all along.", "40", {1: "k1 p1 " * 20}),
+    _(B, "Row 1: *K5, p1; rep from * until 4 sts are left, ending k4.", "40", {1: "k5 p1 " * 6 + "k4"}),
+    _(B, "Row 1: (K1, p2) to end, ending with k1.", "40", {1: "k1 p2 " * 13 + "k1"}),
+    _(F, "K12, turn. Sl 1, p3, turn.\nNext row: Sl 1, k to 1 st before the turning point, ssk (one from each side of the gap), k1, turn.", "40*2 39"),
+    _(B, "Set-up: K18, pm, k4, pm, k18.\nRow 1: K3, *yo, (k1, p2) to 3 sts before marker, k3, yo*, k4; rep from * to * once.", ""),
+    _(R, "Rnd 1: K2, *yo, k2tog*, k30; rep from * to * twice, k2.", "40", {1: "k2 yo k2tog k30 yo k2tog yo k2tog k2"}),
+    _(R, "Knit 1 rnd, then k2tog around\u201420 sts.", "40 20"),
+    _(F, "Next row (RS): K2tog, k until there are 18 sts on right needle, k2tog and turn, leaving rem sts on a holder.", "19", held="19"),
+    # --- heads ---
+    _(F, "RS: BO 3, k to end. \nWS: work even.\nRS: BO 2, k to end.", "37*2 35", sides="RWR"),
+    _(B, "Row 1 (RS): K2, yo, k2tog, k to end.\nRow 2 and each WS row, purl.\nRow 3: Knit.", "40*4", sides="RWRW"),
+    _(B, "Rows 1-4: *K1, p1*.\nRows 5-8: rib.", "40*8", {8: "k1 p1 " * 20}),
+    # --- what only looks like it ---
+    _(B, "Row 1: K3, yo, k2tog, to end.", ""),
+    _(B, "Row 1: *K2, p2* repeat 8 times.", ""),
+    _(B, "Row 1: P2, C4F (slip next 2 sts to cn and hold at back, k2, k2 from cn), p to end.", ""),
+    _(B, "Row 1: P2, sl 3 to cn and hold in front, k3, p3 from cn, p to end.", ""),
+    _(B, "Row 1: Bring yarn forward, sl 1, k to end.", ""),
+    _(F, "Row 1: K to last 3 sts of instep, k2tog, k1.", ""),
+    _(B, "Row 1: K1 below, k to end.", ""),
+    _(B, "Row 1: Sl 1, k2tog, pass the 2 slipped sts over, k to end.", ""),
+    _(B, "Row 1: K12, p12 to end.", ""),
+    _(F, "On every RS row, k2, ssk, k to last 4 sts, k2tog, k2.", ""),
+    _(F, "Row 1: Slip the first 5 sts onto the right needle, k to end.", ""),
+    _(B, "Row 1: (K1, p1), k to end.", ""),
+    _(B, "Row 1: Inc to 44 sts.", ""),
     # --- which rows are worked ---
     _(B, "Rows 1, 3 and 5 (RS): K1, yo, k2tog, k to end.\nWS rows: Purl.\nWork rows 1-5.", ""),
     _(B, "Rows 1, 3 and 5 (RS): K1, yo, k2tog, k to end.\nWS rows: Purl.\nWork rows 1-6.", "40*6"),

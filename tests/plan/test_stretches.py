@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import textwrap
+from functools import lru_cache
 
 import pytest
 
@@ -31,7 +32,12 @@ def file_of(entry: Stretch, work: str) -> str:
 
 def plan_of(entry: Stretch, work: str) -> Plan | None:
     """Compile lines in the size of an entry; None if they are refused."""
-    reading = read_project(file_of(entry, work))
+    return _compiled(file_of(entry, work))
+
+
+@lru_cache(maxsize=64)  # many entries have the same lines before them
+def _compiled(file: str) -> Plan | None:
+    reading = read_project(file)
     if reading.problems or reading.project is None:
         return None
     made = compile_plan(reading.project)

@@ -447,7 +447,7 @@ def ground(needles: Needles) -> str:
 def pattern_stands(needles: Needles) -> bool:
     """Return whether anything was set up that "patt 10" may go on with.
 
-    A bare cast-on is none, nor are rows of which is only said that they are knitted ("Knit 4 rows"): a border.
+    A bare cast-on is none, nor are rows of which is only said that they are knitted ("Knit 4 rows").
     """
     known = needles.established
     if known.end > known.start or known.cycle or known.why or known.own:

@@ -11,6 +11,7 @@ from dataclasses import replace
 from itertools import pairwise
 from typing import TypeVar
 
+from stepper.craft.stitches import stitch
 from stepper.plan.checks.counts import check_count
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.begun_charts import asks_pattern
@@ -48,7 +49,7 @@ from stepper.project.instructions import (
     WorkRounds,
 )
 from stepper.project.problems import one_of
-from stepper.project.stitchwork import Until
+from stepper.project.stitchwork import Until, Work, every_element
 
 
 def is_numbered(line: Line) -> bool:
@@ -132,6 +133,7 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
     """Work `Rnd 1: …`, `Rnds 2-4: …` in the order of their numbers, once."""
     order = lines_by_number(block, needles)
     if not order:
+        _refuse_open_shaping(block, needles)
         return
     _refuse_disorder(block, needles)
     if min(order) == 1:
@@ -180,6 +182,16 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
     needles.line.start = begin
     for sentence in said_after_round(block[-1]):
         work(sentence, needles)
+
+
+def _refuse_open_shaping(block: list[Line], needles: Needles) -> None:
+    """Report a row that makes or loses stitches on all rows of a side, where no line says on how many."""
+    for line in block:
+        elements = row.elements if isinstance(row := row_of(line), Phrase) else ()
+        worked = (one for one in every_element(elements) if isinstance(one, Work | Until))
+        if any(one.stitch != "pattern" and stitch(one.stitch).change for one in worked):
+            told = "the line says on which rows it is worked, and not on how many."
+            needles.miss(line.place, told, 'Write how often: "Every RS row 6 times: K1, ssk, k to end."')
 
 
 def _refuse_disorder(block: list[Line], needles: Needles) -> None:

@@ -371,8 +371,9 @@ def _(instruction: Repeated, needles: Needles) -> None:
         take_rows_as_pattern(cycle, instruction.place, needles)
         return
     if _works_part_of_written(instruction, cycle, needles):
-        told = "more rows than these were just worked as they are written, and whether these come on top is not clear."
-        needles.miss(instruction.place, told, 'Write "repeat" for rows worked again, or only the rows to work.')
+        told = "more rows were just worked as they are written; whether these come on top is not clear."
+        hint = 'Write "repeat" for rows worked again, or only the rows to work.'
+        needles.miss(instruction.place, told, hint)
         return
     total = getattr(instruction.duration, "total", False) or _taken_in_all(instruction, needles)
     more = getattr(instruction.duration, "more", False)
@@ -403,14 +404,15 @@ def _works_part_of_written(
 ) -> bool:
     """Return whether a line only says to work the first of the rows that stand right before it.
 
-    "Rows 1, 3 and 5: ... WS rows: Purl. Work rows 1-5." may be how far the rows written are worked; a row for all
-    of a side has ended them with a sixth.
+    "Rows 1, 3 and 5: ... WS rows: Purl. Work rows 1-5." may be how far the rows written are worked; a row for
+    all of a side has ended them with a sixth.
     """
     written, end = needles.last.written
     lasts = instruction.duration
     once = isinstance(lasts, Times) and not lasts.more and lasts.number.of(needles.size) == 1
     only = once and not (instruction.again or instruction.pattern or instruction.label)
-    return only and end == len(needles.drafts) and len(cycle) < len(written) and written[: len(cycle)] == cycle
+    part = len(cycle) < len(written) and written[: len(cycle)] == cycle
+    return only and part and end == len(needles.drafts)
 
 
 def _begins_where_written(instruction: Repeated, needles: Needles) -> bool:

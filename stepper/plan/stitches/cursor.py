@@ -456,7 +456,7 @@ class Cursor(RowRepeats):
             told = "no rib stands under these stitches, so nobody can tell which are knitted."
             raise MisfitError(element.place, told, "Write the rib with its stitches, for example k2, p2.")
         if element.patterned and {code for code, _ in cells} == {"k"} and not self.supplies.pattern_stands():
-            told = "no pattern has been set up before this line, so nobody can tell how these stitches are worked."
+            told = "no pattern has been set up before this line, so nobody can tell how these are worked."
             raise MisfitError(element.place, told, "Write them out, or the rows of the pattern before them.")
         worked, broken = cross_again(cells)
         for cable in broken:

@@ -62,12 +62,24 @@ _HEADS: tuple[Synonym, ...] = (
         r"\1 \2:",
         "Row 1 - Set up row (RS): K2, pm, k to end.",
     ),
-    row("(", rf"^(\s*)\(\s*([rw]s)\s*\)\s*:?\s*(?={BEGINS}|knit|purl)", r"\1next row (\2): ", "(WS) Purl."),
+    row(
+        "rs|ws",
+        rf"^(\s*)(?:\(\s*([rw]s)\s*\)\s*:?|([rw]s)\s*:)\s*(?={BEGINS}|{_ORDERS}|knit|purl|work)",
+        r"\1next row (\2\3): ",
+        "(WS) Purl.",
+    ),
     row(
         "rows|rnds|rounds",
         r"^(\s*(?:rows|rnds|rounds)\s+\d+\s*(?:-|to|and|&)\s*\d+)\s+(?=(?:using|with|change|work)\b)",
         r"\1: ",
         "Rows 1 to 6 Work in st st.",
+    ),
+    row(
+        "each|all|every",
+        rf"^(\s*(?:row|rnd|round)\s+\d+(?:\s*\((?:rs|ws)\))?\s*,?\s+and\s+)(?:all|each|every)"
+        rf"(\s+(?:(?:other|foll(?:owing)?|the)\s+)*(?:rs|ws|even|odd|(?:right|wrong)[-\s]side)(?:-numbered)?\s+{ROUND})\s*[:,.-]?\s*(?={BEGINS}|{_ORDERS}|knit|purl)",
+        r"\1all\2: ",
+        "Row 2 and all WS rows Purl.",
     ),
     row(
         "rnd|round|row",

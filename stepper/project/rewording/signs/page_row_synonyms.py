@@ -17,11 +17,6 @@ _ONE_STAR = r"^([^*]*\*[^*]*)"
 _PLACE = rf"(?:to\s+(?:the\s+)?(?:next\s+)?(?:marker|m)\b|to\s+(?:the\s+)?last\s+{N}\s+{STS})"
 _BRACKET = r"([(\[][^()\[\]]*[)\]])"
 _ORDINAL = r"(?:\d+(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)"
-_CN = r"(?:a\s+|the\s+)?(?:cable\s+needle|cable\s+ndl|cn)\b\.?"
-_TO_CN = rf"(?:slip|sl)\s+(?:the\s+)?(?:next\s+|first\s+)?(\d)\s*(?:{STS}\s+)?(?:on)?to\s+{_CN}\s*,?\s*(?:and\s+)?(?:hold|leave|place|keep)\s+(?:it\s+|them\s+|these\s+)?(?:in|at|to)\s+(?:the\s+)?"
-_ON_CN = rf"\s*(?:the\s+)?(\d)\s*(?:{STS}\s+)?(?:from|on)\s+{_CN}"
-_OF_WORK = r"(?:\s+of\s+(?:the\s+)?work)?\s*[,;]?\s*(?:then\s+)?"
-_NEXT = rf"\s*(?:the\s+)?(?:next\s+)?(\d)\s*(?:{STS})?(?:\s*from\s+(?:the\s+)?left(?:-hand)?\s+needle)?\s*[,;]?\s*(?:and\s+)?(?:then\s+)?"
 _EACH_END = r"(?:at\s+)?(?:each\s+end|both\s+ends|(?:the\s+)?beg(?:inning)?\s+and\s+(?:the\s+)?end)(?:\s+of\s+(?:the\s+|this\s+)?(?:row|needle))?"
 _ONE = r"(?:1|one)\s+(?:st|stitch)\s+"
 _ROW_HEAD = r"((?:^|[.])\s*(?:[a-z]+\s+|(?:\d{1,3}(?:st|nd|rd|th)\s*(?:,|&|and\b)?\s*)+)?rows?(?:\s+\d{1,3}(?:(?:\s*(?:-|–|,|&)\s*|\s+(?:to|and)\s+)\d{1,3})*)?(?:\s*\((?:rs|ws)\))?\s*:\s*)"
@@ -104,13 +99,7 @@ HEADS: tuple[Synonym, ...] = (
     row("inc", rf"\b(p)(?:url)?\s*,\s*inc(?:reas(?:e|ing))?\s+{_ONE}{_EACH_END}(?=\s*[.(]|\s*$)", r"p1, inc 1, p to last 2 sts, inc 1, p1", "Row 4: Purl, increasing 1 st at each end"),
     row("dec", rf"\b(k)(?:nit)?\s*,\s*dec(?:reas(?:e|ing))?\s+{_ONE}{_EACH_END}(?=\s*[.(]|\s*$)", r"k1, k2tog, k to last 3 sts, k2tog, k1", "Row 3: Knit, decreasing one stitch at beginning and end of row."),
     row("dec", rf"\b(p)(?:url)?\s*,\s*dec(?:reas(?:e|ing))?\s+{_ONE}{_EACH_END}(?=\s*[.(]|\s*$)", r"p1, p2tog, p to last 3 sts, p2tog, p1", "Row 4: Purl, decreasing one stitch at each end of row."),
-    row("k sts|k stitches", r"\b(?:k|knit)\s+(?:all\s+)?(?:the\s+)?k\s+(?:sts|stitches)\s*,?\s*(?:and\s+)?(?:p|purl)\s+(?:all\s+)?(?:the\s+)?p\s+(?:sts|stitches)\b", "knit the knit sts and purl the purl sts", "K the k sts and p the p sts"),
-    # --- cables in words ---
-    said_row_behind("cn|cable n", rf"\b(c\d+[bf])\s*[(\[]\s*(?P<said>(?:slip|sl)\s+(?:the\s+)?(?:next\s+)?\d\s*(?:{STS}\s+)?(?:on)?to\s+{_CN}[^()\[\]*:]*?k\s*\d\s*(?:{STS}\s+)?from\s+{_CN})\s*[)\]]", "P2, C6B (slip 3 sts to cable needle, hold at back, k3, k3 from cn), p2"),
-    row("cn|cable n", rf"(?<=[,*(]\s){_TO_CN}front{_OF_WORK}k(?:nit)?{_NEXT}k(?:nit)?{_ON_CN}", r"\1/\2 LC", "P2, slip next 2 sts to cable needle and hold in front, k2, k2 from cable needle, p2"),
-    row("cn|cable n", rf"(?<=[,*(]\s){_TO_CN}back{_OF_WORK}k(?:nit)?{_NEXT}k(?:nit)?{_ON_CN}", r"\2/\1 RC", "P2, sl next 2 sts onto cn and hold in back, k2, then k2 from cn, p2"),
-    row("cn|cable n", rf"(?<=[,*(]\s){_TO_CN}front{_OF_WORK}p(?:url)?{_NEXT}k(?:nit)?{_ON_CN}", r"\1/\2 LPC", "P2, slip next 2 sts to cn and hold in front, p1, k2 from cn, p2"),
-    row("cn|cable n", rf"(?<=[,*(]\s){_TO_CN}back{_OF_WORK}k(?:nit)?{_NEXT}p(?:url)?{_ON_CN}", r"\2/\1 RPC", "P2, slip next 1 st to cn and hold in back, k2, p1 from cn, p2"),
+    row("k sts|k stitches|over knit", r"\b(?:k|knit)\s+(?:(?:all\s+)?(?:the\s+)?k\s+(?:sts|stitches)|over\s+knit)\s*,?\s*(?:and\s+)?(?:p|purl)\s+(?:(?:all\s+)?(?:the\s+)?p\s+(?:sts|stitches)|over\s+purl)\b", "knit the knit sts and purl the purl sts", "K the k sts and p the p sts"),
     # --- counts ---
     row("-", r"(?<=[\w)\]])\s*-\s*(\d{1,3})\s*-\s*$", r" (\1 sts)", "Row 3: k2, m1, k to last 2 sts, m1, k2 -24-"),
     row(";", rf"(?<=[\w)\]])\s*;\s*({N}\s+{STS})(?=\s*\.?\s*$)", r". \1", "Row 3: k2, m1, k to last 2 sts, m1, k2; 24 sts."),

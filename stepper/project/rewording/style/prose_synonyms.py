@@ -74,7 +74,7 @@ PROSE: tuple[Synonym, ...] = (
         r"\1: ",
         "Next row - K2, k2tog, k to end.",
     ),
-    row("rs rows|ws rows", rf"^(\s*)on\s+(?:all\s+|every\s+)?(rs|ws)\s+rows\s*[,:]\s*{_WORKED}", r"\1\2 rows: ", "On WS rows, purl."),
+    row("rs r|ws r|even r|odd r|side r", rf"^(\s*)on\s+(?:(?:all|every|each)\s+)?(?:the\s+)?((?:rs|ws|even|odd|(?:right|wrong)[-\s]side)(?:-numbered)?\s+)(row|rnd|round)s?\s*[,:]\s*{_WORKED}", r"\1all \2\3s: ", "On WS rows, purl."),
     row("row|rnd|round", r"^(\s*(?:row|rnd|round)s?\s+\d+(?:\s*(?:-|to|and|&|,)\s*\d+)*)\s+(?=as\s+(?:row|rnd|round)s?\s+\d)", r"\1: ", "Rows 5 and 6 As rows 1 and 2."),
     row("turn ", r"^(\s*)turn\s+(\d+)\s*:\s*", r"\1row \2: ", "Turn 1: K10, turn."),
     row("same as", r"\bsame\s+as\s+(?:the\s+)?(\d+)(?:st|nd|rd|th)\s+(row|rnd|round)\b", r"as \2 \1", "Row 7: Same as 3rd row."),

@@ -7,7 +7,6 @@ from typing import Final
 from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.voice.imperative import put_in_orders
 from stepper.project.rewording.voice.needle_roles import write_needle_roles
-from stepper.project.rewording.voice.repeats import write_repeats
 from stepper.project.rewording.voice.to_taste import take_tastes_out
 from stepper.project.rewording.voice.work_order import put_works_in_order
 
@@ -23,5 +22,5 @@ def write_orders(line: Reworded) -> Reworded:
     return line
 
 
-_TURNS: Final = (take_tastes_out, write_needle_roles, put_in_orders, write_repeats, put_works_in_order)
+_TURNS: Final = (take_tastes_out, write_needle_roles, put_in_orders, put_works_in_order)
 """In this order: what stands beside a length first, so that the rest is the order alone."""

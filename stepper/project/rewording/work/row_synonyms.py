@@ -170,18 +170,6 @@ ROWS: tuple[Synonym, ...] = (
     row("m", r"\b(mb|make\s+bobble)\s+1\b", r"\1", "K3, mb in next st, k3."),
     row("slip", r"\bslip\s+(?=\d)", "sl ", "Slip 1 purlwise, knit to end."),
     row(
-        "front",
-        r"\bsl(?:ip)?\s+(\d)\s+(?:sts?\s+)?(?:to|onto)\s+(?:an?\s+)?(?:cn|cable\s+needle)\s*,?\s+(?:and\s+)?hold\s+(?:in|at|to)\s+(?:the\s+)?front\s*,\s*k(\d)\s*,\s*k\1\s+from\s+(?:cn|cable\s+needle)",
-        r"\1/\2 lc",
-        "Sl 2 sts to cn and hold in front, k2, k2 from cn.",
-    ),
-    row(
-        "hold",
-        r"\bsl(?:ip)?\s+(\d)\s+(?:sts?\s+)?(?:to|onto)\s+(?:an?\s+)?(?:cn|cable\s+needle)\s*,?\s+(?:and\s+)?hold\s+(?:in|at|to)\s+(?:the\s+)?back\s*,\s*k(\d)\s*,\s*k\1\s+from\s+(?:cn|cable\s+needle)",
-        r"\2/\1 rc",
-        "Sl 1 st to cn and hold in back, k2, k1 from cn.",
-    ),
-    row(
         "chart",
         r"\bwork\s+(?:across\s+)?(?:the\s+)?next\s+(?:row|rnd|round)\s+of\s+(?=(?:the\s+)?chart\b)",
         "work next round of ",

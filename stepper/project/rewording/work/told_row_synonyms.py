@@ -25,17 +25,8 @@ _RESOLVED: Final = rf"(?:(?:(?:and\s+)?(?:close|resolve|pick\s+up|hide|work|knit
 _REPEATS: Final = rf"{N}\s+repeats(?:\s+of\s+{N}\s+{STS})?(?:\s+a?round)?"
 _CHARTED: Final = r"(?:rounds|rnds|rows)\s+\d+\s*-\s*\d+\s+(?:of|from)\s+(?:the\s+)?chart(?:\s+[a-z0-9])?"
 _ENDS: Final = r"(?=\s*[.,;=(]|\s+-|\s*$)"
-_GROUP: Final = r"\*(?!\s)([^*:.()]*(?:\([^*()]*\)[^*:.()]*)*)\*"
 
 TOLD_ROWS: tuple[Synonym, ...] = (
-    # --- what is repeated over a whole row ---
-    row("* ", rf"((?:^|[.:])\s*){_GROUP}\s*(?:-+\s*|,\s*)?(?:rep(?:eat)?\s+)?({N})\s+times(?=\s*[.=(]|\s+-|\s*$)", r"\1[\2] \3 times", "Next round: *k5, place a marker* - 8 times."),
-    row(
-        "*",
-        rf"((?:^|[.:])\s*){_GROUP}\s*(?:-+\s*|,\s*)?(?:(?:rep(?:eat)?(?:ed)?)(?:\s+(?:between\s+(?:the\s+)?(?:stars|asterisks|\*s?)|(?:from\s+)?\*\s*(?:-|to)\s*\*))?)?(?:\s*(?:to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:round|rnd|row))?|(?:all\s+)?(?:the\s+way\s+)?a?round|the\s+(?:whole\s+)?(?:round|row)\s+out))?(?=\s*[.=(]|\s+-|\s*$)",
-        r"\1*\2; rep from * to end",
-        "Increase round: *Knit 3, M1* = 64 sts.",
-    ),
     # --- how far ---
     row("across|over", rf"\b{_WORK}\s+(?P<said>(?:back\s+)?(?:across|over|along)\s+(?:the\s+)?{_PART})\s*,\s*(?={_PASS})", r"\1 to marker, ", "Row 2 (WS): P to marker, sm, p across the back, sm, p the right sleeve, sm, p4, turn.", again=True, spelt_out=True),
     row("sleeve|front|back|body|palm|instep", rf"(\b{_PASS}\s*,\s*{_WORK}\s+)(?P<said>(?:the\s+)?{_PART})\s*,\s*(?={_PASS})", r"\1to marker, ", "Row 2 (WS): P to marker, sm, p the right sleeve, sm, p4, turn.", again=True, spelt_out=True),
