@@ -55,7 +55,6 @@ CLOSINGS: tuple[Synonym, ...] = (
     row("it is", rf"\buntil\s+it\s+is\s+({N}\s+{STS})\s+left\b(?:\s+(?:on|in)\s+(?:the\s+)?(?:rnd|round|row)(?=\s*[,.;]))?", r"until \1 remain", "Next round: bind off 5 sts, knit until it is 5 sts left on the round, bind off 5 sts."),
     row("these", rf"(\b(?:until|last)\s+({N})\s+{STS}(?:\s+remain)?[^.;:,]*,\s*(?:and\s+)?)(?:{_BO})\s+(?:these|them)(?:\s+{STS})?(?=\s*[.;]|\s*$)", r"\1bind off \2 sts", "Next round: bind off 5 sts, knit until 5 sts remain, bind off these."),
     said_row_behind("side", r"(\bbefore\s+(?:the\s+)?(?:second\s+|other\s+|next\s+)?(?:marker\s+thread|marker|m))\s+(?P<said>(?:in|on|at)\s+(?:the\s+)?(?:right|left|other)\s+side)(?=\s*,)", "Next round: bind off 5 sts, knit until 5 sts remain before the marker in the right side, bind off 10 sts, k to end."),
-    row("in rnd|in round|on the r|in the r|in row", rf"(\buntil\s+{N}\s+{STS}\s+(?:rem|remain|are\s+left))\s+(?:in|on)\s+(?:the\s+)?(?:rnd|round|row)(?=\s*[,;])", r"\1", "Next rnd: BO 5 sts, k until 5 sts rem in rnd, BO 5 sts."),
     row("rem", rf"(,\s*(?:and\s+)?)(?:{_BO})\s+(?:the\s+)?rem(?:aining)?\s+({N})\s+{STS}(?=\s*[.;]|\s*$)", r"\1bind off \2 sts", "Next rnd: BO 5 sts, k to last 5 sts, BO rem 5 sts."),
     row("each p|each h", rf"(^\s*|[.]\s*)({N}\s+{STS})\s+(?:remain|rem|are\s+left)\s+(?:on|for)\s+each\s+(?:part|piece|half)(?=\s*\.?\s*$)", r"\1\2 each for front and back", "Next round: bind off 5 sts, k20, bind off 5 sts, k to end. 20 sts remain on each part."),
     # --- at the end ---

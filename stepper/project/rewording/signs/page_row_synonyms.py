@@ -99,7 +99,7 @@ HEADS: tuple[Synonym, ...] = (
     row("inc", rf"\b(p)(?:url)?\s*,\s*inc(?:reas(?:e|ing))?\s+{_ONE}{_EACH_END}(?=\s*[.(]|\s*$)", r"p1, inc 1, p to last 2 sts, inc 1, p1", "Row 4: Purl, increasing 1 st at each end"),
     row("dec", rf"\b(k)(?:nit)?\s*,\s*dec(?:reas(?:e|ing))?\s+{_ONE}{_EACH_END}(?=\s*[.(]|\s*$)", r"k1, k2tog, k to last 3 sts, k2tog, k1", "Row 3: Knit, decreasing one stitch at beginning and end of row."),
     row("dec", rf"\b(p)(?:url)?\s*,\s*dec(?:reas(?:e|ing))?\s+{_ONE}{_EACH_END}(?=\s*[.(]|\s*$)", r"p1, p2tog, p to last 3 sts, p2tog, p1", "Row 4: Purl, decreasing one stitch at each end of row."),
-    row("k sts|k stitches|over knit", r"\b(?:k|knit)\s+(?:(?:all\s+)?(?:the\s+)?k\s+(?:sts|stitches)|over\s+knit)\s*,?\s*(?:and\s+)?(?:p|purl)\s+(?:(?:all\s+)?(?:the\s+)?p\s+(?:sts|stitches)|over\s+purl)\b", "knit the knit sts and purl the purl sts", "K the k sts and p the p sts"),
+    row("k sts|k stitches|over knit", r"(?<!with\s)\b(?:k|knit)\s+(?:(?:all\s+)?(?:the\s+)?k\s+(?:sts|stitches)|over\s+knit)\s*,?\s*(?:and\s+)?(?:p|purl)\s+(?:(?:all\s+)?(?:the\s+)?p\s+(?:sts|stitches)|over\s+purl)\b", "knit the knit sts and purl the purl sts", "K the k sts and p the p sts"),
     # --- counts ---
     row("-", r"(?<=[\w)\]])\s*-\s*(\d{1,3})\s*-\s*$", r" (\1 sts)", "Row 3: k2, m1, k to last 2 sts, m1, k2 -24-"),
     row(";", rf"(?<=[\w)\]])\s*;\s*({N}\s+{STS})(?=\s*\.?\s*$)", r". \1", "Row 3: k2, m1, k to last 2 sts, m1, k2; 24 sts."),

@@ -71,7 +71,6 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("bo", r"(?-i:\bBO\b)(?=\s+(?:all|loosely|in|rem|the|centre|center|\d)\b|\s*[.,])(?<!-needle\sBO)", "bind off", "Work in k2, p2 rib for 2 rows, BO all sts loosely."),
     said_row("carefully", r"\b(?P<said>carefully)\s+(?=join\b)", "Carefully join in the round."),
     row("double dec", r"\b(?:(?:work|make)\s+)?an?\s+(?:central|centred|centered|vertical)\s+double\s+dec(?:rease)?\b(?:\s*\(\s*cdd\s*\))?", "s2kp", "K4, work a central double decrease, k to end."),
-    row("slipped|psso|p2sso", r"\b(?:sl|slip)\s+(?:2|two)(?:\s+(?:sts|stitches))?\s+tog(?:ether)?\s+(?:knitwise|as\s+if\s+to\s+k(?:nit)?(?:\s+them)?)\s*,\s*k(?:nit)?\s*(?:1|one|the\s+next\s+st(?:itch)?)\s*,\s*(?:p2sso|psso|pass\s+(?:(?:the|2|two|both)\s+)*slipped\s+(?:sts|stitches)\s+over(?:\s+(?:it|the\s+knit\s+st(?:itch)?))?)", "s2kp", "K4, slip 2 together knitwise, k1, pass the 2 slipped sts over, k to end."),
     # --- where stitches wait ---
     # --- markers ---
     row("mkr", r"\bmkr(s?)\b", r"marker\1", "K to mkr, slip mkr, k to end."),
@@ -84,7 +83,6 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("edge", rf"(^\s*|[.]\s+)on\s+(?:the\s+)?({_EDGE}\s*,\s*)(?={_OFF})", r"\1at \2", "On neck edge, bind off 3 sts once, then 2 sts twice."),
     row("ending on|ending along", rf"\b(ending)\s+(?:on|along)\s+(?:the\s+)?(?={_EDGE})", r"\1 at ", "Knit for 1 cm, ending along armhole edge."),
     row("each|both|either", rf"(\b(?:dec(?:rease)?|inc(?:rease)?|k\s?2\s?tog\.?)\b[^.;]*?)\s(?:(?:at|on)\s+)?{_BOTH}\s+(?:of|on|in)\s+(?:the\s+)?(?=(?:next|every|each|foll|following|row|this|\d+(?:st|nd|rd|th))\b)", r"\1 at each end of ", "3rd and 4th rows: Dec 1 st on each side of row."),
-    row("all", r"(?<=[)*])(\s+)all\s+(?:the\s+way\s+)?(?:a?round)(?=\s*[.;]|\s*$)", r"\1around", "Rnd 1: (K2, p2) all round."),
     row("are left|should remain|should be left", rf"(^\s*|[.]\s+)({N}\s+{STS})\s+(?:are|should\s+be)\s+(?:left|remaining)(?=\s*[.]|\s*$)", r"\1\2 remain", "48 sts are left."),
     # --- which rows ---
     row("right-side|right side", r"\bright[-\s]side\s+(?=rows?\b)", "RS ", "Decrease one stitch at the neck edge of the next 4 right-side rows."),

@@ -42,6 +42,7 @@ GOALS: Final = (
     ("last", rf"{_TO}\s+(?:the\s+)?last\s+(?:(?P<n>{N})(?:\s*{STS})?|(?P<one>st(?:itch)?(?:\.(?=\s*[,;)\]*]))?)(?![\w-])){_OVER}(?!\s*{STS}|\s+(?:of|before|on|in)\b)"),
     ("left", rf"{_TO}\s+(?:there\s+(?:is|are)\s+)?(?:only\s+)?(?P<n>{N})\s+{STS}\s+{_LEFT}(?:\s+(?:before|to)\s+{PLACE})?"),
     ("from", rf"{_TO}\s+(?:within\s+)?(?P<n>{N})(?:\s+{STS})?\s+(?:before|from)\s+{END}"),
+    ("from", rf"{_TO}\s+within\s+(?P<n>{N})(?:\s+{STS})?\s+of\s+{END}"),
     ("before", rf"{_TO}\s+(?:the\s+)?(?:last\s+)?(?P<n>{N})(?:\s+{STS})?\s+before\s+{PLACE}"),
     ("before", rf"{_TO}\s+within\s+(?P<n>{N})(?:\s+{STS})?\s+of\s+{PLACE}"),
     ("needle", rf"{_TO}\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<n>{N})\s+{STS}\s+(?:are\s+)?on\s+(?:the\s+|your\s+)?right(?:[-\s]hand)?\s+needle"),
@@ -82,15 +83,12 @@ class RowPhrase:
 
     kind: str
     match: re.Match[str]
+    write: str | None = None
+    """The phrase in the grammar's words; None if it is not read."""
 
     def get(self, name: str) -> str:
         """Return what a group of the phrase matched; empty if it has none."""
         return self.match.groupdict().get(name) or ""
-
-    @property
-    def write(self) -> str | None:
-        """The phrase in the grammar's words; None if it is not read."""
-        return _WRITE[self.kind](self)
 
 
 _NUMBERS: Final = dict(zip(["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"], range(1, 11), strict=True))
@@ -127,7 +125,7 @@ def write_goal(phrase: RowPhrase) -> str:
 
 def _far(phrase: RowPhrase) -> str | None:
     """Write stitches worked up to a place, which the goal in the phrase tells."""
-    goal = match_goal(phrase.match.string, phrase.match.start("goal"))
+    goal = goal_of(phrase)
     if goal is None or goal.kind == "needle":
         return None
     verb, manner, tbl = _verb(phrase), phrase.get("manner").lower(), phrase.get("tbl") or phrase.get("loops")
@@ -188,7 +186,7 @@ _SLIP_WAY: Final = (
 _IN_YARN: Final = r"(?P<yarn>\s+(?:(?:in|with)\s+)?(?-i:MC|CC\d?|[A-D])(?=\s*[,;.*)\]]|\s*$))?"
 _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = (
     ("cable", _CABLE, _cable),
-    ("s2kp", rf"(?:slip|sl)\s+(?:the\s+)?(?:next\s+)?(?:2|two)\s*(?:{STS}\s+)?(?:tog(?:ether)?\b\.?)?{_AS_IF}{_J}{_KNIT}(?:1|one){_J}(?:p2sso\b|pass\s+(?:the\s+)?(?:2|two|both)?\s*(?:slip(?:ped)?|sl)\s+{STS}\s+over)", lambda _: "s2kp"),
+    ("s2kp", rf"(?:slip|sl)\s+(?:the\s+)?(?:next\s+)?(?:2|two)\s*(?:{STS}\s+)?(?:tog(?:ether)?\b\.?)?{_AS_IF}{_J}{_KNIT}(?:1|one|(?:the\s+)?next\s+st(?:itch)?){_J}(?:p2sso\b|pass\s+(?:(?:the|2|two|both)\s+)*(?:slip(?:ped)?|sl)\s+{STS}\s+over(?:\s+(?:it\b|the\s+knit(?:ted)?\s+st(?:itch)?\b))?)", lambda _: "s2kp"),
     ("sk2p", rf"(?:slip|sl)\s*{_ONE}(?:\s+st(?:itch)?\b)?{_AS_IF}?{_J}{_KNIT}{_TWO}{_J}{_PASSED}", lambda _: "sk2p"),
     ("skp", rf"(?:slip|sl)\s*{_ONE}(?:\s+st(?:itch)?\b)?{_AS_IF}?{_J}{_KNIT}(?:1|one)(?:\s+st(?:itch)?\b)?{_J}{_PASSED}", lambda _: "skp"),
     ("slip", rf"(?:slip|sl)\.?\s*(?:the\s+)?(?:(?:next|first|last)\s+)?(?:(?P<n>{N})(?:\s*{STS})?|(?<=next\s)st(?:itch)?\b|(?<=first\s)st(?:itch)?\b|(?<=last\s)st(?:itch)?\b){_SLIP_WAY}{_YARN}{_SLIP_WAY}(?!\s+(?:to|on|onto|over|from)\b)", _slip),
@@ -199,7 +197,7 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
     ("turn", rf"(?:w\s?&\s?t|wrap\s+and\s+turn|turn)(?![\w-])(?:\s*,?\s*(?:and\s+)?leav(?:e|ing)\s+(?:the\s+)?rem(?:aining)?\.?\s+(?:{N}\s+)?{_WORD}\.?\s+(?:unworked|on\s+(?:a\s+)?(?:(?:st(?:itch)?[\s-])?holder|spare\s+needle|thread|waste\s+yarn|hold))(?![\w-]))?", _as_printed),
     ("dropped", r"(?:slip\s*,\s*slip\s*,\s*knit)(?![\w-])", lambda _: "ssk"),
     ("tog", rf"{_V}\s*(?:the\s+)?(?:next\s+|last\s+|first\s+)?(?P<n>2|two|3|three)\s*(?:{STS}\s+)?tog(?:ether)?\b\.?{_BACK_LOOP}", _tog),
-    ("tog", rf"(?P<verb>work)\s*(?:the\s+)?(?:next\s+|last\s+|first\s+)?(?P<n>2|two)\s*(?:{STS}\s+)?tog(?:ether)?\b\.?", lambda _: "k2tog"),
+    ("worked", rf"(?P<verb>work)\s*(?:the\s+)?(?:next\s+|last\s+|first\s+)?(?P<n>2|two)\s*(?:{STS}\s+)?tog(?:ether)?\b\.?", lambda _: "k2tog"),
     ("panel", r"work\s+(?:row|rnd|round)\s+\d+\s+of\s+(?:the\s+)?(?:[a-z'-]+\s+){0,3}?(?:pattern|patt|panel|cable|motif|lace|chart(?:\s+[a-z0-9])?)(?![\w-])(?:\s+over\s+(?:the\s+)?(?:next\s+)?\d[\d\s(),;]*(?:sts|stitches)\b)?(?=\s*[,.;]|\s*$)", _as_printed),
     ("crossed", r"(?:\d{1,2}/\d{1,2}(?:/\d{1,2})?\s+[rl]p?c|[ct]\d{1,2}[fb])(?![\w-])", _as_printed),
     ("stitch", rf"{_STITCH}(?!\s+{N}\s)", _as_printed),
@@ -214,9 +212,8 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
     ("stretch", rf"(?:work\s+(?:the\s+)?(?:next\s+|first\s+|last\s+)?)?(?P<n>{N})\s+{STS}\s+in\s+(?P<manner>(?:the\s+)?(?:rib(?:bing)?|patt(?:ern)?|(?:moss|seed|garter|stockinette|stocking)(?:\s+st(?:itch)?)?|st\s+st))\b\.?", lambda phrase: f"work {_number(phrase)} sts in {phrase.get('manner')}"),
     ("off", rf"(?P<verb>bo|bind\s+off|cast\s+off|co|cast\s+on)\s+(?:the\s+)?(?:next\s+)?(?P<n>{N})(?:\s*{STS})?(?!\s*(?:{STS}|using|with|for|at|on|over|in))", lambda phrase: f"{phrase.get('verb')} {_number(phrase)} sts"),
 )  # fmt: skip
-_PHRASES: Final = tuple((kind, regex(expression, re.IGNORECASE)) for kind, expression, _ in _KINDS)
-_WRITE: Final = {kind: write for kind, _, write in _KINDS}
-_GOALS: Final = tuple((kind, regex(expression, re.IGNORECASE)) for kind, expression in GOALS)
+_PHRASES: Final = tuple((kind, regex(expression, re.IGNORECASE), write) for kind, expression, write in _KINDS)
+_GOALS: Final = tuple((kind, regex(expression, re.IGNORECASE), write_goal) for kind, expression in GOALS)
 SAID: Final = regex(rf"\s*(?:[(\[]\s*(?P<said>{_SAID})\s*[)\]]|,?\s+(?P<bare>to\s+close\s+{_GAP}|closing\s+{_GAP}|{_TWISTED})(?![\w-]))", re.IGNORECASE)
 """What is only said of the phrase before it."""
 CABLE_TOLD: Final = regex(rf"\s*[(\[]\s*{_CABLE}\s*[)\]]", re.IGNORECASE)
@@ -233,20 +230,34 @@ def match_goal(text: str, at: int) -> RowPhrase | None:
     return _first(_GOALS, text, at)
 
 
+def cable_of(told: re.Match[str]) -> str | None:
+    """Return the name of a cable told in words (`CABLE_TOLD`); None if it is none."""
+    return _cable(RowPhrase("cable", told))
+
+
 def end_of(phrase: RowPhrase) -> int:
     """Return where a phrase ends, the goal that belongs to it included."""
-    if phrase.kind == "far":
-        goal = match_goal(phrase.match.string, phrase.match.start("goal"))
-        return goal.match.end() if goal is not None else phrase.match.end()
-    return phrase.match.end()
+    goal = goal_of(phrase)
+    return goal.match.end() if goal is not None else phrase.match.end()
 
 
-def _first(kinds: tuple[tuple[str, re.Pattern[str]], ...], text: str, at: int) -> RowPhrase | None:
-    for kind, expression in kinds:
+def goal_of(phrase: RowPhrase) -> RowPhrase | None:
+    """Return how far the stitches of a phrase go; None if it does not say."""
+    return match_goal(phrase.match.string, phrase.match.start("goal")) if phrase.kind == "far" else None
+
+
+_Kinds = tuple[tuple[str, re.Pattern[str], Callable[[RowPhrase], str | None]], ...]
+
+
+def _first(kinds: _Kinds, text: str, at: int) -> RowPhrase | None:
+    for kind, expression, write in kinds:
         match = expression.match(text, at)
-        if match is not None and match.end() > at:
-            phrase = RowPhrase(kind, match)
-            end = end_of(phrase)
-            if not (0 < end < len(text) and text[end - 1].isalnum() and text[end].isalnum()):
-                return phrase
+        if match is None or match.end() <= at:
+            continue
+        phrase = RowPhrase(kind, match)
+        if kind == "far" and goal_of(phrase) is None:
+            continue
+        end = end_of(phrase)
+        if not (0 < end < len(text) and text[end - 1].isalnum() and text[end].isalnum()):
+            return RowPhrase(kind, match, write(phrase))
     return None

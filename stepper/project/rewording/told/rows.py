@@ -23,7 +23,9 @@ from stepper.project.rewording.told.row_kinds import (
     SAID,
     STS,
     RowPhrase,
+    cable_of,
     end_of,
+    goal_of,
     match_goal,
     match_phrase,
     write_goal,
@@ -227,7 +229,7 @@ def _item(text: str, at: int, depth: int) -> _Parts | None:
 def _until_on_needle(text: str, at: int, before: list[str]) -> _Parts | None:
     """Return stitches worked until so many are on the right needle, where those before them are counted."""
     phrase = match_phrase(text, at)
-    goal = match_goal(text, phrase.match.start("goal")) if phrase is not None and phrase.kind == "far" else None
+    goal = goal_of(phrase) if phrase is not None else None
     if phrase is None or goal is None or goal.kind != "needle" or text[:at].rstrip()[-1:] not in (":", ",", "", "."):
         return None
     lie = [_lies(word) for word in before]
@@ -251,7 +253,7 @@ def _lies(word: str) -> int | None:
 
 def _is_same_cable(name: str, told: re.Match[str]) -> bool:
     """Return whether a cable told in words is that of the name before it."""
-    words = RowPhrase("cable", told).write or ""
+    words = cable_of(told) or ""
     half = re.fullmatch(r"[ct](\d+)([fb])", name, re.IGNORECASE)
     if half is None:
         return words.lower() == " ".join(name.lower().split())
@@ -262,7 +264,7 @@ def _is_same_cable(name: str, told: re.Match[str]) -> bool:
 
 def _waits(phrase: RowPhrase) -> bool:
     """Return whether a phrase goes on until so many stitches are left, of no place."""
-    goal = match_goal(phrase.match.string, phrase.match.start("goal")) if phrase.kind == "far" else None
+    goal = goal_of(phrase)
     return goal is not None and goal.kind == "left" and not goal.get("place")
 
 

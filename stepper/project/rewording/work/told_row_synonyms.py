@@ -39,8 +39,6 @@ TOLD_ROWS: tuple[Synonym, ...] = (
     row("the turn|previous turn", rf"(\b(?:before|past)\s+)(?:the\s+)?(?:previous\s+)?turn{_TURN}", r"\1last turn", "Row 3: DS, k to 3 sts before the turn, turn."),
     row("past|beyond", rf"(?<!\bsm,\s)(?<!marker,\s)\b{_WORK}\s*({N})(?:\s+{STS})?\s+(?:past|beyond)\s+(?=(?:the\s+)?(?:(?:last\s+)?(?:{_DS}|turn)|marker|bor|m)\b)", r"\1 to \2 sts past ", "K 10 past the marker, turn."),
     row(" it,", rf"\bto\s+(?:the\s+)?({_DS})\s*,\s*{_WORK}\s+it\s*,", r"to \1, \2 \1,", "Row 3: Knit to the double st, knit it, knit 5 sts, turn."),
-    row("until", rf"\b{_WORK}\s+until\s+(?:there\s+(?:is|are)\s+)?({N})\s+{STS}\s+(?:is\s+left|are\s+left|left|rem(?:ains?)?)(?=\s*,\s*{_STITCH})", r"\1 to last \2 sts", "Row 2: K1, purl until 1 st is left, k1."),
-    row("back to", rf"\b{_WORK}\s+back\s+(?=to\b)", r"\1 ", "Turn, purl back to 3 sts before last turn, turn."),
     row("across|over", rf"\b{_WORK}\s+(?P<said>(?:back\s+)?(?:across|over|along)\s+(?:the\s+)?{_PART})\s+(?=to\s+{N}\s+{STS}\s+(?:before|past)\b)", r"\1 ", "Cast on 60 sts. K across back to 5 sts before marker, w&t.", spelt_out=True),
     said_row_behind("from ", rf"((?:^|:)\s*)(?P<said>from\s+(?:the\s+)?(?:bor|beg(?:inning)?\s+of\s+(?:the\s+)?(?:round|rnd)))\s*,\s*(?={_WORK}\b)", "Row 1: From BOR, knit 16, turn."),
     said_row_behind("closing|resolving|picking|hiding|lifting|wraps|double|ds", rf"(\b(?:knit|k|work)\b[^.;:,]*?)\s*,?\s+(?:while\s+)?(?P<said>{_RESOLVED})(?=\s*[.;]|\s*$)", "Knit to end of round, closing the gaps by knitting the wraps together with their sts."),
