@@ -39,7 +39,6 @@ SPELLINGS: tuple[Synonym, ...] = (
     row("foll", rf"^\s*foll(?:owing)?\s+({ROUND})\s*:", r"Next \1:", "Following row: K to end."),
     row("facing", r"\(\s*(?:rs|right\s+side)\s+facing\s*\)\s*(?=:)", "(RS)", "Next row (right side facing): K to end."),
     row("facing", r"\(\s*(?:ws|wrong\s+side)\s+facing\s*\)\s*(?=:)", "(WS)", "Next row (wrong side facing): P to end."),
-    row("across", r"\)\s+across\s+to\s+(?=last\s)", ") to ", "2nd row: K1, (p1, k1) across to last 4 sts, k4."),
     row("as", rf"(\brows\s*:\s*)as\s+({_NTH})\s+and\s+({_NTH})(?:\s+rows)?(?=\s*\.|\s*$)", r"\1Repeat \2 and \3 rows", "3rd and 4th rows: As 1st and 2nd."),
     row("as", rf"(\brows\s*:\s*)as\s+({_NTH})\s+and\s+({_NTH})\s+rows\s+({N})\s+times(?:\s+more)?(?=\s*\.|\s*$)", r"\1Repeat \2 and \3 rows \4 times", "5th to 10th rows: As 3rd and 4th rows 3 times more."),
     row("alternately", r"(\([^()]*\))\s*,?\s+(?P<said>alternately)\s+across", r"\1 across", "2nd row: (P1, k1) alternately across.", spelt_out=True),

@@ -33,7 +33,6 @@ SIGNS: tuple[Synonym, ...] = (
     row("previously", r"\bpreviously\s+wrapped\b", "wrapped", "Row 3: Knit to 5 sts before previously wrapped st, w&t."),
     row("both ends", r"\bat\s+both\s+ends\s+of\b", "at each end of", "Decrease 1 st at both ends of next row."),
     row("across", r"((?:^|:)\s*)([kp]\s?\d+(?:(?:\s*,)?\s*[kp]\s?\d+)+)\s*,?\s+across(?=\s*[.]|\s*$)", r"\1(\2) to end", "Row 1: K1 p1, across."),
-    row("rep", r"(\*[^*]*(?<!\*)[,;])\s*rep(?:eat)?\s+(?=(?:around|across|to\s+(?:the\s+)?end)\b)", r"\1 rep from * ", "Rnd 2: *K5, p2; rep around."),
     row("to|around", rf"((?:^|:)\s*)({_RIB})\s*,?\s+(?:(?:to\s+(?:the\s+)?end|(?:all\s+)?around|all\s+across)(?:\s+of\s+(?:the\s+)?{ROUND}|\s+the\s+{ROUND})?)(?=\s*[.]|\s*$|\s*,?\s*(?:and\s+)?turn\s*(?:[.]|$))", r"\1(\2) to end", "Round 1: K2, p2 to end of round."),
     row("to last", rf"((?:^|:)\s*)({_RIB})\s*,?\s+(?=to\s+(?:the\s+)?last\s+(?:{N}\s+)?{STS}\s*,?\s*[kp]\s?\d)", r"\1(\2) ", "Row 1: K2, p2 to last 2 sts, k2."),
     row("left", r"(?<=\*)\s*until\s+(?:one|1)\s+(?:st|stitch)\s+(?:left|rem(?:ain)?s?)\s*,?\s*(?=[kp])", r" to last 1 sts, ", "* k2tog * until one stitch left k1"),

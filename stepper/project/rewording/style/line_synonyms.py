@@ -341,7 +341,6 @@ LINES: tuple[Synonym, ...] = (
         "Rep Rnds 1 and 2 a total of 5 times.",
     ),
     row("thrice", r"\bthrice\b", "3 times", "K10, (yo, k2tog) thrice, k to end."),
-    row("x", r"([)\]])\s*x\s*(\d+)", r"\1 \2 times", "K10, [yo, k2tog] × 3, k to end."),
     row(
         "rep",
         rf"\b(rep(?:eat)?)\s+(?:the\s+last|the\s+prev(?:ious)?|prev(?:ious)?|these|those)\s+((?:{N}\s+)?{ROUND})",

@@ -181,12 +181,6 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     row("inc", r"\binc(?:rease)?\s+(?:1|one)\s+st(?:itch)?\s+in(?:to)?\s+(?:the\s+)?next\s+st(?:itch)?\b", "inc 1", "(Inc 1 st in next st) twice, k to end."),
     row("inc", rf"\binc\s+(?:1\s+)?in(?:to)?\s+(?:the\s+)?(?:each\s+of\s+(?:the\s+)?)?next\s+({N})\s+{STS}", r"(inc1) \1 times", "K5, inc in next 2 sts, k to end."),
     row("(rs)|(ws)", r"^(\s*(?!row|rnd|round)[a-z][a-z -]*?\d*\s*):\s*\(\s*(rs|ws)\s*\)\s*", r"\1 (\2): ", "Final row: (RS) K11, k2tog, k to end."),
-    row(
-        ",*|, *",
-        rf"\*([^*]+?),\s*\*\s*rep(?:eat)?\s+(?=to\s+(?:last\s+{N}|end))",
-        r"*\1; rep from * ",
-        "Row 2: K4, *k2, p2,* repeat to last 4 sts, k4.",
-    ),
     row("knit|k ", rf"\b(knit|purl|k|p)\s+all\s+{STS}\s+for\s+({N}\s+{ROUND})", r"\1 \2", "Knit all sts for 3 rounds."),
     row(
         ";",

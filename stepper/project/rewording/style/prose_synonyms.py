@@ -175,12 +175,6 @@ PROSE: tuple[Synonym, ...] = (
         "Round 6: *Ssk* for complete round.",
     ),
     row(
-        "*",
-        rf"^([^*]*)\*\s*([^*]*?[a-z0-9)])\s*,?\s*\*\s*rep(?:eat)?\s+until\s+({N})\s+{STS}\s+(?:rem(?:ain)?|(?:are\s+)?left)\s*,?\s*(?=[^*]*$)",
-        r"\1*\2; rep from * to last \3 sts, ",
-        "*K2, p2* repeat until 4 sts left, k2tog, p2.",
-    ),
-    row(
         "repeat|rep ",
         r"^(\s*(?:next\s+(?:row|rnd|round)|(?:row|rnd|round)s?\s+\d+)\s*(?:\(?[rw]s\)?\s*)?:\s*)([^.:;*]*[a-z0-9)])\s*\.\s*rep(?:eat)?\s+(?:to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?|across|around)(?=\s*\.?\s*$)",
         r"\1*\2; rep from * to end",

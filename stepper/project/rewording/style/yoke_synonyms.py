@@ -86,7 +86,6 @@ YOKES: tuple[Synonym, ...] = (
     ),
     row("over all|across all", r"(\bchart\s+[A-Z\d]+)\s+(?:over|across)\s+all\s+(?:sts|stitches)\b", r"\1", "Join CC and work Chart A over all sts."),
     row("loosely,|loosely and", r"(\b(?:bo|bind\s+off|cast\s+off)\b[^.;,]*?\bloosely)\s*(?:,|and)\s*(?=(?:knitwise|purlwise|in\s+(?:rib|patt(?:ern)?)|k(?:nit)?wise)\b)", r"\1 ", "BO loosely, in rib."),
-    row("*to*|* to *", r"\*\s*[,;]?\s*rep(?:eat)?\s+(?:from\s+)?\*\s*to\s*\*(?:\s+(?:to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:rnd|round))?|(?:around\s+)?the\s+whole\s+(?:rnd|round)|around|all\s+(?:around|the\s+way\s+round)))?(?=\s*[.=]|\s*$)", "; rep from * to end", "Rnd 1: *K2, k2tog*, repeat *to* = 30 sts."),
     row("repeat", r"(\*[^*]+\*)\s*[,;]?\s*rep(?:eat)?(?=\s*(?:[.]\s*\d|=))", r"\1 around", "Rnd 1: *K2, k2tog*, repeat. 30 sts."),
     # --- needles and fabrics ---
     row(

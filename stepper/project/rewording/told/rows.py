@@ -58,12 +58,17 @@ _ALL_ALONG: Final = regex(
     rf"(?P<comma>\s*,)?\s*(?:(?:and\s+)?(?P<rep>rep(?:eat)?)\s+(?:(?:this|these|those)\s+)?(?:{N}\s+)?(?:{STS}\s+)?)?(?P<along>{ALONG})", re.IGNORECASE
 )
 _ENDING: Final = regex(r"\s*,?\s*(?:and\s+)?(?:ending|end|finish(?:ing)?)\s+(?:with\s+)?(?!(?:last|the\s+last)\b)", re.IGNORECASE)
+_LAST: Final = regex(
+    r"\s*,?\s*(?:and\s+)?(?:ending|end|finish(?:ing)?)\s+(?:the\s+)?last\s+rep(?:eat)?\b\.?\s*(?:with\s+)?", re.IGNORECASE
+)
+_NONE: Final = regex(r"yo|m1[lrp]?", re.IGNORECASE)
 _FIXED: Final = regex(r"(?:([kp])(\d+)(?: tbl)?|(k|p)(\d)tog(?: tbl)?|(ssk|ssp|skp)|(sk2p|s2kp)|sl (\d+).*)")
 _SO_LONG: Final = regex(rf"(?:\s*,\s*(?:for\s+)?|\s+for\s+|\s+-\s+)(?P<long>{N}\s+{ROUND}|{LONG})(?=\s*[.;]|\s*$)", re.IGNORECASE)
 """How long a repeat to the end is worked, behind it: "(k1, p1) around, 8 rounds"."""
 _LEAD: Final = regex(r"(?:rep(?:eat)?|work)\s+(?=[*(\[])", re.IGNORECASE)
 _BARE: Final = regex(r"(rib|patt)(?:ern)?(?:\s+(?:across|to\s+end|all\s+along))?(?=\.?\s*$)", re.IGNORECASE)
 _LAYS: Final = regex(r"(?:[kp](\d+)(?: tbl)?|[kp]\dtog(?: tbl)?|ssk|ssp|skp|sk2p|s2kp|yo|sl (\d+).*|(inc 1|kfb|pfb))", re.IGNORECASE)
+_RIB: Final = regex(r"k(\d), p\1|p(\d), k\2")
 _ALONE: Final = regex(r"[kp]\dtog(?: tbl)?|ssk|ssp|skp|kfb|pfb", re.IGNORECASE)
 _CLOSES: Final = {"(": ")", "[": "]"}
 _DEEPEST: Final = 4
@@ -169,6 +174,7 @@ def _list(text: str, start: int, closes: str, depth: int) -> _Parts | None:
         made.said += item.said
         made.at, made.waits, made.numbered, first = item.at, item.waits, item.numbered, False
         if not depth and not closes:
+            made = _ribbed(text, made)
             whole = _whole(text, made)
             if whole is not None:
                 return whole
@@ -283,7 +289,7 @@ def _bracket(text: str, at: int, depth: int) -> _Parts | None:
         return _Parts([f"({inside.text}) {often}"], times.end(), inside.said)
     lead = _OFTEN.match(text, end)
     goal = match_goal(text, _blank(text, lead.end())) if lead is not None else None
-    if goal is None:
+    if goal is None or goal.kind == "needle" or (depth and goal.kind == "end"):
         return None
     made = _Parts([f"({inside.text}) {write_goal(goal)}"], goal.match.end(), inside.said, _left(goal))
     return _with_ending(text, made, f"({inside.text})", goal)
@@ -329,8 +335,14 @@ def _star(text: str, at: int) -> _Parts | None:
         if tail == " in total" and times["twice"]:
             return None
         return _Parts([f"*{body}; rep from * {number}{tail}"], times.end(), inside.said)
+    behind = match_goal(text, after) if said_rep else None
+    last = _LAST.match(text, behind.match.end() if behind is not None and behind.kind == "end" else after)
+    if said_rep and last is not None:
+        return _with_last(text, inside, last.end())
     lead = _OFTEN.match(text, end) if not said_rep else None
     goal = match_goal(text, _blank(text, lead.end()) if lead is not None else after)
+    if goal is not None and goal.kind == "needle":
+        return None
     if goal is None and not said_rep:
         ends = _SENTENCE_ENDS.match(text, end) is not None
         return _Parts([f"*{body}; rep from * to end"], end, inside.said) if ends else None
@@ -418,13 +430,36 @@ def _with_ending(text: str, made: _Parts, repeat: str, goal: RowPhrase | None) -
     return _Parts([f"{repeat} to last {number} sts", *words], at, made.said)
 
 
+def _with_last(text: str, inside: _Parts, at: int) -> _Parts | None:
+    """Return a repeat that ends with another number of its last stitch: "ending last rep k2"."""
+    phrase = match_phrase(text, at)
+    word = phrase.write if phrase is not None else None
+    *before, last = inside.words
+    if phrase is None or word is None or not re.fullmatch(r"([kp])\d+ \1\d+", f"{last} {word}"):
+        return None
+    takes = [_takes(each) for each in (*before, word)]
+    if None in takes:
+        return None
+    number = sum(take or 0 for take in takes)
+    repeat = f"*{inside.text}; rep from * to last {number} sts"
+    return _Parts([repeat, *before, word], end_of(phrase), inside.said)
+
+
 def _takes(word: str) -> int | None:
     """Return how many stitches a phrase in the grammar's words takes; None where that is not known."""
     found = _FIXED.fullmatch(word)
     if found is None:
-        return None
+        return 0 if _NONE.fullmatch(word) else None
     plain, tog, two, three, slipped = found[2], found[4], found[5], found[6], found[7]
     return int(plain or tog or slipped or (2 if two else 3 if three else 0)) or None
+
+
+def _ribbed(text: str, made: _Parts) -> _Parts:
+    """Return two stitches of a rib that begin a row as one repeat, where they go on to a place: "k1, p1 to last st"."""
+    goal = match_goal(text, _blank(text, made.at)) if len(made.words) == 2 else None
+    if goal is None or goal.kind not in ("last", "before", "from", "place") or not _RIB.fullmatch(made.text):
+        return made
+    return _Parts([f"({made.text}) {write_goal(goal)}"], goal.match.end(), made.said)
 
 
 def _whole(text: str, made: _Parts) -> _Parts | None:

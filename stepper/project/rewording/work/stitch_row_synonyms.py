@@ -44,12 +44,6 @@ STITCH_ROWS: tuple[Synonym, ...] = (
         r"\1(\2) ",
         "Rnd 5: *K2tog 3 times, p1; rep from * around.",
     ),
-    row(
-        "repeat|rep",
-        r"\*([^*;]*[a-z][^*;]*?)[,;]?\s*\*\s*[,;]?\s*(?:rep(?:eat)?\s+)?(?:all\s+the\s+way|right)\s+(?:round|around|across)(?:\s+to\s+(?:the\s+)?end)?" + _END,
-        r"*\1; rep from * to end",
-        "Next rnd: *K1, k2tog*, repeat all the way round.",
-    ),
     # --- a fabric by its first word ---
     row("m.st|m. st", rf"(?<![\w.])m\.\s?st\b\.?(?=\s+(?:\d|{_GOAL}))", "moss", "1st row: M.st 3, cast off 1 st, m.st to end."),
     row("moss|seed", rf"{_BEGUN}(?:work\s+)?(moss|seed)\.?\s+(?={_GOAL})", r"\1work in \2 st ", "Next row: Moss to last 5 sts, k2tog, yo, moss 3."),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.project.reading.wording import reads
 from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.told.rows import write_rows
 
@@ -32,6 +33,9 @@ def written(line: str) -> str:
         ("Row 1: K1, [(k1, p1) twice, k2] 3 times.", "Row 1: K1, ((k1, p1) twice, k2) 3 times."),
         ("Knit 1 rnd, then k2tog around.", "Knit 1 rnd. *k2tog; rep from * to end."),
         ("Row 1: K2tog, k until there are 18 (20) sts on right needle, turn.", "Row 1: K2tog, k17 (19), turn."),
+        ("Row 1: K1, p1 to the last st, k1.", "Row 1: (k1, p1) to last st, k1."),
+        ("Row 1: P2, *k2, p2; rep from * across, ending last rep p3.", "Row 1: P2, *k2, p2; rep from * to last 5 sts, k2, p3."),
+        ("Row 1: K3, *yo twice, k2tog twice, k2; rep from *.", "Row 1: K3, *yo twice, (k2tog) twice, k2; rep from *."),
         ("Row 1: K3 / p to last 3 / k3.", "Row 1: K3, p to last 3 sts, k3."),
     ],
 )
@@ -50,11 +54,13 @@ def test_a_repeat_or_an_end_is_written_as_the_grammar_has_it(printed: str, words
         "Sl 1, k7 to end.",
         "(k1, p1), k to end.",
         "*Knit to 2 sts before marker, k2tog* twice, knit to the thumb.",
+        "K3, p1 to last 3 sts, k3.",
+        "*K2, yo, k1; rep from *, ending last rep p2.",
         "Knit until 4 sts remain.",
         "*Inc rnd: K1, m1.",
         "K12, patt until there are 20 sts on right needle and the cable is crossed.",
         "Bind off 4 sts, k until there are 20 sts on right needle, k to end.",
-        "(K1, yo) to end, ending with sl 1, k2tog, psso, m1.",
+        "(K1, yo) to end, ending with a bobble.",
     ],
 )
 def test_what_leaves_a_word_or_has_two_meanings_stays(printed: str) -> None:
@@ -67,3 +73,37 @@ def test_each_letter_keeps_a_printed_place() -> None:
     line = write_rows(as_printed("Row 1: *Slip 1 purlwise with yarn in back, knit 1*, all around."))
     assert len(line.places) == len(line.text) + 1
     assert list(line.places) == sorted(line.places)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "(K2, p2) repeat to last 2 sts, k2.",
+        "*K 1, p 1 *, repeat between *s across row.",
+        "*K 1, p 1, repeat from * to * across row.",
+        "*K1, p1, repeat from * across row, end k 1.",
+        "*K2, p2* repeat until 4 sts left, k2tog, p2.",
+        "*K4, p1*; rep * to * to last 4 sts, k4.",
+        "*K4, p1; rep from * until last 3 sts, k3.",
+        "*K6, k2tog*, repeat *-* around.",
+        "*K6, k2tog, repeat to marker, k to end.",
+        "*Knit 4, knit 2 together*, repeat *-* all the way round.",
+        "2nd row: K1, (p1, k1) across to last 4 sts, k4.",
+        "K1, slip 1 stitch as if to knit, knit 1, pass the slipped stitch over, k to end.",
+        "K10, [yo, k2tog] × 3, k to end.",
+        "K2, *p1, k1; repeat from * across to last 6 sts, k 6.",
+        "Knit 2 together all the way across.",
+        "Next rnd: *K1, k2tog*, repeat all the way round.",
+        "Next rnd: K2tog all the way round.",
+        "Next row: K2tog all along the row.",
+        "Rnd 1: *K2, k2tog*, repeat *to* = 30 sts.",
+        "Rnd 2: *K5, p2; rep around.",
+        "Round 1: K6, K2tog, repeat around.",
+        "Row 11: K3, *yo, sk2p, yo, k1*, repeat between stars to last 3 sts, k3",
+        "Row 2: K4, *k2, p2,* repeat to last 4 sts, k4.",
+        "Row 6: Sl first st purlwise wyif, k to end.",
+    ],
+)
+def test_a_row_of_stitches_is_read_in_any_dress(line: str) -> None:
+    """Lines from the pages that used to need a row of a table each."""
+    assert reads(line)
