@@ -38,6 +38,7 @@ from stepper.project.rewording.style.spoken_synonyms import SPOKEN
 from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
 from stepper.project.rewording.talk import take_talk_out
+from stepper.project.rewording.told.moving import write_moves
 from stepper.project.rewording.told.rows import write_rows
 from stepper.project.rewording.told.sentences import write_told
 from stepper.project.rewording.voice.orders import write_orders
@@ -107,7 +108,7 @@ def undress(plain: str) -> Reworded:
 
 def _as_printed_elsewhere(line: Reworded) -> Reworded:
     """Return a line that nothing else reads as other pages print it; the same if it has no such words."""
-    line = write_rows(write_lists_in_turn(line))
+    line = write_rows(write_moves(write_lists_in_turn(line)))
     line = write_told(write_join_lists(write_edge_steps(write_edge_lists(line))))
     again = _by_rows(_by_rows(line, STOPS) if "." in line.text else line, SECOND_LOOK)
     if again.text != line.text:

@@ -120,13 +120,13 @@ HOLDING: tuple[Synonym, ...] = (
     # --- returned to the needles ---
     row(
         "needle|dpn",
-        rf"\b{_BACK}\s+((?:the\s+)?(?:{N}\s+)?(?:held\s+)?(?:(?!to\b|on\b|from\b)[a-z]+\s+){{0,5}}?)({STS}\s+)?(?:back\s+)?(?:on|onto|to)\s+(?:the\s+)?({_SIZED})",
+        rf"\b{_BACK}\s+((?:the\s+)?(?:{N}\s+)?(?:held\s+)?(?:(?!to\b|on\b|from\b|one\b|each\b)[a-z]+\s+){{0,5}}?)({STS}\s+)?(?:back\s+)?(?:on|onto|to)\s+(?:the\s+)?({_SIZED})",
         r"change to \3. return \1sts to needles",
         "Place 20 held sts on US 6 (4 mm) double-pointed needles.",
     ),
     row(
         "needle|dpn",
-        rf"\b{_BACK}\s+(?:the\s+)?((?:{N}\s+)?(?:held\s+)?(?:(?!to\b|on\b|from\b|held\b)[a-z]+\s+){{0,5}}?){STS}\s+(?:back\s+)?(?:on|onto|to)\s+(?:the\s+|a\s+)?{_DPNS}(?!\s*\d)",
+        rf"\b{_BACK}\s+(?:the\s+)?((?:{N}\s+)?(?:held\s+)?(?:(?!to\b|on\b|from\b|one\b|each\b|held\b)[a-z]+\s+){{0,5}}?){STS}\s+(?:back\s+)?(?:on|onto|to)\s+(?:the\s+|a\s+)?{_DPNS}(?!\s*\d)",
         r"return \1sts to needles",
         "Place 20 held left sleeve sts on dpns. Join in the rnd.",
     ),

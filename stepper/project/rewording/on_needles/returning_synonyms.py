@@ -17,7 +17,6 @@ from stepper.project.rewording.synonym import STS, N, Synonym, row
 
 _PUT: Final = r"(?:place|put|slip|sl|transfer|return|move|take|pick\s+up)"
 _PART: Final = r"(?:(?:(?:left|right|first|second|other)\s+)?(?:front|back|sleeve|body|thumb|shoulder|side|instep|finger)|(?:index|middle|ring|little)\s+finger)"
-_WHOSE: Final = rf"(?:(?:the|one|each|a|either|your)\s+)*(?:first\s+(?=sleeve))?({_PART})"
 _YARN: Final = r"(?:yarn|wool|thread)"
 _THING: Final = rf"(?:(?:(?:an?|the|its|their|your|{_PART}|neck|st|stitch|waste|scrap|spare|stitch)\s+)*(?:(?:st|stitch)?-?\s?holders?|(?:waste|scrap|spare)\s+(?:{_YARN}|needle)|{_YARN}|pin|hold))"
 _NEEDLE: Final = rf"(?:(?:(?:the|a|an|your|main|working|left|right|{SIZE}|smaller|larger|short|long|\d{{2}}\s*(?:cm|in|\"))\s*(?:,\s*)?)*(?:set\s+of\s+)?(?:(?:circular|double[-\s]pointed|dp|[2-5]|two|three|four|five)\s+)*(?:needles?|dpns?|circulars?|circ))(?!\w)(?!\s*[1-5](?![\d.]))"
@@ -36,34 +35,18 @@ _SPOT: Final = (
 _EDGE: Final = r"(?:at\s+(?:the\s+)?(?:neck|armhole|front|side|inner|cent(?:er|re))\s+(?:edge|end)(?:\s+of\s+(?:the\s+)?(?:(?:left|right|other|second)\s+)?(?:shoulder|front|side|neck|half))?)"
 _WORK: Final = r"(?:(?:k|p|knit|purl|work|rib|patt|bind|cast|bo)\b|[kp]\d)"
 _AND: Final = r"(?:\s*[.;,]\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?)"
-_MATCH: Final = r"(?:work|complete|finish|knit)(?:\s+(?:it|this\s+side|the\s+second\s+side))?\s+(?:to\s+(?:match|correspond)(?:\s+(?:with|to))?|as\s+for|the\s+same\s+as|like)(?:\s+(?:the\s+)?(?:first|other)\s+(?:side|half|shoulder))?(?=\s*[.,;]|\s*$)"
 _START: Final = r"(^\s*|[.:]\s*)"
 _E: Final = r"(?=\s*[.;]|\s*$)"
-_BACK: Final = rf"return\s+(?:{N}\s+)?(?:held\s+)?(?:{_PART}\s+)?sts\s+to\s+needles"
 
 RETURNS: tuple[Synonym, ...] = (
     # --- whose stitches they are ---
     row("set of", rf"\b({_PUT}\s+)(?:the\s+|one\s+|a\s+|first\s+)*set\s+of\s+(?=(?:held\s+)?(?:sleeve|thumb)\s+{STS})", r"\1", "Place one set of sleeve sts onto dpns."),
     row("off|from", rf"\btake\s+((?:the\s+)?(?:{N}\s+)?(?:held\s+)?(?:{_PART}\s+)?{STS})\s+((?:off|from)\s+{_THING}){_AND}(?:place|put|slip|divide|arrange|distribute)\s+(?:them\s+)?(?:evenly\s+)?(?:over|onto|on\s+to|on|to|between)\s+", r"place \1 \2 onto ", "Take the sleeve sts off the holder and place them on dpns."),
-    row("for|of|from|on hold", rf"\b{_PUT}\s+(?:the\s+)?(?:held\s+)?({N}\s+)?(?:held\s+)?{STS}\s+(?:(?:on|from)\s+{_THING}\s+)?(?:for|of|from)\s+{_WHOSE}(?:\s+{STS})?(?:\s+(?:from|off)\s+{_THING})?\s+{_ONTO}\s+(?={_NEEDLE})", r"return \1held \2 sts to ", "Move the sts for one sleeve from the scrap yarn onto dpns."),
-    row("from|off", rf"\b{_PUT}\s+(?:the\s+)?(?:held\s+)?({N}\s+)?(?:held\s+)?{STS}\s+(?:from|off)\s+(?:the\s+)?({_PART})\s+(?:st(?:itch)?\s+)?holder\s+{_ONTO}\s+(?={_NEEDLE})", r"return \1held \2 sts to ", "With RS facing, slip 40 sts from front holder to needle."),
     row("place|put|sl|transfer|return|move|take|pick", rf"\b(?:{_PUT}\s+(?:the\s+)?(?:held\s+|rem(?:aining)?\s+)?({N}\s+)?(?:held\s+)?(?:({_PART})\s+)?{STS}\s+(?:from|off)\s+{_THING}|{_PUT}\s+(?:the\s+)?(?:held\s+({N}\s+)?|({N}\s+)?held\s+)(?:({_PART})\s+)?{STS}|return\s+(?:the\s+)?(?:rem(?:aining)?\s+)?({N}\s+)?(?:({_PART})\s+)?{STS}|{_PUT}\s+(?:the\s+)?({N}\s+)?({_PART})\s+{STS})\s+{_ONTO}\s+(?={_NEEDLE})", r"return \1\3\4\6\8held \2\5\7\9 sts to ", "Pick up the held thumb sts on 3 dpns."),
-    row("return to|go back to", rf"(\b)(?:return|go\s+back)\s+to\s+(?:the\s+)?(?:held\s+)?({N}\s+)?(?:held\s+)?{STS}(?:\s+on\s+hold)?\s+for\s+{_WHOSE}(?={_AND}|\s*$)", r"return \2held \3 sts to needles", "Return to sts on hold for back. With WS facing, join yarn."),
-    row("cent|middle", rf"\b({_JOIN})\s+(?:the\s+)?(?:{_YARN}|appropriate\s+colou?r)\s+to\s+(?:the\s+)?(?:held\s+{STS}|{STS}\s+(?:from|on|left\s+on)\s+(?:a\s+|the\s+)?(?:st(?:itch)?\s+)?holder)\s*,\s*((?:bind|cast)\s+off)\s+(?:the\s+)?(?:cent(?:er|re)|middle)\s+(?={N}\s+{STS})", r"\1 yarn to held sts, \2 ", "With RS facing, rejoin yarn to sts from holder, cast off centre 30 sts, K to end."),
     # --- the needles they come to ---
-    row("return", rf"\b(return\s+(?:{N}\s+)?held\s+(?:{_PART}\s+)?)\s*(sts\s+to)\s+(?:(?:the|a|an|your|set\s+of)\s+)*({SIZE}|smaller|larger)\s+(?:{_NEEDLE})", r"change to \3 needles. \1\2 needles", "Move the sts for one sleeve from the scrap yarn onto the larger dpns."),
     row("return", rf"\b(return\s+(?:{N}\s+)?held\s+(?:{_PART}\s+)?)\s*(sts\s+to)\s+(?:(?:the|a|your|set\s+of)\s+)*([2-5]|two|three|four|five)\s+(?:dpns?|(?:double[-\s]pointed\s+)?needles)(?!\w)", r"\1\2 needles. Divide over \3 needles", "Pick up the held thumb sts on 3 dpns."),
-    row("return", rf"\b(return\s+(?:{N}\s+)?held\s+(?:{_PART}\s+)?)\s*(sts\s+to)\s+{_NEEDLE}(?!\w)", r"\1\2 needles", "Return held 30 sts to the needle and rejoin yarn at the neck edge with RS facing."),
-    row("dividing", rf"(\bneedles)\s*,\s*(?:dividing|distributing|spreading|arranging)\s+(?:them|the\s+{STS})?\s*(?:evenly\s+)?(?:over|between|on|onto)\s+(\w+)\s+(?:dpns|needles)(?!\w)", r"\1. Divide over \2 needles", "Return held thumb sts to needles, dividing them over 3 dpns."),
     # --- the yarn is joined, and a side faces ---
-    row("facing|ready", rf"{_START}({_BACK})(?:{_AND}{_REJOIN}(?:\s+{_SPOT})?)?\s*[,;]?\s*{_READY}{_E}", r"\1With \3 facing, \2", "Return the held right front sts to the needle; join yarn at the armhole edge, ready for a WS row."),
-    row("facing", rf"{_START}({_BACK}){_AND}(?:{_FACING}\s*,?\s*{_REJOIN}(?:\s+{_SPOT})?|{_REJOIN}(?:\s+{_SPOT})?\s*,?\s+{_FACING}){_E}", r"\1With \3\4 facing, \2", "Return held 30 sts to the needle and rejoin yarn at the neck edge with RS facing."),
-    row("join|attach", rf"(\bneedles(?:\.\s+Divide\s+over\s+\w+\s+needles)?){_AND}{_REJOIN}(?:\s+{_SPOT})?{_E}", r"\1", "Return the held right front sts to the needle; join yarn at the armhole edge."),
-    row("join|attach", rf"(\bneedles){_AND}{_JOIN}\s+((?-i:MC|CC\d?|[A-H]))\b(?:\s+(?P<said>{_SPOT}))?{_E}", r"\1. Join \2", "Return held sleeve sts to needle, join MC at underarm.", spelt_out=True),
-    row("join|attach", rf"{_START}{_REJOIN}\s+to\s+(?:the\s+)?(?:held\s+({N}\s+)?|({N}\s+)?held\s+)(?:({_PART})\s+)?{STS}(?:\s+{_SPOT})?\s*,?\s*(?:{_READY}|{_FACING}){_E}", r"\1With \5\6 facing, return \2\3held \4 sts to needles", "Join yarn to the held sts at the armhole edge, ready for a WS row."),
-    row("join|attach", rf"{_START}{_REJOIN}\s+to\s+(?:the\s+)?({N}\s+)?({_PART})\s+{STS}(?:\s+{_SPOT})?\s*,?\s*(?:{_READY}|{_FACING}){_E}", r"\1With \4\5 facing, take up \2\3 sts", "Rejoin yarn to back sts, ready for a WS row."),
     row("facing", rf"{_START}(?:{_FACING}\s*,\s*)?{_REJOIN}\s+{_EDGE}(?:\s*,?\s*(?:and\s+)?{_FACING}|\s*,\s*{_READY}){_AND}(?=(?:bind\s+off|cast\s+off|bo|dec|k\d|k|p\d|p|knit|purl|work)\b)", r"\1With \2\3\4 facing, take up remaining sts. ", "Attach yarn at neck edge, WS facing. Bind off 2 sts, work to end."),
-    row("rem", rf"{_START}{_REJOIN}\s+{_EDGE}\s+of\s+(?:the\s+)?rem(?:aining)?\.?\s+({N})\s+{STS}{_AND}({_MATCH})", r"\1Take up \2 remaining sts. Complete like other side", "Join the wool at the neck edge of the remaining 43 sts and work to correspond with the first side."),
     row("facing", rf"{_START}(?P<said>{_REJOIN}(?:\s+{_SPOT})?)\s*,?\s*(?:and\s+)?{_FACING}{_AND}(?={_WORK}|pick|pu\b)", r"\1With \3 facing, ", "Join the yarn at the underarm, RS facing, and knit to the end of the row.", spelt_out=True),
     row("join|attach", rf"^(\s*)(?P<said>{_REJOIN}(?:\s+{_SPOT})?)\s*,?\s*(?:for|ready\s+for|to\s+(?:work|begin\s+with))\s+an?\s+({_SIDE})\s+row{_AND}(?={_WORK})", r"\1Next row (\3): ", "Join yarn for a WS row and purl across.", spelt_out=True),
     row("from ", rf"^(\s*)(?:(?P<said>{_REJOIN}(?:\s+{_SPOT})?){_AND})?(knit|purl)\s+(?:1|one|a)\s+row\s+from\s+(?:the\s+)?({_SIDE}){_E}", r"\1Next row (\4): \3", "Join yarn and purl 1 row from WS.", spelt_out=True),

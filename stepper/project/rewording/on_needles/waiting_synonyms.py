@@ -21,7 +21,6 @@ PART: Final = rf"(?:{_SIDED}{_PIECE})(?:'s)?"
 _ARTICLE: Final = r"(?:(?:the|your|all|of|both|just|now)\s+)*"
 _WHICH: Final = r"(?P<which>next|foll(?:owing)?|first|last)"
 _MANY: Final = rf"(?:{_WHICH}\s+)?(?P<number>{N})\s+(?:live\s+)?(?:(?P<part>{PART})\s+)?{STS}(?:\s+(?:of|for|from)\s+(?:the\s+)?(?P<of>{PART}))?"
-_NEXT: Final = rf"{_WHICH}\s+(?P<number>{N})\s+(?:(?P<part>{PART})\s+)?{STS}(?:\s+(?:of|for|from)\s+(?:the\s+)?(?P<of>{PART}))?"
 _NAMED: Final = rf"(?:(?:other|second|first)\s+)?(?P<named>{PART})s?(?:\s+{STS})?|{STS}\s+(?:of|for)\s+(?:the\s+)?(?P<whose>{PART})"
 _REST: Final = rf"(?:rest(?:\s+of\s+(?:the|your)\s+{STS})?|remainder(?:\s+of\s+the\s+{STS})?|(?:other|remaining|unworked|rem\.?)\s+(?:{PART}\s+)?{STS}|others)"
 _COUNTED: Final = rf"(?:{_REST}|(?:other|remaining|unworked|rem\.?)\s+({N})(?:\s+(?:{PART}\s+)?{STS})?)"
@@ -47,7 +46,6 @@ _PUTTING: Final = (
 _ARE_PUT: Final = r"(?:(?:are|is|should\s+be|will\s+be|get)\s+(?:now\s+|then\s+|all\s+)?(?:placed|put|slipped|slid|transferred|moved|threaded|set|parked)|(?:now\s+|all\s+)?goe?s?)"
 _STAYING: Final = r"(?:(?:are|is)\s+(?:left|kept|held)|(?:will\s+|can\s+|may\s+|should\s+|now\s+|all\s+|just\s+)*(?:rest|wait|stay|remain|sit|hang)s?)"
 """What may be said of stitches that wait already: an order only where it says of which of those on the needle."""
-_GAP: Final = r"(?:\s*[,;.]\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?)"
 _FOR_NOW: Final = (
     r"(?:\s*,?\s+(?:(?:for|until)\s+(?:now|later)|until\s+(?:they\s+are\s+)?(?:needed|wanted)(?:\s+again)?|without\s+(?:knitting|working)\s+(?:them|these)|"
     r"(?:in\s+)?the\s+same\s+way|as\s+before|in\s+the\s+meantime|to\s+be\s+(?:worked|knitted|picked\s+up|used)\s+later(?:\s+on)?))"
@@ -58,10 +56,6 @@ _START: Final = r"(^\s*|[.!:]\s+|[;,]\s*(?:and\s+|then\s+)*|\band\s+(?:then\s+)?
 _WHILE: Final = rf"(?:\s*,?\s+while\s+(?:you\s+(?:work|knit|finish|make)|(?:working|knitting))\s+(?:on\s+)?(?:the\s+)?{PART}(?:\s+{STS})?)"
 
 # --- that the work goes on with the others ---
-_SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
-_FACING: Final = rf"(?:(?:with\s+)?(?:the\s+)?(?:{_SIDE})(?:\s+of\s+(?:the\s+)?work)?\s+facing(?:\s+you)?)"
-_SPOT: Final = r"(?:\s+(?:at|to|in|by|from)\s+(?:the\s+)?(?:(?:neck|neckline|armhole|front|side|inner|outer|left|right|cent(?:er|re)|edge|end|beginning|of|the)\b\s*)+(?<!\s))?"
-_JOIN: Final = rf"(?:(?:re-?)?(?:join|attach)\s+(?:the\s+|a\s+|an\s+)?(?:new\s+|second\s+)?(?:ball\s+of\s+|strand\s+of\s+|end\s+of\s+)?{_YARN}{_SPOT}(?:\s+to\s+(?:the\s+)?rem(?:aining|ainder)?\.?(?:\s+{N})?(?:\s+{STS})?)?{_SPOT})"
 _HAS: Final = "hold|yarn|needle|pin|thread|wool|cable|marker|string|cotton|cord"
 
 WAITING: tuple[Synonym, ...] = (
@@ -70,17 +64,13 @@ WAITING: tuple[Synonym, ...] = (
     row("snug|tight|firm|draw|pull", r"(?:\s*[,;]\s*(?:and\s+)?|\s+and\s+)(?P<said>(?:pull|draw|tug|tighten|snug)(?:ing)?\s+(?:up\s+)?(?:the\s+)?(?:working\s+)?yarn(?:\s+up)?(?:\s+(?:snug|tight|firm)(?:ly)?)?(?:\s+(?:across|over|at|behind|to\s+close)\s+the\s+(?:gap|hole|opening))?)(?:\s*,\s*(?:and\s+)?|\s+and\s+)", ", ", "K8, hold 8 sts for thumb, pull the yarn snug across the gap and knit to end.", spelt_out=True),
     row("stop|end|finish|short", rf"(^\s*|[.;]\s*)(?:(?:on|in)\s+(?:the\s+)?last\s+{ROUND}\s*,?\s*)?(?:stop|end|finish)(?:ping|ing)?\s+(?:(?:the\s+|this\s+)?(?:last\s+)?{ROUND}\s+)?({N})\s+{STS}\s+(?:before|short\s+of)\s+(?:the\s+)?(?:end(?:\s+of\s+(?:the\s+|this\s+)?(?:last\s+)?{ROUND})?|bor|beg(?:inning)?(?:\s+of\s+(?:the\s+)?{ROUND})?|(?:bor\s+|end-of-(?:rnd|round)\s+)?marker){_CLOSED}", r"\1stop short \2 sts", "CO 40 sts. Join in the round. Knit 2 rounds. On the last round, stop 4 sts before the end of the round."),
     row("following|foll", rf"(\b(?:{OFF}|bo)\s+)the\s+(?:following|foll)\s+(?={N}\s+{STS})", r"\1the next ", "K8, bind off the next 4 sts, k8, bind off the following 4 sts, k to end."),
-    row("end|last", rf"(\bto\s+(?:the\s+)?end)\s*,?\s*(?:and\s+)?{_PUT}\s+(?:the\s+)?last\s+({N})\s+{STS}\s+{ON_HOLDER}(?=\s+for\b|\s*[.;]|\s*$)", r"\1, place these \2 sts on a holder", "K8, bind off 4 sts, k to end and slip the last 8 sts to a 2nd holder."),
-    row(_HAS, rf"(\b{_PUT}\s+(?:these|those|them)\b[^.,;:]{{0,40}}?\s+){_ON}\s+(?!(?:an?\s+|the\s+)?(?:st(?:itch)?\s+)?holder){_HOLDER}(?=\s*[,.;]|\s*$|\s+(?:for|and)\b)", r"\1on a holder", "K8 and place these 8 sts on a pin, k to end."),
     row("both|two", r"\b(?:both|the\s+two)\s+(?:shoulders|fronts|halves|sides\s+of\s+the\s+neck)(?=\s+(?:at\s+once|at\s+the\s+same\s+time|together|simultaneously)\b)", "both sides", "K8, join a second ball, bind off 4 sts, k8. Work both shoulders at the same time, each with its own ball."),
     row("both", r"\bboth\s+(?:sides|shoulders|fronts|halves)(?:\s+of\s+the\s+neck)?\s+are\s+(?:now\s+|then\s+)?(?:worked|knit|knitted|finished)\s+(?=(?:at\s+once|at\s+the\s+same\s+time|together|simultaneously)\b)", "work both sides ", "K8, join a second ball, bind off 4 sts, k8. Both sides are now worked at once, each from its own ball."),
     row("balls", r"^(\s*)(?:with|using)\s+(?:separate|two|2)\s+balls(?:\s+of\s+yarn)?(?:\s+for\s+(?:each\s+side|the\s+two\s+sides))?\s*,\s*(?=(?:dec|inc|bind|cast|bo|work|knit|purl)\b|decrease|increase)", r"\1work both sides at once. ", "With separate balls of yarn for each side, decrease 1 st at each neck edge on every RS row 4 times."),
-    row("second ball|2nd ball|other ball|another ball|new ball", rf"(,\s*(?:and\s+)?){_PUT}\s+(?:the\s+)?cent(?:er|re)\s+({N}\s+{STS})\s+{ON_HOLDER}(?=\s*(?:,\s*(?:and\s+)?|\s+and\s+)(?:join|attach|with|using)\s+(?:an?\s+|the\s+)?(?:second|2nd|other|another|new)\s+ball\b)", r"\1hold \2", "Purl 22, leave the centre 18 sts on a holder, join a second ball and purl to end."),
-    row("aside", r"^(\s*)set\s+(?:(?:the\s+)?(?:body|sleeve|piece|work|front|back|it|this|these)\s+)?aside(?P<said>\s+(?:for\s+(?:now|later)|until\s+(?:later|needed)|(?:and\s+)?without\s+(?:breaking|cutting)\s+(?:the\s+)?yarn))?(?=\s*\.?\s*$)", r"\1place all sts on a holder", "Set aside.", spelt_out=True),
-    row("shoulder", rf"(,\s*(?:and\s+)?){_PUT}\s+(?:(?:the|all|both)\s+)*(?:sets\s+of\s+)?shoulder\s+{STS}\s+{ON_HOLDER}{_FOR_NOW}?{_CLOSED}", r"\1place all sts on a holder", "When the armhole measures 17 cm, leave the shoulder stitches on holders."),
+    row("aside", r"^(\s*)set\s+(?:(?:the\s+)?(?:body|sleeve|piece|work|front|back|it|this|these)\s+)?aside(?P<said>\s+(?:for\s+(?:now|later)|until\s+(?:later|needed)|(?:and\s+)?without\s+(?:breaking|cutting)\s+(?:the\s+)?yarn))?(?=\s*\.?\s*$)", r"\1place all sts on a holder", "Set the body aside without breaking the yarn.", spelt_out=True),
     row(_HAS, rf"(\b{_PUT}\s+(?:(?:the|next|first|last|{N}|{STS}|{PART})\s+)+{ON_HOLDER})\s+and\s+(?:then\s+)?(?=(?:cast\s+on|co)\s+\d)", r"\1, ", "K8, pm, k8, pm, k8. K to marker, put the thumb stitches on hold and cast on 2 sts in the gap."),
     # --- a row that divides: what is worked between lies on the needle ---
-    row("holder|hold|yarn|thread", rf"\b(k|knit|work|p|purl)\s+(?:across\s+)?(?:the\s+)?(?:next\s+)?({N})\s+(?P<said>{PART})\s+{STS}(?=\s*,\s*(?:(?:remove\s+(?:the\s+)?(?:marker|m)|rm)\s*,\s*)?(?:{_PUT}|{_PUTTING})\s+{_ARTICLE}(?:next\s+)?(?:{N}\s+)?(?:{PART}\s+)?(?:{STS}\s+)?(?:{ON_HOLDER}))", r"\1 \2 sts", "Knit the 20 front sts, place the next 8 sts on a holder, k to end.", spelt_out=True),
+    row("hold", rf"\b(k|knit|work|p|purl)\s+(?:across\s+)?(?:the\s+)?(?:next\s+)?({N})\s+(?P<said>{PART})\s+{STS}(?=\s*,\s*(?:(?:remove\s+(?:the\s+)?(?:marker|m)|rm)\s*,\s*)?hold\s+(?:{N}|all)\s+{STS})", r"\1 \2 sts", "Knit the 20 front sts, place the next 8 sts on a holder, k to end.", spelt_out=True),
     *(
         row("same way", rf"{before}\b(k|knit|work|p|purl)\s+(?:across\s+)?(?:the\s+)?(?P<said>(?:(?:left|right)\s+)?(?:front|back))(?:\s+{STS})?\s*,\s*({_PUT}\s+{_ARTICLE}(?:{N}\s+)?(?:(?:left|right|second|other)\s+)?sleeve(?:\s+{STS})?\s+{ON_HOLDER})\s+(?:in\s+)?the\s+same\s+way(?=\s*,)", words, f"K8, pm, k8, pm, k20, pm, k8, pm. K to marker,{said} hold 8 sts,{said} knit the back, put the other sleeve on waste yarn the same way, cast on 4 sts, k to end.", spelt_out=True)
         for before, words, said in (
@@ -89,22 +79,6 @@ WAITING: tuple[Synonym, ...] = (
         )
     ),
     # --- those in the middle wait, those beyond come back ---
-    row("join|attach", rf"(\b(?:re-?)?(?:join|attach)\s+(?:the\s+|a\s+|an\s+)?(?:new\s+)?(?:ball\s+of\s+|strand\s+of\s+|end\s+of\s+)?{_YARN}\s+to\s+(?:the\s+)?rem(?:aining)?)\.?\s+({N})\s+({STS})((?:\s+{_FACING})?\s*(?:,\s*(?:and\s+)?|\s+and\s+))((?:k|knit|p|purl|patt|work)(?:\s+in\s+patt(?:ern)?)?\s+to\s+(?:the\s+)?end)(?=\s*\.?\s*$)", r"\1 \3\4\5. \2 sts", "K20, turn. With RS facing, slip next 12 sts onto a holder, rejoin yarn to rem 20 sts, k to end."),
-    *(
-        row(
-            "join|attach",
-            rf"(^\s*|[.:]\s*)(?:{before}\s*,?\s*)?(?:{_PUT}\s+|let\s+)(?:the\s+)?(?:cent(?:er|re)|middle|next|first)\s+({N})\s+{STS}{_WAITING}\s+{ON_HOLDER}(?:\s+for\s+(?:the\s+)?(?:back\s+|front\s+)?{_PIECE})?{_FOR_NOW}?"
-            rf"{_GAP}(?:{between}\s*,?\s*)?(?P<said>{_JOIN}){after}{_GAP}",
-            words,
-            example,
-            spelt_out=True,
-        )
-        for before, between, after, words, example in (
-            (f"({_FACING})", "(?!)", "", r"\1\2, take up remaining sts. Hold \3 sts, ", "K20, turn. With RS facing, leave the centre 12 sts on a safety pin, join yarn at the neck edge, k to end."),
-            ("(?!)", f"({_FACING})", "", r"\1\3, take up remaining sts. Hold \2 sts, ", "K20, turn. Leave the centre 12 sts on a thread. With RS facing, join yarn at the neck edge, k to end."),
-            ("(?!)", "(?!)", rf"\s*,?\s+({_FACING})", r"\1\4, take up remaining sts. Hold \2 sts, ", "K20, turn. Leave the centre 12 sts on a holder. Join yarn at the neck edge with the RS facing and knit to end."),
-        )
-    ),
     # --- the rest waits, behind a row that is turned or on which the work goes on ---
     row("rest|other|rem|unworked", rf"(\bturn)(?:\s+(?:the\s+|your\s+)?work)?\s*(?:,\s*(?:and\s+)?|;\s*|\s+and\s+|\.\s+)(?:(?:{_PUTTING}|{_PUT}|let)\s+(?:the\s+|all\s+)*{_COUNTED}{_WAITING}(?:\s+{_LEFT_ON})?|(?:the\s+)?{_COUNTED}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}(?:\s+{_LEFT_ON})?(?:\s+for\s+(?:the\s+)?{PART})?){_FOR_NOW}?{_CLOSED}", r"\1, leaving remaining \2\3 sts on a holder", "K20, turn, leaving the remaining sts to wait."),
     row("rest|other|rem", rf"(\b(?:only|alone))\s*[.;,]\s*(?:and\s+)?(?:the\s+|all\s+)*{_REST}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}(?:\s+{_LEFT_ON})?{_FOR_NOW}?{_CLOSED}", r"\1, leaving the other sts on a holder", "Cast on 60 sts. Work flat. Work on the 20 sts of the left front only; the others can stay on the needle."),
@@ -117,7 +91,6 @@ WAITING: tuple[Synonym, ...] = (
         row(_HAS, rf"{_START}{head}{_ARTICLE}{who}{verb}\s+{ON_HOLDER}(?:\s+for\s+(?:the\s+)?(?!first\b|second\b)(?P<use>{PART}))?{_FOR_NOW}?{_E}", r"\1place the \2 \3 \4\5\6 sts on a holder", example)
         for head, who, verb, example in (
             (rf"(?:{_PUT}|let)\s+", _MANY, _WAITING, "K8, park the next 8 sts on a piece of string, k to end."),
-            ("", _NEXT, rf"\s+{_STAYING}{_WAITING}", "The next 8 sts wait on a thread."),
         )
     ),
     *(

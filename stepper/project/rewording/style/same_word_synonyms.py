@@ -23,7 +23,6 @@ _BOTH: Final = r"(?:each|either|both)\s+(?:sides?|ends?|edges?)"
 _ROW: Final = r"(?:row|rnd|round)"
 _ROWS: Final = r"(?:rows|rnds|rounds)"
 _EDGE: Final = r"(?:armhole|neck|raglan|front|inner|outer|shaped)\s+edge"
-_RS: Final = r"(?:rs|right[-\s]side)"
 _ONE_ROW: Final = rf"(?:\b(?:knit|purl|work)\s+(?:1|one|a)\s+{_ROW}|\b(?:to|at)\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?{_ROW})?|\bacross|(?:^|:)\s*(?:knit|purl|k|p))"
 _BEGINS: Final = r"(^\s*|[.;:]\s+|\b(?:and|then)\s+|,\s*)"
 
@@ -58,7 +57,7 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("fasten", r"(\b(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool))\s*,?\s+and\s+(?=fasten\s+off\b)", r"\1. ", "Break the yarn and fasten off."),
     row("evenly", rf"\bevenly\s+(inc|dec)(reas(?:e|ing))?\s+({N}\s+{STS})", r"\1\2 \3 evenly", "Next row: Knit across, evenly decreasing 4 sts."),
     row("over to|swap|move ", rf"\b(?:change\s+over|swap(?:\s+(?:over|back))?|move(?:\s+(?:over|back))?|switch\s+over)\s+to\s+(?:the\s+)?(?={_NEEDLES})", "change to ", "Swap to 3 1/4mm needles. Knit 1 round."),
-    row("attach", r"\b(?:re-?attach(?:\s+the)?\s+(yarn|wool)|attach(?:\s+the)?\s+(yarn|wool)\s+again)\b", r"rejoin \1\2", "With RS facing, reattach yarn to held sts."),
+    row("attach", r"\b(?:re-?attach(?:\s+the)?\s+(yarn|wool)|attach(?:\s+the)?\s+(yarn|wool)\s+again)\b", r"rejoin \1\2", "Place 20 sts on a holder. With RS facing, attach the yarn again and knit to end."),
     said_row_behind("m1|make", rf"(\binc(?:reas(?:e|ing))?\s+{N}\s+{STS}\s+evenly(?:\s+(?:spaced|across|around|distributed))*)\s*[,(]?\s*(?P<said>(?:using|with|by\s+working|working)\s+(?:an?\s+|the\s+)?(?:m1[lr]?|make[-\s](?:1|one)(?:[-\s](?:left|right))?)(?:\s+(?:increases?|method))?)\s*\)?(?=\s*[.;]|\s*$)", "Inc Rnd: Knit, increasing 12 sts evenly spaced, using M1L."),
     row("inc|dec", rf"({_ONE_ROW})\s*,?\s+and\s+(?:at\s+the\s+same\s+time\s+)?(inc|dec)(?:rease)?\s+({N}\s+{STS}\s+evenly)", r"\1, \2 \3", "Rib to end, and at the same time increase 4 sts evenly."),
     row("evenly|tightly|loosely", rf"(\b{_OFF}\b[^.;,]*?)\s*,?\s+(?:loosely\s+(?:and|but)\s+evenly|evenly\s+(?:and|but)\s+loosely|(?:but\s+)?not\s+too\s+tightly){_E}", r"\1 loosely", "Bind off all sts loosely and evenly."),
@@ -92,7 +91,6 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("following|foll|next", rf"^(\s*)(?:(?:on|in)\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+({_ROW})\s*(\([rw]s\))?\s*[:,]\s*(?=[a-z*(\[])", r"\1Next \2 \3: ", "On the next row, k2, p2 to last 2 sts, k2."),
     row(" a r", rf"\b(work|knit|purl)\s+a\s+({_ROW})\b", r"\1 1 \2", "Work a row even. K2tog. Fasten off."),
     row("end", r"\s*[,;]?\s*(?:and\s+)?end(?:ing)?\s+(?:(?:after|by|having)\s+)?(?:just\s+)?(?:complet(?:ing|ed)|work(?:ing|ed))\s+(?=(?:an?|the)\s+(?:rs|ws|right[-\s]side|wrong[-\s]side|purl|p|knit|k)\s+row\b)", ", ending with ", "Work in garter st for 4 rows, ending after working a WS row."),
-    row("facing you", rf"\b(with\s+(?:the\s+)?{_RS}\s+facing)\s+you\b", r"\1", "Rejoin yarn to held sts with right side facing you, bind off 10 sts, k to end."),
     row("at same time", r"\bat\s+same\s+time\b", "at the same time", "Dec 1 st at raglan edge on every RS row, at same time dec 1 st at neck edge on next 4 rows."),
     # --- how far ---
     row("reach", rf"\b(until|till)\s+(?:the\s+|your\s+)?([a-z]+(?:\s+edge)?)\s+(?:has\s+)?reach(?:es|ed)\s+(?={LONG})", r"\1 \2 measures ", "Work in st st until piece has reached 5 cm."),
