@@ -361,6 +361,12 @@ class Cursor(RowRepeats):
                 "all the stitches left go on hold here, and the line works more behind them.",
                 "Write how many are put on hold, or place a marker behind them.",
             )
+        if element.times is None and not times and self.used:
+            raise MisfitError(
+                element.place,
+                "no stitches are left in this row to go on hold.",
+                'Put what the row has worked on hold in a line of its own: "Place all sts on a holder."',
+            )
         if element.rest and times < left:
             raise MisfitError(
                 element.place,

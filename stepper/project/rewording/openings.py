@@ -58,13 +58,17 @@ _KINDS: Final = tuple(
         ),
         (
             "sized",
-            rf"{_WITH}(?:(?:two|three|four|[2-4])\s+of\s+(?:the\s+|your\s+)?)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|{_WORD})(?:\s+|$){_LIKE}{_NOUN})(?=\W|$){_LONG}",
+            rf"{_WITH}(?:(?:two|three|four|[2-4]|set|pair)\s+of\s+(?:the\s+|your\s+)?)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|{_WORD})(?:\s+|$){_LIKE}{_NOUN})(?=\W|$){_LONG}",
         ),
         (
             "behind",
             rf"{_WITH}(?P<needle>{_LIKE}{_NOUN}\s+(?:size\s+)?(?:\d+(?:\.\d+)?\s?mm|no\.?\s?\d{{1,2}}\.\d+))(?=\W|$){_LONG}",
         ),
         ("sized", rf"{_WITH}(?P<needle>{SIZE}|{_FRACTION})(?=\s*,|\s+and\b)"),
+        (
+            "sized",
+            rf"(?P<needle>(?:{SIZE}|{_WORD})\s+{_LIKE}{_NOUN})(?=\s*,\s*(?:with\s+)?(?:the\s+)?{_SIDE}\b)",
+        ),
         ("sizeless", rf"(?:with|using|on)\s+(?:the\s+|a\s+|an\s+|your\s+)?{_LIKE}{_NOUN}(?=\W|$)"),
         (
             "yarn",
@@ -74,6 +78,7 @@ _KINDS: Final = tuple(
             "method",
             r"(?:with|using)\s+(?:the\s+|an?\s+|your\s+(?:favou?rite|preferred)\s+)?(?:[a-z]+[-\s]){1,4}?(?:method|technique|cast[-\s]?on|(?:bind|cast)-off)(?=\s*,|\s+and\b|\s*$)",
         ),
+        ("place", rf"from\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\s*[,:])"),
         (
             "place",
             rf"(?:(?:beg(?:inning|in)?|start(?:ing)?|commencing)\.?\s+(?:at|from|in|on)|along|down|up|around|round)\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\W|$)",
@@ -302,7 +307,8 @@ def _write_in_order(
             cable = _CABLE_IN.search(line.text, first, end) if name == "sized" else None
             cut = cable.span() if cable is not None else (end, end)
             kept += [line.text[cut[0] : end].replace('"', " in")] if cable is not None else []
-            text += [before, _named(name, line.text[first : cut[0]]), line.text[cut[1] : end], after]
+            noun = _SHORT.sub("needles", line.text[cut[1] : end])
+            text += [before, _named(name, _SHORT.sub("needles", line.text[first : cut[0]])), noun, after]
             places += [line.places[first]] * len(before)
             written = len(text[-3]) + len(text[-2])
             same = [*line.places[first : cut[0]], *line.places[cut[1] : end]]
@@ -321,6 +327,7 @@ def _named(kind: str, words: str) -> str:
     return f"{words} needles" if kind == "sized" and _BARE_OF_NOUN.search(words) else words
 
 
+_SHORT: Final = regex(r"\bndls?\b\.?", re.IGNORECASE)
 _SIZE_BEHIND: Final = regex(r"(?:size\s+|no\.?\s?)?(?P<mm>\d+(?:\.\d+)?)(?:\s?mm)?$", re.IGNORECASE)
 _BARE_OF_NOUN: Final = regex(r"[\d)m½]$", re.IGNORECASE)
 _ROLE: Final = regex(_BY_ROLE, re.IGNORECASE)
@@ -330,4 +337,4 @@ _ORDER: Final = (
     (("facing",), "With {} facing, "),
 )
 _SAID: Final = ("sizeless", "method", "place", "joined", "cable")
-_CABLE_IN: Final = regex(rf"{_CABLE}\s*-?\s*(?=(?:circular|circ|needle|long)|$)", re.IGNORECASE)
+_CABLE_IN: Final = regex(rf"{_CABLE}\s*-?\s*(?=(?:circular|circ|needle|ndl|long)|$)", re.IGNORECASE)

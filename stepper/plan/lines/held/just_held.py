@@ -42,7 +42,7 @@ def _hold_within_round(worked: WorkedPhrase, template: Template, needles: Needle
     Raises:
         MisfitError: it is not clear which they are, or they are not as many as printed.
     """
-    _check_told(worked, template)
+    _check_told(worked, template, flat=False)
     items: list[Item] = []
     held: dict[str, int] = {}
     markers = list(needles.markers)
@@ -68,15 +68,16 @@ def _hold_within_round(worked: WorkedPhrase, template: Template, needles: Needle
     needles.emit(tuple(items), left, divide=True)
 
 
-def _check_told(worked: WorkedPhrase, template: Template) -> None:
-    """Raise if which stitches go on hold hangs on a repeat, on others that wait, or on where a row turned.
+def _check_told(worked: WorkedPhrase, template: Template, *, flat: bool) -> None:
+    """Raise if which stitches go on hold hangs on a repeat, on others of a round, or on where it turned.
 
     Raises:
         MisfitError: it is not clear which they are.
     """
     place = worked.behind[0].hold.place
     told = sum(isinstance(one, Hold) and one.worked for one in template.elements)
-    if told != len(worked.behind) or worked.held:
+    waits = sum(isinstance(one, Hold) and not one.worked for one in template.elements)
+    if told != len(worked.behind) or waits != len(worked.held) or (worked.held and not flat):
         raise _unclear(place, "which stitches go on hold here is not clear within a repeat.")
     if any(run.stitch in _SHORT for run in flatten(worked.items)):
         raise _unclear(place, "stitches just worked go on hold only in a whole row or round.")
@@ -88,8 +89,8 @@ def _others(worked: WorkedPhrase, template: Template, needles: Needles) -> tuple
     Raises:
         MisfitError: it is not clear which they are, or they are not as many as printed.
     """
-    _check_told(worked, template)
-    bounds = [0, *_bound_off_at(worked)]
+    _check_told(worked, template, flat=True)
+    bounds = [0, *_parted_at(worked)]
     others: list[tuple[str, int]] = []
     done = 0
     for one in worked.behind:
@@ -103,7 +104,7 @@ def _others(worked: WorkedPhrase, template: Template, needles: Needles) -> tuple
         taken = {*needles.held, *(name for name, _ in others)}
         others.append((name_apart(one.hold.name or UNNAMED, taken), number))
         done = one.end
-    if done >= worked.after:
+    if done > worked.after or (done == worked.after and not worked.held):
         raise _unclear(
             worked.behind[-1].hold.place, "all stitches of the row go on hold, and none are worked behind."
         )
@@ -133,11 +134,12 @@ def _unclear(place: Span, told: str) -> MisfitError:
     )
 
 
-def _bound_off_at(worked: WorkedPhrase) -> list[int]:
-    """Return where the row bound off stitches. Unit: stitches it had made there."""
+def _parted_at(worked: WorkedPhrase) -> list[int]:
+    """Return where the row bound off stitches or left some waiting. Unit: stitches it had made there."""
     made, at = 0, []
     for run in flatten(worked.items):
-        if run.stitch == "bo":
+        if run.stitch in ("bo", "hold"):
             at.append(made)
+            continue
         made += run.leaves
     return at

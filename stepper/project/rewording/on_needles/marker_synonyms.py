@@ -112,7 +112,7 @@ NEEDLEWORK: tuple[Synonym, ...] = (
 )
 """The rows, in the order tried."""
 
-_BEG: Final = r"(?:bor|(?:beg(?:inning)?|start)[-\s]of[-\s](?:the[-\s])?(?:rnd|round))"
+_BEG: Final = r"(?:bor|(?:beg(?:inning)?|start)[-\s]of[-\s](?:(?:the|your)[-\s])?(?:rnd|round))"
 _FOR_BEG: Final = rf"(?:for|to\s+mark|as)\s+(?:the\s+|your\s+|a\s+)?(?:new\s+)?{_BEG}"
 _SPOT: Final = (
     r"(?:(?:the|your|left|right|front|back|side|cent(?:er|re)|middle|mid|underarm|underarms|first|body|of|between|at|seam|shoulder|sleeve|neck|raglan|steek|heel|sole|"
@@ -132,7 +132,7 @@ PLACED: tuple[Synonym, ...] = (
     row("m", r"\b(place|slip|sl|remove|replace)\s+(?:(?:the|a|an|your)\s+)?(?:(?:gusset|thumb|side|stitch|st|new|first|second|next|contrasting|raglan|other)\s+)?m(?=\s*[,.;:)]|\s*$|\s+and\b|\s+for\b)", r"\1 marker", "Next rnd: K20, place gusset m, m1l, place m, k to end."),
     row("marker", r"\b(place\s+)(?:your|(?:a|the)\s+(?:contrasting|different(?:[-\s]colou?red)?|colou?red|gusset|thumb|side|raglan|underarm|locking|removable))\s+(?=marker\b(?!\s+(?:in|on|into|around)\b))", r"\1", "K20, place a contrasting marker, k20."),
     # --- where the round begins ---
-    row("this|here|it", rf"(?:^\s*|(?<=[:]\s))(?:remove\s+(?:the\s+)?(?:{_BEG}\s+)?{_MARK}\s*,\s*)?(?:k|knit)\s*({N})(?:\s+{STS})?\s*(?:,\s*(?:and\s+)?|\s+and\s+)(?:pm|(?:re-?)?place\s+(?:the\s+|a\s+)?(?:{_BEG}\s+)?{_MARK})\s*[:;,.(-]+\s*(?P<said>{_NEW_BEG})\)?(?=\s*\.?\s*$)", r"K\1, pm for new BOR", "Remove BOR marker, k4, replace BOR marker; this is the new beginning of round.", spelt_out=True),
+    row("this|here|it", rf"(?:^\s*|(?<=[:]\s))(?:remove\s+(?:the\s+)?(?:{_BEG}\s+)?{_MARK}\s*,\s*)?(?:k|knit)\s*({N})(?:\s+(?:heel\s+)?{STS})?(?:\s+to\s+(?:the\s+)?(?:middle|cent(?:er|re))\s+of\s+(?:the\s+)?(?:heel|back|underarm|sole))?(?:\s*(?:,\s*(?:and\s+)?|\s+and\s+)(?:pm|(?:re-?)?place\s+(?:the\s+|a\s+)?(?:{_BEG}\s+)?{_MARK})|(?=[.;,]\s*(?:this|here|it)\s+is\s+(?:now\s+)?(?:the|your)\s+new\b))\s*[:;,.(-]+\s*(?P<said>{_NEW_BEG}(?:\s*[-,;:.]+\s*(?:(?:place|put)\s+(?:a|your|the)\s+)?marker\s+here)?)\)?(?=\s*\.?(?:\s*$|\s*{N}\s+{STS}))", r"K\1, pm for new BOR", "Remove BOR marker, k4, replace BOR marker; this is the new beginning of round.", spelt_out=True),
     row("bor|beg|start", rf"{_KNITS}{_PUTS}\s+(?:(?:a|the|your)\s+)?(?:new\s+)?{_BEG}\s+{_MARK}(?:\s+(?:here|there|to\s+this\s+(?:point|place|spot)))?(?:\s*,?\s+(?P<said>(?:at|in)\s+{_SPOT}))?(?=\s*[.;]|\s*$)", r"\1, pm for new BOR", "Knit 4 sts and place your BOR marker here, in the middle of the underarm.", spelt_out=True),
     row("replace", rf"^(\s*)remove\s+(?:the\s+)?(?:{_BEG}\s+)?{_MARK}\s*,\s*(?:k|knit)\s*({N})(?:\s+{STS})?\s*,\s*(?:and\s+)?replace\s+(?:the\s+)?(?:{_BEG}\s+)?{_MARK}(?=\s*\.?\s*$)", r"\1K\2, pm for new BOR", "Remove marker, knit 4, replace marker."),
     row("bor|beg|start", rf"\b{_PUTS}\s+(?:(?:a|the|your)\s+)?{_BEG}\s+{_MARK}(?:\s+here)?", "pm for BOR", "Place BOR m."),

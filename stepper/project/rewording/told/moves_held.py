@@ -25,10 +25,11 @@ WORKS: Final = regex(
     r"\b(?:k|p|knit|purl|work|patt|rib|cast\s+on|co|bind\s+off|cast\s+off|bo|sl)\b|\b[kp]\s?\d", re.IGNORECASE
 )
 _PART_ROW: Final = regex(
-    rf"(?:\b(?:k|knit|p|purl|work|patt|rib)\.?\s*{N}(?:\s+sts?)?(?:\s*,?\s*(?:and\s+)?turn(?:\s+(?:the\s+)?work)?)?|\bto\s+(?:the\s+)?(?:(?:next|first|second|left|right|side)\s+)*(?:marker|m))\s*$",
+    rf"(?:\b(?:k|knit|p|purl|work|patt|rib)\.?\s*(?:the\s+)?(?:last\s+|remaining\s+|first\s+)?{N}(?:\s+sts?)?(?:\s*,?\s*(?:and\s+)?turn(?:\s+(?:the\s+)?work)?)?|\bto\s+(?:the\s+)?(?:(?:next|first|second|left|right|side)\s+)*(?:marker|m))\s*$",
     re.IGNORECASE,
 )
 """The end of a row that has not come to its end."""
+_TURNS: Final = regex(r"\bturn(?:\s+(?:the\s+)?work)?$", re.IGNORECASE)
 _ENDED: Final = regex(r"\bto\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?\s*[,;]?\s*(?:and\s+)?(?:then\s+)?$", re.IGNORECASE)
 _ONLY: Final = regex(r"\b(?:only|alone)\b", re.IGNORECASE)
 _WHICH: Final = ("these", "one", "next", "last", "middle", "rem", "named", "held", "between", "some", "all")
@@ -114,6 +115,9 @@ def write_held(text: str, items: list[Item], at: int, start: int) -> Words | Non
     number, name = number_in(which), name_in(clause, which)
     ended = _ENDED.search(text[start : items[at].start]) is not None
     if which.kind == "these" or (which.kind == "last" and ended):
+        worked = not (at or in_row) and partial_before(text, start) is not None
+        if worked and not _TURNS.search(text[:start].rstrip(" .")):
+            return [UNDER_THE_ROW, "hold these ", *then_space(number), "sts", *name]
         if in_row:
             return ["hold these ", *then_space(number), "sts", *name]
         return [number, " sts. Hold all sts", *name] if number else ["hold all sts", *name]

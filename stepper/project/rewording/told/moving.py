@@ -14,6 +14,7 @@ import re
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
+from stepper.project.rewording.synonym import STS, N
 from stepper.project.rewording.told.moves import Clause, split_clause
 from stepper.project.rewording.told.moves_back import (
     CENTRE_OFF,
@@ -55,6 +56,8 @@ _HEAD: Final = regex(
 """The name of a row or of a part, before what is worked."""
 _JOINT: Final = regex(r"\s*(?:[,;:.]\s*(?:(?:and|then|now)\s+)*|\b(?:and|then)\s+(?:then\s+)?)", re.IGNORECASE)
 _NEXT: Final = regex(r"[,;]\s|\s(?:and|then)\s", re.IGNORECASE)
+_WORKED: Final = regex(rf"work\s+(?P<n>{N})\s+{STS}", re.IGNORECASE)
+_TURN: Final = regex(r"turn(?:\s+(?:the\s+|your\s+)?work)?", re.IGNORECASE)
 _AT_YARN: Final = ("join", "at", "facing", "adverb")
 """Kinds of phrases that say where yarn is joined to what came back, and which side faces."""
 _ALONE: Final = regex(r"(?:hold|(?:set|put|leave)(?:\s+(?:them|it))?\s+aside|leave)\s*", re.IGNORECASE)
@@ -177,6 +180,10 @@ def _read(
             return ["complete like other side"], at + 1, False
         if behind_move and (match := CENTRE_OFF.match(text, items[at].start, items[at].end)):
             return ["bind off ", (match.end(), items[at].end)], at + 1, False
+        worked = _WORKED.fullmatch(text, items[at].start, items[at].end)
+        turns = at + 1 < len(items) and _TURN.fullmatch(text, items[at + 1].start, items[at + 1].end)
+        if worked is not None and turns:
+            return ["work ", worked.span("n"), " sts in pattern"], at + 1, False
         return write_across(text, items, at, start, stop)
     if clause.only("facing") and at + 1 < len(items):
         return _moved(text, items, at + 1, start, stop, side_in(clause))

@@ -21,6 +21,23 @@ def test_the_next_row_goes_back_over_what_was_worked_last() -> None:
     ]
 
 
+def test_others_may_wait_between_what_was_worked() -> None:
+    """By hand: of 30, 9 worked and 11 left wait beside each other; the row goes back over the last 10."""
+    text = f"{BACK}K9, hold these 9 sts for left side, hold 11 sts for neck, k to end.\nPurl 1 row.\n"
+    rounds = plan_of(project(text)).rounds[-2:]
+    assert [(one.after, dict(one.held), one.side) for one in rounds] == [
+        (10, {"neck": 11, "left side": 9}, "WS"),
+        (10, {"neck": 11, "left side": 9}, "WS"),
+    ]
+
+
+def test_all_three_parts_of_a_row_may_wait() -> None:
+    """By hand: 9 and 11 and 10 are the 30; none is left."""
+    text = f"{BACK}K9, hold these 9 sts for left side, hold 11 sts for neck, k10, hold these 10 sts for right side.\n"
+    last = plan_of(project(text)).rounds[-1]
+    assert (last.after, dict(last.held)) == (0, {"neck": 11, "right side": 10, "left side": 9})
+
+
 def test_markers_of_what_is_left_stay_where_they_hang() -> None:
     """By hand: markers at 10 and 20 of 30; without the first 6 they hang at 4 and 14 of 24, so 10 before the end."""
     text = (
@@ -50,6 +67,8 @@ def test_the_fabric_of_what_waits_is_kept() -> None:
         ("K9, bind off 11 sts and place these sts on a holder, k to end.", "does not say how many"),
         ("K9, p21, place these 30 sts on a holder.", "none are worked behind"),
         ("K9, place these 9 sts on a holder, k9, turn.", "only in a whole row"),
+        ("K4, hold 3 sts, k9, place these 9 sts on a holder, k to end.", "behind the 4 before them"),
+        ("Next row: K9, hold 11 sts, k10. Place all sts on a holder.", "no stitches are left in this row"),
     ],
 )
 def test_what_is_not_clear_is_refused(line: str, told: str) -> None:
