@@ -506,6 +506,11 @@ def _(instruction: BindOff, needles: Needles) -> None:
         last = needles.drafts[-1]  # the underarms of a finished piece: nothing of it is on the needles
         last.remarks = (*last.remarks, f"{WHEN_DONE}graft what is left open")
         return
+    if needles.count == 0 and needles.held and needles.drafts and "three-needle" in instruction.manner:
+        last = needles.drafts[-1]  # the shoulders wait, and are joined off the needles of the piece
+        told = f"{WHEN_DONE}bind off together what waits on hold, with a third needle"
+        last.remarks = (*last.remarks, told)
+        return
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles to bind off.")
         return

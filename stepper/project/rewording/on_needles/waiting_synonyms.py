@@ -19,8 +19,6 @@ _SIDED: Final = r"(?:(?:left|right|first|second|other|back|front|cent(?:er|re)|i
 PART: Final = rf"(?:{_SIDED}{_PIECE})(?:'s)?"
 """A part of a piece by its name, without an article."""
 _ARTICLE: Final = r"(?:(?:the|your|all|of|both|just|now)\s+)*"
-_WHICH: Final = r"(?P<which>next|foll(?:owing)?|first|last)"
-_MANY: Final = rf"(?:{_WHICH}\s+)?(?P<number>{N})\s+(?:live\s+)?(?:(?P<part>{PART})\s+)?{STS}(?:\s+(?:of|for|from)\s+(?:the\s+)?(?P<of>{PART}))?"
 _NAMED: Final = rf"(?:(?:other|second|first)\s+)?(?P<named>{PART})s?(?:\s+{STS})?|{STS}\s+(?:of|for)\s+(?:the\s+)?(?P<whose>{PART})"
 _REST: Final = rf"(?:rest(?:\s+of\s+(?:the|your)\s+{STS})?|remainder(?:\s+of\s+the\s+{STS})?|(?:other|remaining|unworked|rem\.?)\s+(?:{PART}\s+)?{STS}|others)"
 _COUNTED: Final = rf"(?:{_REST}|(?:other|remaining|unworked|rem\.?)\s+({N})(?:\s+(?:{PART}\s+)?{STS})?)"
@@ -87,12 +85,6 @@ WAITING: tuple[Synonym, ...] = (
     # --- one half waits while the other is worked ---
     row("while", rf"(^\s*|[.!]\s+)(?:let|{_PUT})\s+{_ARTICLE}(?:(?:{N}\s+)?(?P<named>{PART})s?(?:\s+{STS})?|(?:{N}\s+)?{STS}\s+(?:of|for)\s+(?:the\s+)?(?P<whose>{PART})){_WAITING}(?:\s+{ON_HOLDER})?{_WHILE}(?:\s*:\s*({N}\s+{STS}))?{_CLOSED}", r"\1hold sts beyond gap for \2\3. \4", "Let the front rest on a thread while you work the back."),
     # --- every form of the verb ---
-    *(
-        row(_HAS, rf"{_START}{head}{_ARTICLE}{who}{verb}\s+{ON_HOLDER}(?:\s+for\s+(?:the\s+)?(?!first\b|second\b)(?P<use>{PART}))?{_FOR_NOW}?{_E}", r"\1place the \2 \3 \4\5\6 sts on a holder", example)
-        for head, who, verb, example in (
-            (rf"(?:{_PUT}|let)\s+", _MANY, _WAITING, "K8, park the next 8 sts on a piece of string, k to end."),
-        )
-    ),
     *(
         row(_HAS, rf"{_START}{head}{_ARTICLE}(?:{_NAMED}){verb}\s+{ON_HOLDER}{_FOR_NOW}?{_E}", r"\1place \2\3 sts on a holder", example)
         for head, verb, example in (

@@ -12,6 +12,7 @@ from typing import Final
 
 from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.synonym import LONG, ROUND, N
+from stepper.project.rewording.told.closing import CLOSING, write_closing
 from stepper.project.rewording.told.evenly import EVENLY, JOINED, write_evenly
 from stepper.project.rewording.told.phrases import split_phrases
 from stepper.project.rewording.told.repeats import REPEATS, write_repeat
@@ -26,7 +27,7 @@ _LASTS: Final = regex(
 )
 """Rounds up to a number or a length, of which a sentence behind them changes the last."""
 _TELLS: Final = regex(
-    r"\b(?:inc|dec)(?:reas)?|\b(?:rep(?:eat)?|again|fewer|less|more|rows?|rounds?|rnds?)\b", re.IGNORECASE
+    r"\b(?:inc|dec)(?:reas)?|\bneedle|\btogether\b|\b(?:rep(?:eat)?|again|fewer|less|more|rows?|rounds?|rnds?)\b", re.IGNORECASE
 )
 
 
@@ -77,7 +78,7 @@ def _told(text: str, start: int) -> tuple[tuple[Piece, ...], tuple[str, ...], in
     if found is not None and pieces is not None:
         said = tuple(phrase.match.group() for phrase in found[0] if phrase.kind == "said")
         return pieces, said, found[1]
-    for kinds, write in ((EVENLY, write_evenly), (REPEATS, write_repeat)):
+    for kinds, write in ((EVENLY, write_evenly), (REPEATS, write_repeat), (CLOSING, write_closing)):
         found = split_phrases(text, start, kinds)
         written = write(found[0]) if found is not None else None
         if found is not None and written is not None:
