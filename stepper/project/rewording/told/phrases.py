@@ -210,6 +210,32 @@ def split_phrases(text: str, start: int, kinds: Kinds = SHAPING) -> tuple[tuple[
     return None
 
 
+def leading_phrases(text: str, start: int, end: int, kinds: Kinds) -> tuple[tuple[ToldPhrase, ...], int]:
+    """Take a sentence apart as far as its words belong to phrases.
+
+    Args:
+        text: The line, made plain.
+        start: Where the sentence begins.
+        end: Where the line ends for it.
+        kinds: The kinds of phrases it may have.
+
+    Returns:
+        Its phrases in their order, and the offset behind the last of them.
+    """
+    found: list[ToldPhrase] = []
+    at = start
+    while len(found) < _MOST and at < end:
+        glue = _GLUE.match(text, at) if found else None
+        if found and glue is None:
+            break
+        phrase = _phrase(text, glue.end() if glue is not None else at, kinds)
+        if phrase is None or phrase.match.end() > end:
+            break
+        found.append(phrase)
+        at = phrase.match.start() + len(phrase.match.group().rstrip())
+    return tuple(found), at
+
+
 def _phrase(text: str, at: int, kinds: Kinds) -> ToldPhrase | None:
     """Return the phrase that begins at a place; None if there is none."""
     for kind, expression in kinds:

@@ -8,7 +8,7 @@ from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.voice.imperative import put_in_orders
 from stepper.project.rewording.voice.needle_roles import write_needle_roles
 from stepper.project.rewording.voice.to_taste import take_tastes_out
-from stepper.project.rewording.voice.work_order import put_works_in_order
+from stepper.project.rewording.told.straight import put_works_in_order
 
 
 def write_orders(line: Reworded) -> Reworded:

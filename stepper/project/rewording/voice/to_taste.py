@@ -38,6 +38,25 @@ _TASTE: Final = (
     rf"(?:you\s+(?:are\s+|have\s+)?)?(?:almost|nearly|just\s+about)?\s*(?:run(?:ning)?\s+out\s+of|(?:run|used)\s+up|run\s+out\s+of|out\s+of)\s+(?:your\s+|the\s+|all\s+)?(?:yarn|wool)|(?:your\s+|the\s+)?(?:yarn|wool)\s+(?:is\s+(?:almost|nearly)\s+(?:used\s+up|gone|finished|out)|runs\s+(?:out|low)|is\s+running\s+(?:out|low|short))"
     r")"
 )
+_WORD: Final = (
+    r"(?:until|till|to|for|when|it|the|this|is|are|as|if|so|just|simply|about|approx|roughly|however|whatever|a|an|and|else|which|what|do|long|tall|deep|high|wide|far|much|"
+    r"you|your|you've|you'd|it's|i|would|like|liked|want|wanted|need|needed|prefer|preferred|wish|wished|please|fancy|choose|have|got|patience|desired|required|necessary|"
+    r"total|finished|own|length|height|depth|width|reach(?:es)?|covers?|fits?|meets?|comes?|halfway|part|way|up|down|over|above|below|past|of|where|ends?|be|less|more|short|shorter|longer|than|bit|little|"
+    r"rib|ribbing|hem|cuff|underarm|armhole|body|sleeve|crown|heel|toe|fold|folded|turn|double|wearer's?|thumbnail|fingernail|middle|tip|top|base|bottom|"
+    r"(?:index|ring|big|longest)\s+(?:finger|toe)|fingers?|thumb|wrist|ankle|elbow|knee|calf|hips?|waist|foot|leg|arm|hand|neck|head|ears?|chin|shoulder|knuckles?)"
+)
+"""The words of which a choice left to the knitter is made: none of them orders anything."""
+_HERS: Final = r"(?=(?:[^.;()]|\.(?=\d))*\b(?:you|your|you'd|you've|i|desired|required|wanted|preferred|needed|necessary|wearer's?|reach(?:es)?|covers?)\b)"
+_FREE: Final = rf"{_HERS}(?:(?:(?:{LONG}(?:\s*/\s*{LONG})?)|{N}\s+{ROUND}|{_WORD}(?![\w'-]))(?:\s*[,+]\s+(?!(?:end|finish|work|knit|bind|cast)|[a-z]+ing\b)|\s+|(?=\s*(?:[.;,!)]|$))))+?"
+_CHOSEN: Final = regex(rf"(?<=\w|\)|\")\s*(?:[,-]\s*|\s)\(?(?P<said>(?:or|preferably)\s+{_FREE})\)?(?=\s*[.;,!]|\s*$)", re.IGNORECASE)
+"""A choice in whatever words: "or as tall as you've got patience for", "(or 6 cm less than you want)"."""
+_NOT_TASTE: Final = r"(?:sizes?|small(?:er|est)?|medium|large[rs]?|largest|men's?|women's?|child|children|adults?|babies|front|back|left|right|first|second|sleeves?|body|cuffs?|each|all|both|[smlx]+|\d\w*)"
+_FOR: Final = rf"for\s+(?:an?\s+)?(?!{_NOT_TASTE}\b)[a-z-]+(?:\s+(?!{_NOT_TASTE}\b)[a-z-]+)?"
+_EITHER: Final = regex(
+    rf"(?<=\s)(?P<long>{LONG}(?:\s*/\s*{LONG})?)\s+(?P<said>{_FOR}\s*,?\s*\(?\s*or\s+{LONG}(?:\s*/\s*{LONG})?\s+{_FOR}\s*\)?)(?=\s*[.;,!]|\s*$)",
+    re.IGNORECASE,
+)
+"""Two lengths for two looks, of which the first is worked: "5 in for turtleneck (or 1 in for crewneck)"."""
 _OR: Final = regex(
     rf"(?<=\w|\)|\")\s*(?:[,-]\s*|\s)\(?(?P<said>(?:or|preferably)\s+(?:else\s+|alternatively\s+)?{_TASTE})\)?(?=\s*[.;,!]|\s*$)",
     re.IGNORECASE,
@@ -70,7 +89,10 @@ def take_tastes_out(line: Reworded) -> Reworded:
     for match in reversed(list(_DESIRED_FIRST.finditer(line.text))):
         line = laid_anew(line, *match.span(), ["until piece measures ", match.span("long")])
         line = replace(line, kept=(*line.kept, match["said"].strip()))
-    for pattern in (_OR, _BRACKETED):
+    for match in reversed(list(_EITHER.finditer(line.text))):
+        line = laid_anew(line, *match.span(), [match.span("long")])
+        line = replace(line, kept=(*line.kept, match["said"].strip()))
+    for pattern in (_OR, _BRACKETED, _CHOSEN):
         for match in reversed(list(pattern.finditer(line.text))):
             before = line.text[: match.start()]
             if not _MEASURED.search(before[before.rfind(". ") + 1 :]) or orders_besides(match["said"]):

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.rewording.reworded import as_printed
-from stepper.project.rewording.voice.work_order import put_works_in_order
+from stepper.project.rewording.told.straight import put_works_in_order
 
 
 @pytest.mark.parametrize(
@@ -17,7 +17,7 @@ from stepper.project.rewording.voice.work_order import put_works_in_order
         ),
         ("Work back and forth in garter st for 6 cm.", "Work flat. Work in garter st for 6 cm."),
         ("Work the next 12 rounds in 2x2 rib.", "Work 12 rounds in 2x2 rib."),
-        ("Rib as set for 5 cm.", "Work in rib for 5 cm."),
+        ("Rib as set for 5 cm.", "Work in Rib for 5 cm."),
         ("Rib k1, p1 for 16 rounds.", "Work 16 rounds in k1, p1 rib."),
         ("Ribbing: 5 cm knit 2, purl 2.", "Work in k2, p2 rib for 5 cm."),
         (
