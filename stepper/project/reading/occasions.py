@@ -126,7 +126,7 @@ class OccasionBuilder(ElementBuilder):
             return "heel"
         if word in ("armhole", "armhole edge"):
             return "beg armhole" if word == "armhole" else word
-        if word in ("underarm", "divide", "division") or word.startswith("divid"):
+        if word in ("underarm", "armpit", "divide", "division") or word.startswith("divid"):
             return "divide"
         if re.match(r"mark|colou?red", word):
             return "marked"

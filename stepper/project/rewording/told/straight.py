@@ -187,7 +187,7 @@ def _written(found: dict[str, ToldPhrase]) -> Words | None:
     if fabric is None or not _agrees(verb, found, fabric):
         return None
     if not far and "now" in found and fabric and verb.startswith(("work", "knit", "cont", "change")):
-        alone = found.keys() <= {"now", "do", "fabric", "ribbed", "lead", "part"}
+        alone = found.keys() <= {"now", "do", "fabric", "ribbed", "lead", "part", "all"}
         return ["Work", *fabric] if alone else None
     if len(far) != 1:
         return None
