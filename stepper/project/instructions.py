@@ -114,6 +114,8 @@ class Repeated:
     """Name of the pattern whose rounds the numbers, or the count, are of; empty for rounds of the section."""
     short: bool = False
     """Whether the last ones are the last short rows, whatever was worked since."""
+    onwards: bool = False
+    """Whether the rounds of a pattern are meant from the one numbered to its last."""
 
 
 @dataclass(frozen=True, slots=True)

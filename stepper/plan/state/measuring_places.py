@@ -347,6 +347,27 @@ def last_shaped(name: str, needles: Needles, drafts: range) -> int | None:
     return last
 
 
+def rib_ended(needles: Needles, drafts: range) -> int | None:
+    """Return the last row of the rib with which a piece begins; None if it begins with none.
+
+    The lines of the rib go on to their end: "rib 10 rows, inc 6 sts in last row" belongs to it.
+    """
+    rows = [at for at in drafts if needles.drafts[at].before]
+    begun = next((number for number, at in enumerate(rows[:_RIB_BELOW]) if is_rib(needles.drafts[at])), None)
+    if begun is None:
+        return None
+    last = rows[begun]
+    for at in rows[begun:]:
+        if not is_rib(needles.drafts[at]) and needles.drafts[at].line != needles.drafts[last].line:
+            break
+        last = at
+    return last
+
+
+_RIB_BELOW = 3
+"""Within how many rows of its cast-on a rib begins at the edge of a piece: a row or two may stand below it."""
+
+
 def _with_bound_off(own: list[int], opened: list[int]) -> list[int]:
     """Return the rows of an armhole with those right before them that bind off for it and do not say so.
 

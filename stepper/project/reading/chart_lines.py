@@ -56,6 +56,13 @@ class ChartBuilder(PartBuilder):
             made.append(Repeated(numbers, None, lasts, again and not made, place, pattern=name))
         return made
 
+    def _do_pattern_onwards(self, tree: Any) -> Repeated:
+        """Read "work rows 2 to last of trellis pattern": once, up to its end."""
+        _, first, pattern = tree.children
+        place = self._tree_place(tree)
+        lasts, name = self._pattern_lasts(None, place), name_of(str(pattern))
+        return Repeated((self._one_for_all(first),), None, lasts, False, place, pattern=name, onwards=True)
+
     def _do_pattern_whole(self, tree: Any) -> Repeated:
         """Read "work the 4 rounds of trellis pattern 5 times"."""
         number = self._numbers(next(child for child in tree.children if type_of(child) == "NUMBERS"))

@@ -19,15 +19,17 @@ from stepper.plan.state.measuring_places import (
     first_row_of,
     last_shaped,
     measured_from,
+    rib_ended,
     stretch_named,
     without_heel,
     without_held,
 )
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Rounds, UntilCount, UntilLength, UntilLike
-from stepper.project.instructions import AsPart, Line, Phrase, Return, Sentence
+from stepper.project.instructions import AsPart, Line, Phrase, Repeated, Return, Sentence
 from stepper.project.model import Section
 from stepper.project.problems import one_of
+from stepper.project.rewording.told.numbers import digits_of
 from stepper.project.stitchwork import Across, Mark, PickUp, Work
 
 _WHOLE = frozenset({"sock", "stocking", "mitten", "mitt", "glove", "slipper", "bootee", "legwarmer"})
@@ -93,7 +95,8 @@ def _made_again(instruction: AsPart) -> bool:
 
 
 def _words(name: str) -> list[str]:
-    return [word.removesuffix("s") for word in name.lower().replace(",", " ").split()]
+    """Return the words of a name, a number that it spells out as digits: "section one" is "section 1"."""
+    return [digits_of(word).removesuffix("s") for word in re.sub(r"[,:]", " ", name.lower()).split()]
 
 
 def lines_of(instruction: AsPart, source: Section, needles: Needles) -> tuple[Line, ...]:
@@ -138,8 +141,13 @@ def lines_after_own(
     if done == 1 and (sentence := _beginning(rest[0])) is not None:
         after = rest[0].sentences[rest[0].sentences.index(sentence) + 1 :]
         return (replace(rest[0], sentences=after), *rest[1:]) if after else rest[1:], 1
+    alike = all(
+        ours.codes == their.codes for ours, their in zip(needles.drafts[needles.section.start :], theirs, strict=False)
+    )
     for number in range(1, len(rest)):
         if sum(draft.line in map(_number, rest[:number]) for draft in theirs) == done:
+            if not alike and _reaches_back(rest[number:], theirs, needles):
+                break  # rows of the other part are worked again, and those worked here are others
             told = f"goes on with line {_number(rest[number])}; the rows before it are worked here already."
             needles.warn(instruction.place, f"as the {source.name}: {told}")
             return rest[number:], done
@@ -147,6 +155,17 @@ def lines_after_own(
     unknown = f"so it is not known where in the {source.name} this goes on"
     needles.miss(instruction.place, f"{told}, {unknown}.", "Write its lines out.", anywhere=True)
     return (), 0
+
+
+def _reaches_back(lines: tuple[Line, ...], theirs: list[DraftRound], needles: Needles) -> bool:
+    """Return whether the first of some lines to repeat rows repeats any from before these lines."""
+    since = 0
+    for line in lines:
+        again = next((one for one in line.sentences if isinstance(one, Repeated) and not one.pattern), None)
+        if again is not None:
+            return again.last is None or again.last.of(needles.size) > since
+        since += sum(draft.line == _number(line) for draft in theirs)
+    return False
 
 
 def _number(line: Line) -> int:
@@ -271,7 +290,7 @@ def _named(instruction: AsPart, drafts: range, needles: Needles, side: str) -> i
 
 def _ended(name: str, instruction: AsPart, drafts: range, needles: Needles, side: str) -> int | None:
     """Return the number of rows up to the last that shapes what the line names, or the row back behind it."""
-    last = last_shaped(name, needles, drafts)
+    last = rib_ended(needles, drafts) if name.startswith("rib") else last_shaped(name, needles, drafts)
     if last is None:
         return None
     told = f"{instruction.upto}: worked up to the last such row of line {needles.drafts[last].line}."

@@ -115,6 +115,7 @@ def _pattern_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...
         needles.report(repeated.place, told)
         return ()
     rows = tuple(cycle[number - 1] for number in repeated.numbers) or cycle
+    rows = cycle[repeated.numbers[0] - 1 :] if repeated.onwards else rows
     return rows if _fits_sides(repeated, cycle[0].side, len(rows), needles) else ()
 
 
@@ -160,6 +161,7 @@ def establish_pattern(
     whole = named_cycle(f"{NAMED}{repeated.pattern}", needles, repeated.place)
     assert whole is not None, repeated.pattern
     numbers = repeated.numbers or tuple(range(1, len(whole) + 1))
+    numbers = tuple(range(numbers[0], len(whole) + 1)) if repeated.onwards else numbers
     in_order = numbers == tuple(range(numbers[0], numbers[0] + len(numbers)))
     if not in_order or (len(numbers) < len(whole) and not isinstance(repeated.duration, Times)):
         establish(cycle, needles, start=start)

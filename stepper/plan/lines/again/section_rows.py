@@ -7,9 +7,13 @@ from dataclasses import replace
 
 from stepper.plan.state.needles import Needles
 from stepper.project.pattern_heads import key_of
+from stepper.project.rewording.told.numbers import digits_of
 from stepper.regex import regex
 
-_NUMBERED = regex(r"(?P<called>section\s+(?:\d{1,2}|[a-h]))\b\s*(?:[:,.]\s*(?P<title>.+))?", re.I)
+_NUMBERED = regex(
+    r"section\s+(?P<number>\d{1,2}|[a-h]|one|two|three|four|five|six|seven|eight|nine|ten)\b\s*(?:[:,.]\s*(?P<title>.+))?",
+    re.I,
+)
 """The name of a section that has a number, often with a title: "section 2: eyelets"."""
 
 
@@ -31,6 +35,6 @@ def names_called(name: str) -> tuple[str, ...]:
     """Return what lines call a section: "section 2: eyelets" is "section 2" and "eyelets section"."""
     numbered = _NUMBERED.fullmatch(name)
     if numbered is not None:
-        title = numbered["title"]
-        return (numbered["called"], f"{title} section") if title else (numbered["called"],)
+        title, called = numbered["title"], f"{name.split()[0]} {digits_of(numbered['number'])}"
+        return (called, f"{title} section") if title else (called,)
     return (name,) if re.search(r"\bsection$", name, re.I) else ()

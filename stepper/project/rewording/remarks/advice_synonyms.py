@@ -69,7 +69,7 @@ ADVICE: tuple[Synonym, ...] = (
         "make sure|check|take care|be careful|careful",
         rf"{_S}(?P<said>(?:(?:make\s+sure|check)\s+(?:that\s+)?(?:the\s+|your\s+)?(?:cast-?\s?on(?:\s+edge)?|sts|stitches|row|round|work|knitting|edge)\s+(?:is|are)(?:\s+not|n't)\s+twisted"
         rf"|(?:be\s+careful|take\s+care|taking\s+care|being\s+careful)\s+not\s+to\s+(?:twist|pull|drop|split|stretch)(?:\s+(?:the|your|any|it|them|too|yarn|cast-?\s?on|edge|sts|stitches|work|tight|tightly|hard|row|round))*"
-        rf"|(?:count|check)\s+your\s+(?:sts|stitches|stitch\s+count|gauge|tension)))(?=[.!]|$){_E}",
+        rf"|(?:count|check)\s+(?:your|the)\s+(?:sts|stitches|numbers?|(?:stitch\s+)?counts?|gauge|tension)(?:\s+(?:here|now|again))?))(?=[.!]|$){_E}",
         "Be careful not to twist the stitches.",
     ),
     row(

@@ -36,7 +36,7 @@ FILLERS: tuple[Synonym, ...] = (
     ),
     row(
         "by casting|by binding",
-        r"((?:^|[.:])\s*)(?P<said>(?:to\s+)?shape\s+(?:the\s+)?(?:shoulders?|armholes?|neck))\s+by\s+(?:casting|binding)\s+off\s+",
+        r"((?:^|[.:])\s*)(?P<said>(?:to\s+)?shape\s+(?:the\s+)?(?:shoulders?|armholes?|neck|top|(?:sleeve\s+)?(?:cap|head|top)|raglans?|underarms?|sides?))\s+by\s+(?:casting|binding)\s+off\s+",
         r"\1bind off ",
         "Shape shoulders by casting off 6 sts at the beginning of the next 4 rows.",
         spelt_out=True,

@@ -83,6 +83,10 @@ SHAPING: Final[Kinds] = tuple(
             rf"{_ON}(?:every|each)\s+(?:(?:foll(?:owing)?|subsequent|successive|succeeding)\.?\s+)?(?:(?P<nth>{_NTH})|(?P<number>{N}))\s+(?:(?P<side>{_SIDE})\s+)?(?P<row>{_ROW})\b",
         ),
         ("every", rf"(?:on\s+)?(?:every|each)\s+(?P<nth>{_NTH})(?=\s+{N}\s+times)"),
+        (
+            "apart",
+            rf"(?:with|working|knitting|leaving)\s+(?P<n>{N})\s+(?:(?:plain|even|straight)\s+)?(?P<row>{_ROW})\s+(?:(?:worked\s+)?(?:in\s+)?between(?:\s+(?:each(?:\s+(?:one|dec(?:rease)?|inc(?:rease)?))?|them|every\s+(?:dec|inc)(?:rease)?|(?:the\s+)?(?:dec|inc)(?:rease)?s?))?|(?P<distance>from\s+(?:one|each)\s+to\s+the\s+next))",
+        ),
         ("next", rf"{_ON}(?:next|following|foll)\s+(?:(?P<side>{_SIDE})\s+)?(?P<row>{_ROW})\b(?!\s*:)"),
         ("next", rf"{_ON}next\b(?=\s*,?\s+(?:and|then)\s+(?:on\s+|in\s+)?(?:the\s+)?(?:every|each)\b)"),
         # --- in which manner ---

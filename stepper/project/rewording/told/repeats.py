@@ -22,6 +22,28 @@ _ALL: Final = r"(?:in\s+(?:all|total)|altogether|total|all\s+told)"
 _DONE: Final = r"(?:worked|made|done|knitted|knit|completed)"
 _DOING: Final = r"(?:repeat(?:ing)?|working|doing|knitting)"
 
+HOW_OFTEN: Final = (
+    (
+        "all",
+        rf"(?:until\s+(?:you(?:'ve|\s+have)\s+{_DONE}\s+(?:them|these|it|this)|(?:they|these|it|this)\s+ha(?:s|ve)\s+been\s+{_DONE})\s+)(?:a\s+total\s+of\s+)?(?P<n>{N})\s+times(?:\s+{_ALL})?",
+    ),
+    (
+        "all",
+        rf"(?:for\s+)?(?:a\s+total\s+of|{_ALL})\s+(?P<n>{N})\s+times\b|(?P<n2>{N})\s+times\s*,?\s+{_ALL}",
+    ),
+    (
+        "more",
+        rf"(?:for\s+)?(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?:for\s+)?(?P<n2>{N})\s+(?:(?:more|further|additional)\s+times|times\s+(?:more|again))",
+    ),
+    ("more", r"twice\s+(?:more|again)\b|(?:another\s+two|two\s+more)\s+times\b"),
+    (
+        "once",
+        r"(?:one\s+(?:last|more|final|further)\s+time|once\s+(?:more|again)|again\s+once|a\s+last\s+time)\b",
+    ),
+    ("times", rf"(?P<n>{N})\s+times\b|once\b|twice\b"),
+)
+"""The kinds of phrases that say how often: in all, more, once more, or so many times."""
+
 REPEATS: Final[Kinds] = tuple(
     (kind, regex(expression, re.IGNORECASE))
     for kind, expression in (
@@ -49,6 +71,10 @@ REPEATS: Final[Kinds] = tuple(
         ),
         # --- how often ---
         (
+            "half",
+            rf"(?:(?:rep(?:eat)?|work)\s+)?the\s+(?:first|1st)\s+(?:of\s+(?:these|those|them|the)(?:\s+(?:two|2|last\s+(?:two|2)))?(?:\s+{_ROW})?|(?:row|rnd|round)\b)(?:\s+(?:once\s+more|again|once|only))?",
+        ),
+        (
             "shaped",
             rf"until\s+you(?:'ve|\s+have)\s+{_DONE}\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:inc|dec)(?:rease)?\s+{_ROW}(?:\s+{_ALL})?",
         ),
@@ -57,23 +83,7 @@ REPEATS: Final[Kinds] = tuple(
             "used",
             rf"until\s+(?:all\s+(?:of\s+)?(?:the\s+)?(?:[a-z]+\s+)?{STS}\s+(?:have\s+been|are)\s+(?:worked|used(?:\s+up)?|decreased)|no\s+(?:more\s+)?{STS}\s+(?:remain|are\s+left)\s+(?:outside|beyond)\s+(?:the\s+)?(?:gaps?|turns?))",
         ),
-        (
-            "all",
-            rf"(?:until\s+(?:you(?:'ve|\s+have)\s+{_DONE}\s+(?:them|these|it|this)|(?:they|these|it|this)\s+ha(?:s|ve)\s+been\s+{_DONE})\s+)(?:a\s+total\s+of\s+)?(?P<n>{N})\s+times(?:\s+{_ALL})?",
-        ),
-        (
-            "all",
-            rf"(?:for\s+)?(?:a\s+total\s+of|{_ALL})\s+(?P<n>{N})\s+times\b|(?P<n2>{N})\s+times\s*,?\s+{_ALL}",
-        ),
-        (
-            "more",
-            rf"(?:for\s+)?(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?:for\s+)?(?P<n2>{N})\s+(?:(?:more|further|additional)\s+times|times\s+(?:more|again))",
-        ),
-        (
-            "once",
-            r"(?:one\s+(?:last|more|final|further)\s+time|once\s+(?:more|again)|again\s+once|a\s+last\s+time)\b",
-        ),
-        ("times", rf"(?P<n>{N})\s+times\b"),
+        *HOW_OFTEN,
         ("every", rf"(?:(?:on\s+)?(?:every|each)\s+(?:time|{_ROW}))"),
         # --- until when ---
         (
@@ -128,6 +138,9 @@ def write_repeat(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tupl
         if kind in by_kind
     ]
     verb = by_kind.get("verb")
+    each = by_kind.get("every")
+    if each is not None and len(ends) == 2 and _each_row(each) and len(what) == 1 and not what[0].get("to"):
+        ends.remove(each)  # a row worked on every row has no other between
     if verb is None or len(what) != 1 or len(ends) != 1:
         return None
     (rows,), (end,) = what, ends
@@ -136,6 +149,13 @@ def write_repeat(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tupl
     if often is None:
         return None
     named = _rows(rows, end, again=again)
+    half = by_kind.get("half")
+    if half is not None:
+        two = rows.kind == "both" or (rows.kind == "last" and rows.get("n").lower() in ("2", "two"))
+        if not two or not again or end.kind not in ("more", "once", "times"):
+            return None
+        at = half.match.start()
+        often = (*often, (f". Rep last 2 {rows.get('row') or 'rows'} once more but the last", at))
     finish = by_kind.pop("ending", None) if end.kind == "used" else None  # where the last stitch is worked
     said = tuple(by_kind[kind].match.group().strip(" ()") for kind in ("or", "done") if kind in by_kind)
     said += () if finish is None else (finish.match.group(),)
@@ -180,6 +200,10 @@ def _often(
     if kind == "used":
         return (("until all sts have been worked", at),)
     group = "n" if end.match.groupdict().get("n") else "n2"
+    if kind == "times" and not end.get(group):
+        return ((end.match.group().lower(), at),) if again or rows.kind == "span" else None
+    if kind == "more" and not end.get(group):
+        return (("twice more" if again or rows.kind != "span" else "twice", at),)
     number = (end.get(group), end.match.start(group))
     if kind == "worked":
         if end.get("all") or rows.kind == "named":
@@ -195,6 +219,10 @@ def _often(
         return (number, (" times", at)) if said else None
     tail = " times in all" if kind == "all" else " more times" if again or rows.kind != "span" else " times"
     return (number, (tail, at))
+
+
+def _each_row(each: ToldPhrase) -> bool:
+    return not each.match.group().lower().endswith("time")
 
 
 def _listed(counts: ToldPhrase) -> list[str]:

@@ -14,7 +14,9 @@ from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.synonym import LONG, ROUND, N
 from stepper.project.rewording.told.closing import CLOSING, write_closing
 from stepper.project.rewording.told.evenly import EVENLY, JOINED, write_evenly
+from stepper.project.rewording.told.numbers import write_numbers
 from stepper.project.rewording.told.phrases import split_phrases
+from stepper.project.rewording.told.references import REFERENCES, write_reference
 from stepper.project.rewording.told.repeats import REPEATS, write_repeat
 from stepper.project.rewording.told.shaping import Piece, write_shaping
 from stepper.project.rewording.told.stripes import write_stripes
@@ -27,7 +29,9 @@ _LASTS: Final = regex(
 )
 """Rounds up to a number or a length, of which a sentence behind them changes the last."""
 _TELLS: Final = regex(
-    r"\b(?:inc|dec)(?:reas)?|\bneedle|\btogether\b|\b(?:rep(?:eat)?|again|fewer|less|more|rows?|rounds?|rnds?)\b", re.IGNORECASE
+    r"\b(?:inc|dec)(?:reas)?|\bneedle|\b(?:rep(?:eat)?|again|fewer|less|more|rows?|rounds?|rnds?)\b"
+    r"|\b(?:together|as|like|match|correspond|same|section|part|block|step)\b",
+    re.IGNORECASE,
 )
 
 
@@ -39,6 +43,7 @@ def write_told(line: Reworded) -> Reworded:
     """
     if not _TELLS.search(line.text):
         return line
+    line = write_numbers(line)
     text: list[str] = []
     places: list[int] = []
     kept = list(line.kept)
@@ -78,7 +83,12 @@ def _told(text: str, start: int) -> tuple[tuple[Piece, ...], tuple[str, ...], in
     if found is not None and pieces is not None:
         said = tuple(phrase.match.group() for phrase in found[0] if phrase.kind == "said")
         return pieces, said, found[1]
-    for kinds, write in ((EVENLY, write_evenly), (REPEATS, write_repeat), (CLOSING, write_closing)):
+    for kinds, write in (
+        (EVENLY, write_evenly),
+        (REPEATS, write_repeat),
+        (CLOSING, write_closing),
+        (REFERENCES, write_reference),
+    ):
         found = split_phrases(text, start, kinds)
         written = write(found[0]) if found is not None else None
         if found is not None and written is not None:

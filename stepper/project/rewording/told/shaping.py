@@ -73,8 +73,10 @@ def write_shaping(phrases: Sequence[ToldPhrase]) -> tuple[Piece, ...] | None:
         The words in their order, each with its place; None if they are not read together.
     """
     told = _gather(phrases)
-    if told is None or not (told.what or told.step):
+    if told is None:
         return None
+    if not (told.what or told.step):
+        return _side_again(told)
     if not (told.legs or told.step):
         return _straight_on(told)
     if not told.legs:
@@ -90,6 +92,23 @@ def write_shaping(phrases: Sequence[ToldPhrase]) -> tuple[Piece, ...] | None:
             (f"{told.count.get('n')} sts", told.count.match.start("n")),
         )
     return (*named, *when, *count, *sections(phrases))
+
+
+def _side_again(told: _Told) -> tuple[Piece, ...] | None:
+    """Return "rep every RS row 4 times more": the last row of that side, what it shapes shaped again."""
+    if not told.again or len(told.legs) != 1 or told.where is not None or told.first is not None:
+        return None
+    (leg,) = told.legs
+    if not leg.every.get("side") or leg.every.get("other") or leg.often is None or leg.often.kind != "more":
+        return None
+    when = _when(told)
+    if when is None:
+        return None
+    count = told.count
+    behind: tuple[Piece, ...] = ()
+    if count is not None:
+        behind = ((". ", count.match.start()), (f"{count.get('n')} sts", count.match.start("n")))
+    return (("rep same sided row on ", leg.every.match.start()), *when, *behind)
 
 
 def sections(phrases: Sequence[ToldPhrase]) -> tuple[Piece, ...]:
@@ -117,7 +136,7 @@ def _gather(phrases: Sequence[ToldPhrase]) -> _Told | None:
             if told.first is not None or told.legs:
                 return None
             told.first = phrase
-        elif kind == "every":
+        elif kind in ("every", "apart"):
             told.legs.append(_Leg(phrase, waiting))
             waiting = None
         elif kind in ("all", "more", "times", "until"):
@@ -291,6 +310,8 @@ def _side(phrase: ToldPhrase) -> str:
 def _every(phrase: ToldPhrase, row: str) -> tuple[Piece, ...]:
     """Return the words for an interval."""
     at, side = phrase.match.start(), _side(phrase)
+    if phrase.kind == "apart":
+        return (("every ", at), (_apart(phrase), phrase.match.start("n")), (f" {phrase.get('row')} ", at))
     if phrase.get("length"):
         return (("every ", at), (f"{phrase.get('length')} ", phrase.match.start("length")))
     each = phrase.get("nth") or phrase.get("number")
@@ -299,6 +320,15 @@ def _every(phrase: ToldPhrase, row: str) -> tuple[Piece, ...]:
         return ((f"every {'other ' if phrase.get('other') else ''}{side}{named} ", at),)
     group = "nth" if phrase.get("nth") else "number"
     return (("every ", at), (each, phrase.match.start(group)), (f" {side}{named} ", phrase.match.end(group)))
+
+
+def _apart(phrase: ToldPhrase) -> str:
+    """Return every how many rows it is: with 7 rounds between, every 8th; with 7 from one to the next, every 7th."""
+    more = 0 if phrase.get("distance") else 1
+    word = phrase.get("n")
+    if word.lower() in _ONES:
+        return str(_ONES[word.lower()] + more)
+    return re.sub(r"\d+", lambda number: str(int(number.group()) + more), word)
 
 
 def _often(told: _Told, leg: _Leg, *, first: bool) -> tuple[Piece, ...] | None:

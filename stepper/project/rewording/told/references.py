@@ -1,0 +1,357 @@
+"""What another part, or a section of this one, is worked again for: what of it, how far, how often. No I/O.
+
+Theory of operation. "Work from ** to ** as given for Back", "work as for the Back between ** and **" and
+"Follow the back up to **" are one order: a verb, the part, and how far it goes, in any order. Each phrase is
+of one of a few kinds (`REFERENCES`); what they mean together is written in the grammar's words, and a sentence
+that has none or too many of a kind stays as it is printed. Source: the wording of patterns in print, US and
+UK; common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import Final
+
+from stepper.craft.stitch_patterns import RIB
+from stepper.project.rewording.synonym import LONG, STS, N
+from stepper.project.rewording.told.numbers import digits_of
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase
+from stepper.project.rewording.told.repeats import HOW_OFTEN
+from stepper.project.rewording.told.shaping import Piece
+from stepper.regex import regex
+
+_ROW: Final = r"(?:rounds?|rnds?|rows?)\b"
+_MARK: Final = r"[(\[]?(?:\*{2,4}|\u2020{1,2}|\u2021|\u00a7)[)\]]?"
+_LIKE: Final = (
+    r"(?:(?:exactly|just)\s+)?(?:(?:in\s+)?(?:the\s+)?same(?:\s+(?:way|manner))?\s+as(?:\s+you\s+did)?"
+    r"|as(?:\s+(?:you\s+(?:did|worked)|given|worked|directed|described|instructed|written|set|explained))?|like|identical(?:ly)?\s+(?:to|with)|following)"
+    r"(?:\s+(?:for|on|in|at))?\s+(?:the\s+)?(?:instructions\s+(?:for|of)\s+(?:the\s+)?)?"
+)
+_SECTION: Final = r"(?:section|part|step|block|stage|tier|square|chapter)\s+\d{1,2}"
+_GARMENT: Final = r"(?:back|front|body|sleeve|yoke|hood|neckband|collar|hem|brim|welt|button\s*(?:hole)?\s*band|front\s+band)"
+_PART: Final = rf"(?P<part>{_SECTION}|(?:(?:left|right|first|other|second)\s+)?{_GARMENT})s?\b"
+_SAME_SIDE: Final = r"(?:(?:the\s+)?(?:first|1st|other|opposite)(?:\s+(?:side|half|shoulder))?(?:\s+of\s+(?:the\s+)?neck)?)"
+_EVENT: Final = r"(?:armholes?|neck|neckline|shoulders?|yoke|raglans?|underarms?|crown|toe|heel|(?:thumb\s+)?gusset|thumb)"
+_PLACE: Final = rf"(?:the\s+)?(?:(?:beg(?:inning)?|start|end)\s+of\s+(?:the\s+)?)?{_EVENT}(?:\s+(?:shapings?|opening))?"
+_REVERSED: Final = (
+    r"(?:but\s+|and\s+|only\s+)?(?:(?:work(?:ing)?\s+)?(?:(?:all|the|its)\s+)*(?:shapings?|everything)\s+(?:is\s+|are\s+)?(?:reversed|mirrored|in\s+reverse)"
+    r"|mirrored|reversed|in\s+(?:mirror\s+image|reverse)|as\s+(?:a|its)\s+mirror\s+image|the\s+other\s+way\s+a?round"
+    r"|(?:mirror|revers)(?:e|ing|ed)?(?:\s+(?:all|the|both|its))*\s+(?:shapings?|decreases?|decs?|increases?|everything))\b"
+)
+REFERENCES: Final[Kinds] = tuple(
+    (kind, regex(expression, re.IGNORECASE))
+    for kind, expression in (
+        ("lead", r"(?:now|then|next)\b\s*,?"),
+        ("cast", r"cast\s+on\s+and(?=\s+(?:work|knit|rib)\b)"),
+        ("finish", r"(?:complete|finish)(?:\s+(?:this|it|the\s+(?:second|other)\s+(?:side|half|shoulder))\b)?"),
+        (
+            "shape",
+            r"(?:shape|work|make|dec(?:rease)?\.?(?:\s+for)?|rep(?:eat)?)\s+(?:the\s+)?(?:(?P<shaped>armhole|raglan)s?\s+(?:edge\s+)?shapings?|(?:shapings?|decreases?|decs)\s+(?:for|of)\s+(?:the\s+)?(?P<shaped2>armhole|raglan)s?)\b",
+        ),
+        ("shape", r"(?:shape|dec(?:rease)?\.?\s+(?:for|at))\s+(?:the\s+)?(?P<shaped>armhole|raglan)s?\b"),
+        ("verb", r"(?:work|knit|make|do|cont(?:inue)?\.?|proceed|go\s+on|rep(?:eat)?\.?|follow)(?:\s+(?:even|straight))?(?=\s)"),
+        # --- what of it ---
+        ("rows", rf"(?:all\s+)?(?:(?:of\s+)?the\s+)?(?P<n>{N}\s+)?(?P<row>{_ROW})\s+(?:of|from|in)\s+(?:the\s+)?(?P<part>{_SECTION})\b"),
+        (
+            "span",
+            rf"(?:the\s+)?(?P<row>{_ROW})\s+(?P<first>\d+)(?:\s*(?:-|and|&|to|through)\s*(?P<last>\d+))?(?:\s+(?:of|from|in)\s+(?:the\s+)?(?P<part>{_SECTION})\b)?",
+        ),
+        ("section", rf"(?P<part>{_SECTION})\b"),
+        ("long", rf"(?P<long>{LONG})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
+        ("lines", rf"(?P<n>{N})\s+(?P<row>{_ROW})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
+        ("rib", rf"(?:in\s+|of\s+)?(?:the\s+)?(?:{RIB}|rib(?:bing)?)\b"),
+        # --- of what ---
+        ("side", rf"(?:{_LIKE}|to\s+(?:match|correspond(?:\s+(?:to|with))?)\s+){_SAME_SIDE}"),
+        ("like", rf"(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?){_PART}"),
+        ("like", rf"(?:the\s+)?(?:instructions|directions)\s+(?:for|of)\s+(?:the\s+)?{_PART}"),
+        # --- how far ---
+        ("between", rf"(?:from|between)\s+(?P<from>{_MARK})\s*(?:to|and|until|-)\s*(?P<to>{_MARK})"),
+        ("mark", rf"(?:up\s+to|to|until|as\s+far\s+as)\s+(?:the\s+)?(?P<to>{_MARK})"),
+        ("ribbed", r"(?:to|until)\s+(?:the\s+)?end\s+of\s+(?:the\s+)?rib(?:bing)?"),
+        ("event", rf"(?:until|up\s+to|as\s+far\s+as|to)\s+(?P<place>{_PLACE})(?=\s*[.,;(]|\s*$|\s+(?:as|but|revers|like))"),
+        ("for", rf"for\s+(?P<for>{LONG}|{N}\s+{_ROW})"),
+        ("until", rf"until\s+(?:there\s+are\s+)?(?P<sts>{N})\s+{STS}(?:\s+(?:rem(?:ain)?|(?:are\s+)?left))?"),
+        # --- how often, from where, to where, with what difference ---
+        *HOW_OFTEN,
+        (
+            "begin",
+            rf"(?:beg(?:inning)?|start(?:ing)?)\s+(?:with|on|from)\s+(?P<row>{_ROW})\s+(?P<n>\d+)(?P<once>\s+(?:on\s+|for\s+)?the\s+first\s+(?:time|repeat)(?:\s+only)?)?",
+        ),
+        (
+            "ending",
+            rf"(?:but\s+)?(?:and\s+)?(?:end(?:ing)?|finish(?:ing)?|stop(?:ping)?)\s+(?:with|after|on)\s+(?:an?\s+|the\s+)?(?:(?P<row>{_ROW})\s+(?P<n>\d+)|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?P<row2>{_ROW})|(?P<side>rs|ws|right[-\s]side|wrong[-\s]side)\s+{_ROW})",
+        ),
+        ("omit", rf"(?:but\s+)?(?:omit(?:ting)?|leav(?:e|ing)\s+(?:out|off))\s+(?:the\s+)?(?P<what>last|final)\s+{_ROW}"),
+        ("reversed", _REVERSED),
+        (
+            "later",
+            rf"(?:but\s+)?work(?:ing)?\s+(?:1|one)\s+(?:{_ROW}\s+more|more\s+{_ROW}|extra\s+{_ROW}|additional\s+{_ROW})\s+before\s+(?:the\s+)?(?:shaping|start\s+of|beginning)(?:\s+(?:the\s+)?(?:shoulders?|armholes?|necks?)(?:\s+shapings?)?)?",
+        ),
+    )
+)
+"""The kinds of phrases of which such a sentence is made."""
+
+
+def write_reference(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tuple[str, ...]] | None:
+    """Write a sentence that works something again in the grammar's words.
+
+    Args:
+        phrases: The phrases it is made of.
+
+    Returns:
+        The words in their order, each with its place, and what is only said; None if they are not read.
+    """
+    by_kind: dict[str, ToldPhrase] = {}
+    spans: list[ToldPhrase] = []
+    often: list[ToldPhrase] = []
+    for phrase in phrases:
+        if phrase.kind == "span":
+            spans.append(phrase)
+        elif phrase.kind in _OFTEN:
+            often.append(phrase)
+        elif phrase.kind in by_kind:
+            return None
+        else:
+            by_kind[phrase.kind] = phrase
+    told = _Kinds(by_kind, tuple(spans), tuple(often))
+    for write in (_side, _shaped, _ribbed, _rows, _section, _part):
+        written = write(told)
+        if written is not None and told.read == {*by_kind, *({"span"} if spans else ()), *({"often"} if often else ())}:
+            return written, told.said
+        told = _Kinds(by_kind, tuple(spans), tuple(often))
+    return None
+
+
+_OFTEN: Final = ("all", "more", "once", "times")
+
+
+class _Kinds:
+    """The phrases of a sentence by their kinds, and which of them are read so far."""
+
+    def __init__(
+        self, by_kind: dict[str, ToldPhrase], spans: tuple[ToldPhrase, ...], often: tuple[ToldPhrase, ...]
+    ) -> None:
+        self._by_kind, self._spans, self._often = by_kind, spans, often
+        self.read: set[str] = {"lead"} & {*by_kind}
+        self.said: tuple[str, ...] = ()
+
+    def get(self, kind: str) -> ToldPhrase | None:
+        """Return the phrase of a kind, which is read by that; None if the sentence has none."""
+        phrase = self._by_kind.get(kind)
+        if phrase is not None:
+            self.read.add(kind)
+        return phrase
+
+    def say(self, kind: str) -> None:
+        """Have the phrase of a kind only said, if there is one."""
+        phrase = self.get(kind)
+        self.said += () if phrase is None else (phrase.match.group(),)
+
+    def spans(self) -> tuple[ToldPhrase, ...]:
+        self.read |= {"span"} if self._spans else set()
+        return self._spans
+
+    def often(self) -> tuple[ToldPhrase, ...]:
+        self.read |= {"often"} if self._often else set()
+        return self._often
+
+
+def _count(told: _Kinds) -> tuple[Piece, ...]:
+    count = told.get("count")
+    if count is None:
+        return ()
+    return ((". ", count.match.start()), (f"{count.get('n')} sts", count.match.start("n")))
+
+
+def _reversing(told: _Kinds) -> tuple[Piece, ...]:
+    back = told.get("reversed")
+    return () if back is None else ((", reversing shaping", back.match.start()),)
+
+
+def _side(told: _Kinds) -> tuple[Piece, ...] | None:
+    """ "Complete to match first side": what is left of it. One row more before its edges is what a mirror image has."""
+    side = told.get("side")
+    verb = told.get("finish") or told.get("verb")
+    if side is None or verb is None or told.get("like") is not None:
+        return None
+    told.say("later")
+    return (("complete like other side", side.match.start()), *_reversing(told), *_count(told))
+
+
+def _shaped(told: _Kinds) -> tuple[Piece, ...] | None:
+    """ "Shape armholes as for back"."""
+    shape, like = told.get("shape"), told.get("like")
+    if shape is None or like is None:
+        return None
+    name = shape.get("shaped") or shape.get("shaped2")
+    until = told.get("until")
+    end: tuple[Piece, ...] = ()
+    if until is not None:
+        end = ((" until ", until.match.start()), (until.get("sts"), until.match.start("sts")), (" sts", until.match.end("sts")))
+    at = shape.match.start()
+    return ((f"shape {name} as for {like.get('part')}", at), *end, *_count(told))
+
+
+def _ribbed(told: _Kinds) -> tuple[Piece, ...] | None:
+    """ "Work 3 cm in rib as given for back, ending with a 2nd row"; "cast on and work rib as for back"."""
+    rib, like = told.get("rib"), told.get("like")
+    if rib is None or like is None:
+        return None
+    part = like.get("part").lower().removesuffix("s")
+    cast, verb = told.get("cast"), told.get("verb")
+    lasts = next((found for found in (told.get("long"), told.get("lines"), told.get("for")) if found is not None), None)
+    if lasts is None:
+        if verb is None and cast is None:
+            return None
+        at = (cast or verb or rib).match.start()
+        return ((f"work as for {part} to end of ribbing", at), *_count(told))
+    if cast is not None:
+        return None
+    group = {"long": "long", "for": "for"}.get(lasts.kind, "")
+    words, at = (lasts.get(group), lasts.match.start(group)) if group else (lasts.match.group(), lasts.match.start())
+    return ((f"work in as-{part} rib for ", rib.match.start()), (words, at), *_ending(told), *_count(told))
+
+
+def _ending(told: _Kinds) -> tuple[Piece, ...]:
+    ending = told.get("ending")
+    if ending is None:
+        return ()
+    at = ending.match.start()
+    if ending.get("side"):
+        side = "WS" if ending.get("side").lower().startswith("w") else "RS"
+        return ((f", ending with a {side} row", at),)
+    return ((f", ending with row {ending.get('n') or ending.get('nth')}", at),)
+
+
+def _times(phrase: ToldPhrase | None, *, again: bool) -> tuple[Piece, ...] | None:
+    """Return the words for how often rows of a section are worked, whole; None if nobody can tell."""
+    if phrase is None:
+        return ((" once", 0),)
+    at, words = phrase.match.start(), phrase.match.group().lower()
+    if phrase.kind == "once":
+        return ((" once", at),)
+    group = "n" if phrase.match.groupdict().get("n") else "n2"
+    if not phrase.get(group):
+        return ((" once" if words.startswith("once") else " twice", at),)
+    number = (f" {phrase.get(group)}", phrase.match.start(group))
+    if phrase.kind == "times" and again:
+        return None  # on top of the first time, or with it
+    return (number, (" times", at))
+
+
+def _rows(told: _Kinds) -> tuple[Piece, ...] | None:
+    """ "Work the 6 rows of section 2 three times, then rows 1 to 4 once more"."""
+    rows, spans, often = told.get("rows"), told.spans(), told.often()
+    verb = told.get("verb")
+    named = rows or (spans[0] if spans else None)
+    if named is None or verb is None or not named.get("part") or (rows is not None and spans):
+        return None
+    again = verb.match.group().lower().startswith("rep")
+    part, at = named.get("part"), named.match.start()
+    if rows is not None:
+        many = (("the ", at), (digits_of(rows.get("n")), rows.match.start("n")), (f" rows of {part}", at))
+        whole = many if rows.get("n") else ((f"all rows of {part}", at),)
+        lasts = _times(often[0] if often else None, again=again)
+        if lasts is None or len(often) > 1:
+            return None
+        return (("work ", at), *whole, *lasts, *_count(told))
+    if len(often) not in (len(spans), 0) or (len(spans) > 1 and not often):
+        return None
+    pieces: list[Piece] = [("work ", at)]
+    for number, span in enumerate(spans):
+        lasts = _times(often[number] if often else None, again=again and not number)
+        if lasts is None or (span.get("part") or part) != part:
+            return None
+        here = span.match.start()
+        to = f"-{span.get('last')}" if span.get("last") else ""
+        pieces += [
+            (", then " if number else "", here),
+            (f"rows {span.get('first')}{to}", here),
+            ("" if number else f" of {part}", here),
+            *lasts,
+        ]
+    return (*pieces, *_count(told))
+
+
+def _section(told: _Kinds) -> tuple[Piece, ...] | None:
+    """ "Repeat section 1 twice more": all its lines."""
+    section, verb, often = told.get("section"), told.get("verb"), told.often()
+    if section is None or verb is None or len(often) > 1:
+        return None
+    begin, ending, omit = told.get("begin"), told.get("ending"), told.get("omit")
+    differs = [phrase for phrase in (begin, ending, omit) if phrase is not None]
+    again = verb.match.group().lower().startswith("rep")
+    at = section.match.start()
+    times = 1
+    if often:
+        lasts = _times(often[0], again=again)
+        if lasts is None:
+            return None
+        said = "".join(words for words, _ in lasts).split()[0].lower()
+        number = _WORDS.get(said, said)
+        if not number.isdigit() or int(number) > _MOST_TIMES:
+            return None  # of sizes with other numbers, whole sections are not worked
+        times = int(number)
+    part = section.get("part")
+    if not differs:
+        return (*((f"{'. Work' if number else 'work'} as for {part}", at) for number in range(times)), *_count(told))
+    last = ending.get("n") or ending.get("nth") if ending is not None else ""
+    if len(differs) > 1 or (begin is not None and times > 1 and not begin.get("once")) or (ending is not None and not last):
+        return None
+    whole = (f"work all rows of {part} {times - 1} times", at)
+    where = differs[0].match.start()
+    if begin is not None:
+        pieces = [(f"work rows {begin.get('n')} to last of {part}", where), (f". Work all rows of {part} {times - 1} times", at)]
+        pieces = pieces[: 2 if times > 1 else 1]
+    else:
+        one = f"rows 1-{last} of {part}" if ending is not None else f"all rows of {part} once but the last"
+        pieces = [whole, (". W", where)] if times > 1 else [("w", where)]
+        pieces.append((f"ork {one}", where))
+    return (*pieces, *_count(told))
+
+
+_MOST_TIMES: Final = 12
+_WORDS: Final = {
+    word: str(number)
+    for number, word in enumerate(
+        ("once", "twice", "three", "four", "five", "six", "seven", "eight", "nine", "ten"), start=1
+    )
+} | {"one": "1", "two": "2"}
+
+
+def _part(told: _Kinds) -> tuple[Piece, ...] | None:
+    """ "Work from ** to ** as given for back", as far as it goes."""
+    like, verb = told.get("like"), told.get("verb")
+    if like is None or verb is None:
+        return None
+    part, at = like.get("part"), verb.match.start()
+    far = [phrase for kind in ("between", "mark", "event", "ribbed", "for", "until") if (phrase := told.get(kind))]
+    if len(far) > 1:
+        return None
+    pieces: list[Piece] = [(f"work as for {part}", at)]
+    for phrase in far:
+        here = phrase.match.start()
+        if phrase.kind == "between":
+            pieces.append((f" from {_bare(phrase.get('from'))} to {_bare(phrase.get('to'))}", here))
+        elif phrase.kind == "mark":
+            pieces.append((f" to {_bare(phrase.get('to'))}", here))
+        elif phrase.kind == "event":
+            pieces.append((f" to {phrase.get('place')}", here))
+        elif phrase.kind == "ribbed":
+            pieces.append((" to end of ribbing", here))
+        elif phrase.kind == "for":
+            pieces += [(" for ", here), (phrase.get("for"), phrase.match.start("for"))]
+        else:
+            pieces += [(" until ", here), (phrase.get("sts"), phrase.match.start("sts")), (" sts", here)]
+    back = _reversing(told)
+    ending = told.get("ending")
+    tail: tuple[Piece, ...] = ()
+    if ending is not None:
+        words = _ending(told)
+        tail = ((words[0][0].replace(", ending", ". ends"), words[0][1]),)
+    return (*pieces, *back, *tail, *_count(told))
+
+
+def _bare(mark: str) -> str:
+    return mark.strip("()[]")
