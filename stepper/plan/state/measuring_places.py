@@ -365,7 +365,7 @@ def rib_ended(needles: Needles, drafts: range) -> int | None:
 
 
 _RIB_BELOW = 3
-"""Within how many rows of its cast-on a rib begins at the edge of a piece: a row or two may stand below it."""
+"""Within how many rows of its cast-on a rib begins at the edge of a piece: a row or two stand below it."""
 
 
 def _with_bound_off(own: list[int], opened: list[int]) -> list[int]:
@@ -409,6 +409,8 @@ def like_another(duration: UntilLike, needles: Needles) -> int:
     """Return the rounds still to work until the piece is as long as another part up to a given place."""
     drafts = needles.drafts
     own = piece_begun(needles)
+    if duration.part == FIRST_SIDE:
+        return _like_first_side(duration, needles)
     part = [at for at in range(own) if drafts[at].section.lower() == duration.part]
     if not part:
         known = one_of(dict.fromkeys(draft.section for draft in drafts[:own])) or "none"
@@ -428,6 +430,37 @@ def like_another(duration: UntilLike, needles: Needles) -> int:
         needles.report(duration.place, "the piece is as long already.", kind="length")
         return 0
     return rounds
+
+
+FIRST_SIDE = "first side"
+"""What a line calls the side of a piece that was worked before this one."""
+
+
+def _like_first_side(duration: UntilLike, needles: Needles) -> int:
+    """Return the rows still to work until this side has as many as the one before it; 0, reported, if unknown.
+
+    Its rows are those from where the other was put on hold. It has to end at once, held or bound off: where
+    its shoulder has steps, nobody can tell where in them this side is to end.
+    """
+    drafts = needles.drafts
+    back = next((at for at in range(len(drafts) - 1, -1, -1) if "return" in drafts[at].codes), None)
+    parted = next((at for at in range((back or 0) - 1, -1, -1) if drafts[at].divide), None)
+    if back is None or parted is None or drafts[parted].section != drafts[back].section:
+        told = "no first side of this part is known, that begins where the other is put on hold."
+        needles.miss(duration.place, told, "Write the length itself.", anywhere=True)
+        return 0
+    parted += drafts[parted].codes == {"rest", "hold"}
+    first = [draft for draft in drafts[parted:back] if draft.before]
+    first = first[:-1] if first and not first[-1].after else first
+    steps = [draft for draft in first[-_STRAIGHT:] if _bound_off_at_beginning(draft)]
+    rows = len(first) - (len(drafts) - back - 1)
+    if steps or rows < 1 or not all(draft.flat for draft in first):
+        why = "its last rows bind off stitches" if steps else "this side is as long already"
+        told = f"the first side does not tell how many rows come here: {why}."
+        needles.report(duration.place, told, "Write the length itself.", kind="length")
+        return 0
+    needles.warn(duration.place, f"the first side has {len(first)} rows from where the other was held.")
+    return rows
 
 
 def first_row_of(duration: UntilLike, part: Sequence[int], needles: Needles) -> int | None:

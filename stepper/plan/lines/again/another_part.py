@@ -141,9 +141,8 @@ def lines_after_own(
     if done == 1 and (sentence := _beginning(rest[0])) is not None:
         after = rest[0].sentences[rest[0].sentences.index(sentence) + 1 :]
         return (replace(rest[0], sentences=after), *rest[1:]) if after else rest[1:], 1
-    alike = all(
-        ours.codes == their.codes for ours, their in zip(needles.drafts[needles.section.start :], theirs, strict=False)
-    )
+    begun = zip(needles.drafts[needles.section.start :], theirs, strict=False)
+    alike = all(ours.codes == their.codes for ours, their in begun)
     for number in range(1, len(rest)):
         if sum(draft.line in map(_number, rest[:number]) for draft in theirs) == done:
             if not alike and _reaches_back(rest[number:], theirs, needles):

@@ -30,7 +30,7 @@ _LIKE: Final = (
 )
 _SECTION: Final = r"(?:section|part|step|block|stage|tier|square|chapter)\s+\d{1,2}"
 _GARMENT: Final = r"(?:back|front|body|sleeve|yoke|hood|neckband|collar|hem|brim|welt|button\s*(?:hole)?\s*band|front\s+band)"
-_PART: Final = rf"(?P<part>{_SECTION}|(?:(?:left|right|first|other|second)\s+)?{_GARMENT})s?\b"
+_PART: Final = rf"(?P<part>{_SECTION}|(?:(?:left|right|first|other|second)\s+)?{_GARMENT}|(?:left|right)(?=\s*[,;:(]|\s+but\b))s?\b"
 _SAME_SIDE: Final = r"(?:(?:the\s+)?(?:first|1st|other|opposite)(?:\s+(?:side|half|shoulder))?(?:\s+of\s+(?:the\s+)?neck)?)"
 _EVENT: Final = r"(?:armholes?|neck|neckline|shoulders?|yoke|raglans?|underarms?|crown|toe|heel|(?:thumb\s+)?gusset|thumb)"
 _PLACE: Final = rf"(?:the\s+)?(?:(?:beg(?:inning)?|start|end)\s+of\s+(?:the\s+)?)?{_EVENT}(?:\s+(?:shapings?|opening))?"
@@ -44,13 +44,17 @@ REFERENCES: Final[Kinds] = tuple(
     for kind, expression in (
         ("lead", r"(?:now|then|next)\b\s*,?"),
         ("cast", r"cast\s+on\s+and(?=\s+(?:work|knit|rib)\b)"),
+        (
+            "begun",
+            rf"(?P<begun>(?:(?:using|with)\s+[^.,;:]{{2,50}},\s*)?(?:cast\s+on|pick\s+up\s+and\s+knit)\s+{N}\s*{STS})\s*,?\s+and(?=\s+(?:(?:then\s+)?(?:work|knit|cont)|rib)\b)",
+        ),
         ("finish", r"(?:complete|finish)(?:\s+(?:this|it|the\s+(?:second|other)\s+(?:side|half|shoulder))\b)?"),
         (
             "shape",
             r"(?:shape|work|make|dec(?:rease)?\.?(?:\s+for)?|rep(?:eat)?)\s+(?:the\s+)?(?:(?P<shaped>armhole|raglan)s?\s+(?:edge\s+)?shapings?|(?:shapings?|decreases?|decs)\s+(?:for|of)\s+(?:the\s+)?(?P<shaped2>armhole|raglan)s?)\b",
         ),
         ("shape", r"(?:shape|dec(?:rease)?\.?\s+(?:for|at))\s+(?:the\s+)?(?P<shaped>armhole|raglan)s?\b"),
-        ("verb", r"(?:work|knit|make|do|cont(?:inue)?\.?|proceed|go\s+on|rep(?:eat)?\.?|follow)(?:\s+(?:even|straight))?(?=\s)"),
+        ("verb", r"(?:work|knit|make|do|cont(?:inue)?\.?|proceed|go\s+on|rep(?:eat)?\.?|follow)(?:\s+(?:even|straight|this(?:\s+(?:one|piece|front))?|it|(?:the\s+)?(?:left|right)\s+front))?(?=\s)"),
         # --- what of it ---
         ("rows", rf"(?:all\s+)?(?:(?:of\s+)?the\s+)?(?P<n>{N}\s+)?(?P<row>{_ROW})\s+(?:of|from|in)\s+(?:the\s+)?(?P<part>{_SECTION})\b"),
         (
@@ -65,6 +69,15 @@ REFERENCES: Final[Kinds] = tuple(
         ("side", rf"(?:{_LIKE}|to\s+(?:match|correspond(?:\s+(?:to|with))?)\s+){_SAME_SIDE}"),
         ("like", rf"(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?){_PART}"),
         ("like", rf"(?:the\s+)?(?:instructions|directions)\s+(?:for|of)\s+(?:the\s+)?{_PART}"),
+        # --- as long as another ---
+        ("manner", r"(?:in\s+(?:[a-z0-9][a-z0-9'.-]*\s+){1,3}?(?=(?:until|to)\b)|(?:even|straight|without\s+(?:any\s+)?(?:further\s+)?shaping)\b|st(?:\.?\s*st\b\.?|ockinette|ocking\s+st(?:itch)?))"),
+        (
+            "aslong",
+            rf"(?:until|to)\s+(?:(?:the\s+)?(?P<own>armholes?|piece|work|it|this\s+(?:side|piece|front|half)|(?:(?:left|right|second)\s+)?(?:front|back|side|sleeve|body))\s+)?"
+            rf"(?:(?:(?:measures?|is|are)\s+)?(?:exactly\s+)?(?:the\s+)?(?:same(?:\s+(?:length|depth|height))?\s+as|as\s+(?:long|deep)\s+as)|match(?:es)?|equals?)\s+(?:(?:on|for|that\s+of|those\s+of)\s+)?"
+            rf"(?:(?P<first>{_SAME_SIDE})|(?:the\s+)?(?P<part>(?:(?:left|right)\s+)?(?:back|front|sleeve|body)))s?\b(?:\s+armholes?\b)?(?:\s+in\s+length)?",
+        ),
+        ("upto", r"(?:(?:up\s+)?to|at|before)\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?)?(?P<place>shoulder|armhole|underarm|neck|raglan)s?(?:\s+shapings?)?"),
         # --- how far ---
         ("between", rf"(?:from|between)\s+(?P<from>{_MARK})\s*(?:to|and|until|-)\s*(?P<to>{_MARK})"),
         ("mark", rf"(?:up\s+to|to|until|as\s+far\s+as)\s+(?:the\s+)?(?P<to>{_MARK})"),
@@ -80,10 +93,14 @@ REFERENCES: Final[Kinds] = tuple(
         ),
         (
             "ending",
-            rf"(?:but\s+)?(?:and\s+)?(?:end(?:ing)?|finish(?:ing)?|stop(?:ping)?)\s+(?:with|after|on)\s+(?:an?\s+|the\s+)?(?:(?P<row>{_ROW})\s+(?P<n>\d+)|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?P<row2>{_ROW})|(?P<side>rs|ws|right[-\s]side|wrong[-\s]side)\s+{_ROW})",
+            rf"(?:but\s+)?(?:and\s+)?(?:end(?:ing)?|finish(?:ing)?|stop(?:ping)?)\s+(?:(?:with|after|on)\s+)?(?:an?\s+|the\s+)?(?:(?P<facing>(?:rs|ws|right[-\s]side|wrong[-\s]side)\s+(?:is\s+)?facing(?:\s+for\s+(?:the\s+)?next\s+row)?)|(?P<edge>at\s+(?:the\s+)?(?:armhole|neck|side|front)\s+edge)|(?P<row>{_ROW})\s+(?P<n>\d+)|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?P<row2>{_ROW})|(?P<side>rs|ws|right[-\s]side|wrong[-\s]side)(?:\s+{_ROW})?(?=\s*[.,;)]|\s*$))",
         ),
         ("omit", rf"(?:but\s+)?(?:omit(?:ting)?|leav(?:e|ing)\s+(?:out|off))\s+(?:the\s+)?(?P<what>last|final)\s+{_ROW}"),
         ("reversed", _REVERSED),
+        (
+            "lie",
+            rf"(?:[:(]\s*)?(?:the\s+)?(?P<edge>neck|front|armhole|raglan|side)(?:\s+edge)?\s+(?:dec(?:rease)?s?|shapings?)\s+(?:(?:now|will|then)\s+)*(?:(?:lie|are|is|come|comes|fall|go)(?:\s+(?:now|worked))?\s+)?at\s+(?:the\s+)?(?P<end>beg(?:inning)?|start|end)s?(?:\s+of\s+(?:the\s+)?(?:(?:rs|right[-\s]side)\s+)?{_ROW})?\s*\)?",
+        ),
         (
             "later",
             rf"(?:but\s+)?work(?:ing)?\s+(?:1|one)\s+(?:{_ROW}\s+more|more\s+{_ROW}|extra\s+{_ROW}|additional\s+{_ROW})\s+before\s+(?:the\s+)?(?:shaping|start\s+of|beginning)(?:\s+(?:the\s+)?(?:shoulders?|armholes?|necks?)(?:\s+shapings?)?)?",
@@ -105,22 +122,49 @@ def write_reference(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], t
     by_kind: dict[str, ToldPhrase] = {}
     spans: list[ToldPhrase] = []
     often: list[ToldPhrase] = []
+    lies: list[ToldPhrase] = []
     for phrase in phrases:
         if phrase.kind == "span":
             spans.append(phrase)
         elif phrase.kind in _OFTEN:
             often.append(phrase)
+        elif phrase.kind == "lie":
+            lies.append(phrase)
         elif phrase.kind in by_kind:
             return None
         else:
             by_kind[phrase.kind] = phrase
     told = _Kinds(by_kind, tuple(spans), tuple(often))
-    for write in (_side, _shaped, _ribbed, _rows, _section, _part):
+    if lies and not _lie_mirrored(lies, by_kind):
+        return None
+    said = tuple(phrase.match.group().strip(" :()") for phrase in lies)
+    begun = by_kind.pop("begun", None)
+    before: tuple[Piece, ...] = ()
+    if begun is not None:
+        before = ((begun.get("begun"), begun.match.start()), (". ", begun.match.end("begun")))
+    for write in (_as_long, _side, _shaped, _ribbed, _rows, _section, _part):
         written = write(told)
         if written is not None and told.read == {*by_kind, *({"span"} if spans else ()), *({"often"} if often else ())}:
-            return written, told.said
+            return (*before, *written), (*told.said, *said)
         told = _Kinds(by_kind, tuple(spans), tuple(often))
     return None
+
+
+def _lie_mirrored(lies: Sequence[ToldPhrase], by_kind: dict[str, ToldPhrase]) -> bool:
+    """Return whether shaping lies where the mirror image of a front has it, as the words tell besides.
+
+    A left front is shaped for its neck at the end of right-side rows, as it is worn, a right front at their
+    beginning.
+    """
+    like = by_kind.get("like")
+    side = like.get("part").lower().split()[0] if like is not None else ""
+    if "reversed" not in by_kind or side not in ("left", "right"):
+        return False
+    for lie in lies:
+        inner, ends = lie.get("edge").lower() in ("neck", "front"), lie.get("end").lower() == "end"
+        if (inner == ends) != (side == "right"):
+            return False
+    return True
 
 
 _OFTEN: Final = ("all", "more", "once", "times")
@@ -167,6 +211,28 @@ def _count(told: _Kinds) -> tuple[Piece, ...]:
 def _reversing(told: _Kinds) -> tuple[Piece, ...]:
     back = told.get("reversed")
     return () if back is None else ((", reversing shaping", back.match.start()),)
+
+
+def _as_long(told: _Kinds) -> tuple[Piece, ...] | None:
+    """ "Work straight until same length as first side, ending with a WS row"."""
+    long, verb, manner = told.get("aslong"), told.get("verb"), told.get("manner")
+    if long is None or (verb is None and manner is None):
+        return None
+    upto = told.get("upto")
+    part = "first side" if long.get("first") else long.get("part").lower()
+    place = upto.get("place").lower() if upto is not None else ""
+    if (part == "first side" and place not in ("", "shoulder")) or (not place and part.endswith(("sleeve", "body"))):
+        return None  # where it ends is not said
+    own = "armhole" if long.get("own").lower().startswith("armhole") else "piece"
+    words = manner.match.group().strip().lower() if manner is not None else "even"
+    if words.startswith("st"):
+        words = "even" if words == "straight" else f"in {words}"
+    words = "even" if words.startswith("without") else words
+    at = long.match.start()
+    ending = _ending(told)
+    tail = tuple((words.replace(", ending", ". ends", 1), place) for words, place in ending)
+    start = (verb or manner or long).match.start()
+    return ((f"work {words} ", start), (f"until {own} measures same as {part} to {place or 'shoulder'}", at), *tail, *_count(told))
 
 
 def _side(told: _Kinds) -> tuple[Piece, ...] | None:
@@ -218,6 +284,11 @@ def _ending(told: _Kinds) -> tuple[Piece, ...]:
     if ending is None:
         return ()
     at = ending.match.start()
+    if ending.get("facing"):
+        facing = ending.get("facing").lower().startswith("w")
+        return ((f", ending with a {'RS' if facing else 'WS'} row", at),)
+    if ending.get("edge"):
+        return ((f", ending {' '.join(ending.get('edge').lower().split())}", at),)
     if ending.get("side"):
         side = "WS" if ending.get("side").lower().startswith("w") else "RS"
         return ((f", ending with a {side} row", at),)
