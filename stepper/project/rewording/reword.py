@@ -151,7 +151,10 @@ def orders(plain: str) -> bool:
     Args:
         plain: The line, made plain.
     """
-    return ordered_words(plain).text != _plain_lists(plain).text
+    return any(
+        ordered_words(plain, undressed=bare).text != _plain_lists(plain, undressed=bare).text
+        for bare in (False, True)
+    )
 
 
 @lru_cache(maxsize=1024)
@@ -178,7 +181,13 @@ def talks(plain: str) -> bool:
         plain: The line, made plain.
     """
     printed = _plain_lists(plain)
-    return _as_printed_elsewhere(printed).text != printed.text
+    if _as_printed_elsewhere(printed).text != printed.text:
+        return True
+    bare = undress(plain)
+    if bare.text in (plain, printed.text):
+        return False
+    bare = write_lists_plainly(bare)  # a list of sizes in another form may stand in the way of the rest
+    return _as_printed_elsewhere(bare).text != bare.text
 
 
 @cache

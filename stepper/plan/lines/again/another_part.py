@@ -64,6 +64,8 @@ def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple
         return tuple(named)
     if not named and nouns <= set(_words(section.name)) and _made_again(instruction):
         return (section,)
+    if not named and nouns == {"side"} and _made_again(instruction) and not _parted(section, needles):
+        return (section,)
     if not named and nouns & _WHOLE and _made_again(instruction):
         return (*before, section)
     if not named and len(before) == 1 and before[0].name == _UNNAMED and nouns & _GARMENT:
@@ -75,6 +77,11 @@ def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple
         instruction.place, f'{what} "{instruction.part}".', f"The parts so far are {known}.", anywhere=True
     )
     return ()
+
+
+def _parted(section: Section, needles: Needles) -> bool:
+    """Return whether stitches of a section were put on hold, so that it has sides of its own."""
+    return any(draft.section == section.name and draft.divide for draft in needles.drafts)
 
 
 def _piece(section: Section) -> str:

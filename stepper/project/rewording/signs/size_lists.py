@@ -39,6 +39,9 @@ _FIRST: Final = (
 list, and "rep rnds 1 and 2, 5 (6, 7) times" has one of three."""
 SIZE_LIST: Final = regex(rf"{_FIRST}{_VALUE}(?:{_GROUP})+", re.I)
 """A list of sizes as printed, made plain: a number, or several with commas, and groups in brackets."""
+_BROKEN: Final = regex(rf"{_FIRST}{_VALUE}(?:{_GROUP})+(?:\s+{_VALUE}(?:{_GROUP})+)+", re.I)
+"""Such a list whose brackets come and go; read as one only with a dash in it, which no two lists side by side have."""
+_DASH: Final = regex(r"(?:^|[(,\s])-(?=\s*[(,)])")
 _EACH: Final = regex(_VALUE, re.I)
 _ODD: Final = regex(rf"[(\[,;:/-]\s*{_ALT}\s*[,;:/)\]-]|{_ALT}\s*[(\[]\s*\d|\b{_SPELT}\s*[(\[]\s*{_SPELT}|" r"(?:st|nd|rd|th)\s?-\s?\d+(?:st|nd|rd|th)|\{|[)\]]\s*,?\s*[(\[]|\b(?:once|twice)\s*[(\[,]|[(\[,]\s*(?:once|twice|\d+\s?times)\b|-\s*[,)\](\[]|[,(\[]\s*-|\d\s?(?:cm|mm|in|\")\s*[(\[,]|\d\s*,\s+[\d.½¼¾]+(?:st|nd|rd|th)?\s*[(\[]", re.I)
 """What a list has that the grammar does not read as it stands."""
@@ -76,8 +79,11 @@ def write_lists_plainly(line: Reworded) -> Reworded:
 
 def find_lists(text: str) -> list[tuple[re.Match[str], list[str]]]:
     """Find the lists of sizes of a line made plain, each with its values as printed; a dash is one too."""
+    broken = [match for match in _BROKEN.finditer(text) if _DASH.search(match.group())]
+    whole = [match for match in SIZE_LIST.finditer(text) if not any(_within(match, other) for other in broken)]
     found = [
-        (match, [value.group() for value in _EACH.finditer(match.group())]) for match in SIZE_LIST.finditer(text)
+        (match, [value.group() for value in _EACH.finditer(match.group())])
+        for match in sorted([*broken, *whole], key=lambda match: match.start())
     ]
     return [
         (match, values)
@@ -85,6 +91,10 @@ def find_lists(text: str) -> list[tuple[re.Match[str], list[str]]]:
         # "64 - (72, 80)", "k to end - (24)": the dash stands between the two.
         if values[0] != "-" or (len(values) > 2 and not text[: match.start()].rstrip()[-1:].isdigit())
     ]
+
+
+def _within(match: re.Match[str], other: re.Match[str]) -> bool:
+    return other.start() <= match.start() < other.end()
 
 
 def _written(text: str, match: re.Match[str]) -> list[tuple[str, int]] | None:

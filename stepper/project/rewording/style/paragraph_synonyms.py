@@ -263,6 +263,6 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     said_row("made", r"\s*\(\s*(?P<said>\d+\s+button\s?holes?\s+(?:made|worked))\s*\)", "K2, yo, k2tog, k to end (1 buttonhole made)."),
     said_row("fold", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>fold\s+(?:the\s+)?(?:hem|brim|facing|band|casing)\s+to\s+(?:the\s+)?(?:ws|wrong\s+side|inside)\s+along\s+(?:the\s+)?(?:turning|fold|purl|picot)\s+(?:rnd|round|row|ridge|line)\s+and\s+(?:sew|knit)(?:\s+or\s+(?:sew|knit))?\s+(?:in(?:to)?\s+place|down)(?:\s+later)?)\s*\.?\s*$", "Fold hem to WS along turning round and sew into place later."),
     said_row("c4|c6|c8", rf"^\s*(?P<said>{_CABLES})\s*\.?\s*$", "C6B: slip next 3 sts on to cable needle and hold at back of work, k3, then k3 from cable needle."),
-    row("all sizes", rf"^(\s*)all\s+sizes\s*:\s*(?=[a-z]+\s+(?:rnd|round|row)\s*:|(?:bo|{OFF}|work|knit|k|purl)\b)", r"\1", "All sizes: Dec rnd: K1, k2tog, k to end."),
+    row("all sizes", rf"^(\s*)all\s+sizes\s*:\s*(?=[a-z]+\s+(?:rnd|round|row)\s*:|(?:bo|{OFF}|work|knit|k|purl|check|count)\b)", r"\1", "All sizes: Dec rnd: K1, k2tog, k to end."),
 )
 """The rows, in the order tried."""

@@ -38,6 +38,8 @@ _ADVERB: Final = (
 
 SECTIONED: Final = rf"(?:-+\s*)?(?:there\s+are\s+)?(?P<n>{N})(?:\s+{STS})?\s+(?:(?:in\s+)?between\s+each\s+(?:pair\s+of\s+)?markers?|in\s+(?:each|every)(?:\s+(?:one\s+)?of\s+the(?:\s+\w+)?)?\s+(?:wedges?|sections?|segments?))\b"
 """Stitches counted in each section between two markers."""
+BETWEEN_MARKERS: Final = rf"(?:[:=(]\s*)?(?:-+\s*)?(?:there\s+are\s+)?(?P<n>{N})\s+{STS}\s+(?P<two>between\s+(?:the\s+)?(?:two\s+)?(?:(?:gusset|thumb)\s+)?markers)\b\s*\)?"
+"""Stitches counted between the two markers of a gusset."""
 Kinds = tuple[tuple[str, re.Pattern[str]], ...]
 """Kinds of phrases and how each looks, in the order tried."""
 SHAPING: Final[Kinds] = tuple(
@@ -161,6 +163,12 @@ _GLUE: Final = regex(
     re.IGNORECASE,
 )
 _END: Final = regex(r"\s*(?:[.!]|$)")
+ORDERED_NEXT: Final = regex(
+    r"\s*[,;]?\s*(?:and\s+(?:then\s+)?|then\s+)(?=(?:(?:place|put|slip|leave|transfer)\s+(?:(?:all|these|the|rem(?:aining)?|last)\s+)*(?:\d[\d\s,()]*)?(?:sts|stitches)\b"
+    r"|(?:break|cut)\s+(?:off\s+)?(?:the\s+)?yarn|(?:bind|cast)\s+off\s*(?:(?:all|loosely|rem(?:aining)?|in)\b|[.;]|$)))",
+    re.IGNORECASE,
+)
+"""What joins an order for all stitches to a sentence that ends before it: "... 4 times more and cast off"."""
 _APART: Final = regex(r"\s*\([^()]*\)\s*(?:[.!]|$)")
 """A bracket behind a sentence, which stays as it is printed: what reads it is looked for afterwards."""
 _MOST: Final = 24
@@ -206,6 +214,8 @@ def split_phrases(text: str, start: int, kinds: Kinds = SHAPING) -> tuple[tuple[
             clause = tuple(found), at
         phrase = _phrase(text, glue.end() if glue is not None else at, kinds)
         if phrase is None:
+            if len(found) > 1 and ORDERED_NEXT.match(text, at) is not None:
+                return tuple(found), at
             counted = bool(found) and found[-1].kind == "count" and text[at : at + 1] == ":"
             apart = bool(found) and (counted or _APART.match(text, at) is not None)
             return (tuple(found), at) if apart else clause

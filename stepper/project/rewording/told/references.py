@@ -145,6 +145,8 @@ def write_reference(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], t
     for write in (_as_long, _side, _shaped, _ribbed, _rows, _section, _part):
         written = write(told)
         if written is not None and told.read == {*by_kind, *({"span"} if spans else ()), *({"often"} if often else ())}:
+            (words, at), *others = written
+            written = ((words[:1].upper() + words[1:], at), *others) if before else written
             return (*before, *written), (*told.said, *said)
         told = _Kinds(by_kind, tuple(spans), tuple(often))
     return None

@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from stepper.project.rewording.synonym import STS, N
-from stepper.project.rewording.told.phrases import SECTIONED, Kinds, ToldPhrase
+from stepper.project.rewording.told.phrases import BETWEEN_MARKERS, SECTIONED, Kinds, ToldPhrase
 from stepper.project.rewording.told.shaping import Piece, sections
 from stepper.regex import regex
 
@@ -49,7 +49,7 @@ REPEATS: Final[Kinds] = tuple(
     for kind, expression in (
         (
             "lead",
-            r"(?:(?:(?:now|then|from\s+(?:here|now)(?:\s+on)?)\s*,?\s*|skip\s+the\s+plain\s+(?:rounds|rnds|rows)\b)\s*)+",
+            r"(?:(?:(?:now|then|just|simply|from\s+(?:here|now)(?:\s+on)?)\s*,?\s*|skip\s+the\s+plain\s+(?:rounds|rnds|rows)\b)\s*)+",
         ),
         (
             "verb",
@@ -79,6 +79,7 @@ REPEATS: Final[Kinds] = tuple(
             rf"until\s+you(?:'ve|\s+have)\s+{_DONE}\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:inc|dec)(?:rease)?\s+{_ROW}(?:\s+{_ALL})?",
         ),
         ("each", SECTIONED),
+        ("each", BETWEEN_MARKERS),
         (
             "used",
             rf"until\s+(?:all\s+(?:of\s+)?(?:the\s+)?(?:[a-z]+\s+)?{STS}\s+(?:have\s+been|are)\s+(?:worked|used(?:\s+up)?|decreased)|no\s+(?:more\s+)?{STS}\s+(?:remain|are\s+left)\s+(?:outside|beyond)\s+(?:the\s+)?(?:gaps?|turns?))",
@@ -214,6 +215,8 @@ def _often(
     apart = rows.kind in ("both", "last") and "count" in by_kind
     if kind == "shaped" or (kind == "times" and apart and not again):
         return (number, (" times in all", at)) if apart else None
+    if kind == "times" and "every" in by_kind and "count" in by_kind:
+        return (number, (" times", at))  # the count behind tells whether the one just worked is one of them
     if kind == "times":
         said = by_kind["verb"].match.group().lower().startswith("rep")
         return (number, (" times", at)) if said else None

@@ -15,7 +15,7 @@ from stepper.project.rewording.synonym import LONG, ROUND, N
 from stepper.project.rewording.told.closing import CLOSING, write_closing
 from stepper.project.rewording.told.evenly import EVENLY, JOINED, write_evenly
 from stepper.project.rewording.told.numbers import write_numbers
-from stepper.project.rewording.told.phrases import split_phrases
+from stepper.project.rewording.told.phrases import ORDERED_NEXT, split_phrases
 from stepper.project.rewording.told.references import REFERENCES, write_reference
 from stepper.project.rewording.told.repeats import REPEATS, write_repeat
 from stepper.project.rewording.told.shaping import Piece, write_shaping
@@ -69,6 +69,12 @@ def write_told(line: Reworded) -> Reworded:
             same = line.text[at : at + len(put)] == put
             places += line.places[at : at + len(put)] if same else [line.places[at]] * len(put)
         done = end
+        joint = ORDERED_NEXT.match(line.text, end)
+        if joint is not None:
+            order = line.text[joint.end()]
+            text.append(f". {order.upper()}")
+            places += [line.places[end]] * 2 + [line.places[joint.end()]]
+            done = joint.end() + 1
     if not done:
         return line
     text.append(line.text[done:])

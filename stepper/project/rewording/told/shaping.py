@@ -116,7 +116,8 @@ def sections(phrases: Sequence[ToldPhrase]) -> tuple[Piece, ...]:
     each = next((phrase for phrase in phrases if phrase.kind == "each"), None)
     if each is None:
         return ()
-    return ((". ", each.match.start()), (f"{each.get('n')} sts between each marker", each.match.start("n")))
+    where = "between the markers" if each.get("two") else "between each marker"
+    return ((". ", each.match.start()), (f"{each.get('n')} sts {where}", each.match.start("n")))
 
 
 def _gather(phrases: Sequence[ToldPhrase]) -> _Told | None:

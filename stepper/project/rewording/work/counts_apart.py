@@ -42,7 +42,7 @@ _PARTS: Final = word_set(
     "each both per every either front fronts back backs sleeve sleeves body yoke raglan raglans "
     "shoulder shoulders neck side sides end ends edge edges first second third fourth left right middle "
     "centre center outer inner marker markers section sections panel panels gusset gussets thumb palm "
-    "hand instep sole heel foot top bottom half halves underarm underarms wedge wedges band bands steek "
+    "hand instep sole heel foot top bottom half halves underarm underarms wedge wedges wing wings band bands steek "
     "before after between only upper lower button buttonhole seam seams tongue flap leg legs needle "
     "needles n1 n2 n3 n4"
 )
@@ -72,6 +72,11 @@ _DIVIDED: Final = regex(
 _SENTENCE: Final = regex(r"(?:(?<=^)|(?<=[.!]\s))[^.!]+(?:[.!]|$)")
 _COUNTED: Final = regex(r"\bcount\b|\btotal\b|\baltogether\b|\bin\s+all\b", re.I)
 """Words with which one number is of all stitches."""
+_ALONE: Final = regex(
+    rf"\s*(?:(?:each|both|the|left|right)\s+)?(?:fronts?|backs?|sleeves?|body|yoke)\s*:\s*{_LIST}\s+{_STS}(?:\s+each)?\s*\.?\s*",
+    re.I,
+)
+"""A line that counts one part of what is on the needles, and no more: "Each front: 35 sts"."""
 _LONGEST: Final = 260
 _MOST: Final = 8
 
@@ -241,9 +246,10 @@ def write_counts_apart(line: Reworded) -> Reworded:
         The line; the same if it has no such sentence, or the counts of one cannot be right.
     """
     line = _without_parts(_with_total_apart(line))
+    alone = _ALONE.fullmatch(line.text) is not None
     for match in reversed(list(_SENTENCE.finditer(line.text))):
         apart = counts_apart(match.group())
-        if apart is None or apart.doubt or not (apart.total or len(apart.parts) > 1):
+        if apart is None or apart.doubt or not (apart.total or len(apart.parts) > 1 or alone):
             continue
         if not apart.parts and not _COUNTED.search(match.group()):
             continue  # one count, as pages print it

@@ -75,6 +75,12 @@ AGAIN: tuple[Synonym, ...] = (
         "The other one is just the same.",
     ),
     row(
+        "second side|other side",
+        rf"{_START}(?:now\s+)?make\s+(?:the\s+)?(?:second|other)\s+side\s+(?:(?:just|exactly)\s+)?(?:the\s+same|alike|in\s+(?:exactly\s+)?the\s+same\s+way){_STOP}",
+        r"\1make again 1 side",
+        "Make the second side the same.",
+    ),
+    row(
         "from here",
         rf"{_START}(?:work|cont(?:inue)?)\s+as\s+(?:(?:given\s+)?for\s+)?(?:the\s+)?((?:left|right|first|second)\s+(?:front|side|mitten|mitt|glove|sock|shoulder))\s+from\s+here(?:\s+on)?\b",
         r"\1complete as for \2",

@@ -46,6 +46,8 @@ AFTER_ROWS: tuple[Synonym, ...] = (
 """The rows for a count of a row further up, tried before its number and the count are taken for a list."""
 
 TOLD_COUNTS: tuple[Synonym, ...] = (
+    row("more", rf"\(\s*({N}\s+{STS})\s+more\s*\)", r"(\1 inc)", "K1, m1, k to last st, m1, k1. (2 sts more)"),
+    row("fewer|less", rf"\(\s*({N}\s+{STS})\s+(?:fewer|less)\s*\)", r"(\1 dec)", "K1, k2tog, k to end. (1 st less)"),
     # --- on one needle ---
     row(
         "on n|on each of n",
