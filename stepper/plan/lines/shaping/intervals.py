@@ -44,7 +44,7 @@ from stepper.project.stitchwork import Element, Numbers, Until, Work, every_elem
 _SAME = "same "
 """Begins the name of a round that the page calls by what it does: "rep this inc every 8th row"."""
 
-_SIDED = f"{_SAME}sided row"
+_SIDED = {f"{_SAME}right row": "RS", f"{_SAME}wrong row": "WS"}
 """The last row of the side that the line names: "rep every RS row 4 times more", behind a plain row back."""
 
 
@@ -82,8 +82,11 @@ def _just_shaped(label: str, needles: Needles) -> Template | None:
     "Rep this rnd every 6th rnd" is `same rnd`, which increases or decreases.
     """
     drafts = needles.drafts[needles.section.start :]
-    if label == _SIDED and len(drafts) > 1 and drafts[-1].flat and not _shapes(drafts[-1]):
+    side = _SIDED.get(label)
+    if side and drafts and drafts[-1].side != side and not _shapes(drafts[-1]):
         drafts = drafts[:-1]
+    if side and (not drafts or not drafts[-1].flat or drafts[-1].side != side):
+        return None
     if not label.startswith(_SAME) or not drafts or drafts[-1].evenly or not _shapes(drafts[-1]):
         return None
     grown = drafts[-1].after - drafts[-1].before

@@ -69,6 +69,7 @@ REFERENCES: Final[Kinds] = tuple(
         ("side", rf"(?:{_LIKE}|to\s+(?:match|correspond(?:\s+(?:to|with))?)\s+){_SAME_SIDE}"),
         ("like", rf"(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?){_PART}"),
         ("like", rf"(?:the\s+)?(?:instructions|directions)\s+(?:for|of)\s+(?:the\s+)?{_PART}"),
+        ("along", r"(?:along|on|up|down)\s+(?:the\s+)?(?:other|second|opposite|remaining)\s+(?:front\s+|side\s+)?edge"),
         # --- as long as another ---
         ("manner", r"(?:in\s+(?:[a-z0-9][a-z0-9'.-]*\s+){1,3}?(?=(?:until|to)\b)|(?:even|straight|without\s+(?:any\s+)?(?:further\s+)?shaping)\b|st(?:\.?\s*st\b\.?|ockinette|ocking\s+st(?:itch)?))"),
         (
@@ -93,7 +94,7 @@ REFERENCES: Final[Kinds] = tuple(
         ),
         (
             "ending",
-            rf"(?:but\s+)?(?:and\s+)?(?:end(?:ing)?|finish(?:ing)?|stop(?:ping)?)\s+(?:(?:with|after|on)\s+)?(?:an?\s+|the\s+)?(?:(?P<facing>(?:rs|ws|right[-\s]side|wrong[-\s]side)\s+(?:is\s+)?facing(?:\s+for\s+(?:the\s+)?next\s+row)?)|(?P<edge>at\s+(?:the\s+)?(?:armhole|neck|side|front)\s+edge)|(?P<row>{_ROW})\s+(?P<n>\d+)|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?P<row2>{_ROW})|(?P<side>rs|ws|right[-\s]side|wrong[-\s]side)(?:\s+{_ROW})?(?=\s*[.,;)]|\s*$))",
+            rf"(?:but\s+)?(?:and\s+)?(?:end(?:ing)?|finish(?:ing)?|stop(?:ping)?)\s+(?:(?:with|after|on)\s+)?(?:an?\s+|the\s+)?(?:(?P<facing>(?:rs|ws|right[-\s]side|wrong[-\s]side)\s+(?:is\s+)?facing(?:\s+for\s+(?:the\s+)?next\s+row)?)|(?P<edge>at\s+(?:the\s+)?(?:armhole|neck|side|front)\s+edge)|(?P<row>{_ROW})\s+(?P<n>\d+)|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?P<row2>{_ROW})|(?:(?:at\s+)?(?:the\s+)?end\s+of\s+an?\s+)?(?P<side>rs|ws|right[-\s]side|wrong[-\s]side)(?:\s+{_ROW})?(?=\s*[.,;)]|\s*$))",
         ),
         ("omit", rf"(?:but\s+)?(?:omit(?:ting)?|leav(?:e|ing)\s+(?:out|off))\s+(?:the\s+)?(?P<what>last|final)\s+{_ROW}"),
         ("reversed", _REVERSED),
@@ -234,7 +235,8 @@ def _as_long(told: _Kinds) -> tuple[Piece, ...] | None:
     ending = _ending(told)
     tail = tuple((words.replace(", ending", ". ends", 1), place) for words, place in ending)
     start = (verb or manner or long).match.start()
-    return ((f"work {words} ", start), (f"until {own} measures same as {part} to {place or 'shoulder'}", at), *tail, *_count(told))
+    knit = verb is not None and manner is None and verb.match.group().lower().startswith("knit")
+    return (("knit " if knit else f"work {words} ", start), (f"until {own} measures same as {part} to {place or 'shoulder'}", at), *tail, *_count(told))
 
 
 def _side(told: _Kinds) -> tuple[Piece, ...] | None:
@@ -417,6 +419,7 @@ def _part(told: _Kinds) -> tuple[Piece, ...] | None:
             pieces += [(" for ", here), (phrase.get("for"), phrase.match.start("for"))]
         else:
             pieces += [(" until ", here), (phrase.get("sts"), phrase.match.start("sts")), (" sts", here)]
+    told.say("along")
     back = _reversing(told)
     ending = told.get("ending")
     tail: tuple[Piece, ...] = ()

@@ -72,7 +72,7 @@ REPEATS: Final[Kinds] = tuple(
         # --- how often ---
         (
             "half",
-            rf"(?:(?:rep(?:eat)?|work)\s+)?the\s+(?:first|1st)\s+(?:of\s+(?:these|those|them|the)(?:\s+(?:two|2|last\s+(?:two|2)))?(?:\s+{_ROW})?|(?:row|rnd|round)\b)(?:\s+(?:once\s+more|again|once|only))?",
+            rf"(?:(?:rep(?:eat)?|work)\s+)?the\s+(?:first|1st)\s+of\s+(?:these|those|them|the)(?:\s+(?:two|2|last\s+(?:two|2)))?(?:\s+{_ROW})?(?:\s+(?:once\s+more|again|once|only))?",
         ),
         (
             "shaped",

@@ -108,7 +108,8 @@ def _side_again(told: _Told) -> tuple[Piece, ...] | None:
     behind: tuple[Piece, ...] = ()
     if count is not None:
         behind = ((". ", count.match.start()), (f"{count.get('n')} sts", count.match.start("n")))
-    return (("rep same sided row on ", leg.every.match.start()), *when, *behind)
+    which = "wrong" if _side(leg.every).startswith("W") else "right"
+    return ((f"rep same {which} row on ", leg.every.match.start()), *when, *behind)
 
 
 def sections(phrases: Sequence[ToldPhrase]) -> tuple[Piece, ...]:

@@ -146,6 +146,13 @@ DIVIDED: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row(
+        "(make|[make|(knit|[knit",
+        rf"^\s*(?P<said>(?:(?:{_PIECES}s?\b[\s,]*)+|{_ANY_PIECE}\s*)[(\[]\s*(?:make|knit)\s+(two|three|four|2|3|4)(?:\s+(?:alike|the\s+same|of\s+(?:these|them)))?(?:\s*,?\s*or\s+(?:more|\d+|[a-z]+)\s+if\s+[^()\[\]\d]*)?\s*[)\]])\s*:?\s*$",
+        r"make \2.",
+        "LEAVES (make three, or five if you have the patience)",
+        spelt_out=True,
+    ),
+    row(
         "holder|hold|yarn|needle",
         rf"\b{_PUT}\s+(?:the\s+)?{_DIVIDED}\s+({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
         r"hold \2 sts for \1",
