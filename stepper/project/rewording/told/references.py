@@ -31,7 +31,8 @@ _LIKE: Final = (
 _SECTION: Final = r"(?:section|part|step|block|stage|tier|square|chapter)\s+\d{1,2}"
 _GARMENT: Final = r"(?:back|front|body|sleeve|yoke|hood|neckband|collar|hem|brim|welt|button\s*(?:hole)?\s*band|front\s+band)"
 _PART: Final = rf"(?P<part>{_SECTION}|(?:(?:left|right|first|other|second)\s+)?{_GARMENT}|(?:left|right)(?=\s*[,;:(]|\s+but\b))s?\b"
-_SAME_SIDE: Final = r"(?:(?:the\s+)?(?:first|1st|other|opposite)(?:\s+(?:side|half|shoulder))?(?:\s+of\s+(?:the\s+)?neck)?)"
+_SAME_SIDE: Final = r"(?:(?:the\s+)?(?:(?:first|1st|other|opposite)(?:\s+(?:side|half|shoulder|one))?|(?:left|right)\s+(?:side|half|shoulder))(?:\s+of\s+(?:the\s+)?neck)?)"
+_THIS_SIDE: Final = r"(?:this|it|(?:(?:the\s+)?(?:second|2nd|other|left|right)|this)\s+(?:side|half|shoulder))(?:\s+of\s+(?:the\s+)?neck)?"
 _EVENT: Final = r"(?:armholes?|neck|neckline|shoulders?|yoke|raglans?|underarms?|crown|toe|heel|(?:thumb\s+)?gusset|thumb)"
 _PLACE: Final = rf"(?:the\s+)?(?:(?:beg(?:inning)?|start|end)\s+of\s+(?:the\s+)?)?{_EVENT}(?:\s+(?:shapings?|opening))?"
 _REVERSED: Final = (
@@ -48,10 +49,11 @@ REFERENCES: Final[Kinds] = tuple(
             "begun",
             rf"(?P<begun>(?:(?:using|with)\s+[^.,;:]{{2,50}},\s*)?(?:cast\s+on|pick\s+up\s+and\s+knit)\s+{N}\s*{STS})\s*,?\s+and(?=\s+(?:(?:then\s+)?(?:work|knit|cont)|rib)\b)",
         ),
-        ("finish", r"(?:complete|finish)(?:\s+(?:this|it|the\s+(?:second|other)\s+(?:side|half|shoulder))\b)?"),
+        ("finish", r"(?:complete|finish)\b"),
+        ("own", rf"{_THIS_SIDE}(?:\s+is)?(?:\s+(?:worked|knit(?:ted)?|made))?(?=\s+(?:to\s+match|to\s+correspond|(?:exactly\s+|just\s+)?(?:(?:in\s+)?the\s+same|same|as|like)\b))"),
         (
             "shape",
-            r"(?:shape|work|make|dec(?:rease)?\.?(?:\s+for)?|rep(?:eat)?)\s+(?:the\s+)?(?:(?P<shaped>armhole|raglan)s?\s+(?:edge\s+)?shapings?|(?:shapings?|decreases?|decs)\s+(?:for|of)\s+(?:the\s+)?(?P<shaped2>armhole|raglan)s?)\b",
+            r"(?:shape|work|make|dec(?:rease)?\.?(?:\s+for)?|rep(?:eat)?)\s+(?:the\s+)?(?:(?P<shaped>armhole|raglan)s?\s+(?:edge\s+)?(?:shapings?|dec(?:rease)?s?)(?:\s+rows?)?|(?:shapings?|decreases?|decs)\s+(?:for|of)\s+(?:the\s+)?(?P<shaped2>armhole|raglan)s?)\b",
         ),
         ("shape", r"(?:shape|dec(?:rease)?\.?\s+(?:for|at))\s+(?:the\s+)?(?P<shaped>armhole|raglan)s?\b"),
         ("verb", r"(?:work|knit|make|do|cont(?:inue)?\.?|proceed|go\s+on|rep(?:eat)?\.?|follow)(?:\s+(?:even|straight|this(?:\s+(?:one|piece|front))?|it|(?:the\s+)?(?:left|right)\s+front))?(?=\s)"),
@@ -64,7 +66,7 @@ REFERENCES: Final[Kinds] = tuple(
         ("section", rf"(?P<part>{_SECTION})\b"),
         ("long", rf"(?P<long>{LONG})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
         ("lines", rf"(?P<n>{N})\s+(?P<row>{_ROW})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
-        ("rib", rf"(?:in\s+|of\s+)?(?:the\s+)?(?:{RIB}|rib(?:bing)?)\b"),
+        ("rib", rf"(?:in\s+|of\s+)?(?:the\s+)?(?:{RIB}|rib(?:bing)?)(?:\s+(?:rounds?|rnds?|rows?))?\b"),
         # --- of what ---
         ("side", rf"(?:{_LIKE}|to\s+(?:match|correspond(?:\s+(?:to|with))?)\s+){_SAME_SIDE}"),
         ("like", rf"(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?){_PART}"),
@@ -85,6 +87,7 @@ REFERENCES: Final[Kinds] = tuple(
         ("ribbed", r"(?:to|until)\s+(?:the\s+)?end\s+of\s+(?:the\s+)?rib(?:bing)?"),
         ("event", rf"(?:until|up\s+to|as\s+far\s+as|to)\s+(?P<place>{_PLACE})(?=\s*[.,;(]|\s*$|\s+(?:as|but|revers|like))"),
         ("for", rf"for\s+(?P<for>{LONG}|{N}\s+{_ROW})"),
+        ("measured", rf"until\s+(?:the\s+)?(?:piece|work|it|[a-z]+)\s+measures\s+{LONG}(?:\s+from\s+[a-z -]{{3,30}}?(?=\s*[.,;]|\s*$))?"),
         ("until", rf"until\s+(?:there\s+are\s+)?(?P<sts>{N})\s+{STS}(?:\s+(?:rem(?:ain)?|(?:are\s+)?left))?"),
         # --- how often, from where, to where, with what difference ---
         *HOW_OFTEN,
@@ -243,8 +246,11 @@ def _side(told: _Kinds) -> tuple[Piece, ...] | None:
     """ "Complete to match first side": what is left of it. One row more before its edges is what a mirror image has."""
     side = told.get("side")
     verb = told.get("finish") or told.get("verb")
-    if side is None or verb is None or told.get("like") is not None:
+    own = told.get("own")
+    if side is None or told.get("like") is not None or (verb is None and (own is None or len(own.match.group()) < len("left side"))):
         return None
+    if verb is not None and verb.kind == "verb" and own is None and not side.match.group().lower().startswith("to"):
+        return None  # "work as first half" may be all of it
     told.say("later")
     return (("complete like other side", side.match.start()), *_reversing(told), *_count(told))
 
@@ -258,7 +264,10 @@ def _shaped(told: _Kinds) -> tuple[Piece, ...] | None:
     until = told.get("until")
     end: tuple[Piece, ...] = ()
     if until is not None:
-        end = ((" until ", until.match.start()), (until.get("sts"), until.match.start("sts")), (" sts", until.match.end("sts")))
+        end = ((" until ", until.match.start()), (until.get("sts"), until.match.start("sts")), (" sts rem" if "rem" in until.match.group().lower() else " sts", until.match.end("sts")))
+    measured = told.get("measured")
+    if measured is not None:
+        end = (*end, (f" {measured.match.group()}", measured.match.start()))
     at = shape.match.start()
     return ((f"shape {name} as for {like.get('part')}", at), *end, *_count(told))
 
@@ -270,7 +279,7 @@ def _ribbed(told: _Kinds) -> tuple[Piece, ...] | None:
         return None
     part = like.get("part").lower().removesuffix("s")
     cast, verb = told.get("cast"), told.get("verb")
-    lasts = next((found for found in (told.get("long"), told.get("lines"), told.get("for")) if found is not None), None)
+    lasts = next((found for found in (told.get("long"), told.get("lines"), told.get("for"), told.get("measured")) if found is not None), None)
     if lasts is None:
         if verb is None and cast is None:
             return None
@@ -278,6 +287,8 @@ def _ribbed(told: _Kinds) -> tuple[Piece, ...] | None:
         return ((f"work as for {part} to end of ribbing", at), *_count(told))
     if cast is not None:
         return None
+    if lasts.kind == "measured":
+        return ((f"work in as-{part} rib ", rib.match.start()), (lasts.match.group(), lasts.match.start()), *_ending(told), *_count(told))
     group = {"long": "long", "for": "for"}.get(lasts.kind, "")
     words, at = (lasts.get(group), lasts.match.start(group)) if group else (lasts.match.group(), lasts.match.start())
     return ((f"work in as-{part} rib for ", rib.match.start()), (words, at), *_ending(told), *_count(told))
@@ -398,10 +409,10 @@ _WORDS: Final = {
 def _part(told: _Kinds) -> tuple[Piece, ...] | None:
     """ "Work from ** to ** as given for back", as far as it goes."""
     like, verb = told.get("like"), told.get("verb")
-    if like is None or verb is None:
+    if like is None:
         return None
-    part, at = like.get("part"), verb.match.start()
-    far = [phrase for kind in ("between", "mark", "event", "ribbed", "for", "until") if (phrase := told.get(kind))]
+    part, at = like.get("part"), (verb or like).match.start()
+    far = [phrase for kind in ("between", "mark", "event", "ribbed", "for", "measured", "until") if (phrase := told.get(kind))]
     if len(far) > 1:
         return None
     pieces: list[Piece] = [(f"work as for {part}", at)]
@@ -413,6 +424,8 @@ def _part(told: _Kinds) -> tuple[Piece, ...] | None:
             pieces.append((f" to {_bare(phrase.get('to'))}", here))
         elif phrase.kind == "event":
             pieces.append((f" to {phrase.get('place')}", here))
+        elif phrase.kind == "measured":
+            pieces.append((f" {phrase.match.group()}", here))
         elif phrase.kind == "ribbed":
             pieces.append((" to end of ribbing", here))
         elif phrase.kind == "for":

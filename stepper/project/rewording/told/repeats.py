@@ -38,7 +38,7 @@ HOW_OFTEN: Final = (
     ("more", r"twice\s+(?:more|again)\b|(?:another\s+two|two\s+more)\s+times\b"),
     (
         "once",
-        r"(?:one\s+(?:last|more|final|further)\s+time|once\s+(?:more|again)|again\s+once|a\s+last\s+time)\b",
+        r"(?:one\s+(?:last|more|final|further)\s+time|(?:another|a\s+(?:second|last))\s+time|once\s+(?:more|again)|again(?:\s+once)?)\b",
     ),
     ("times", rf"(?P<n>{N})\s+times\b|once\b|twice\b"),
 )

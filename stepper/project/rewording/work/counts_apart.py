@@ -210,7 +210,7 @@ def _sorted(found: list[tuple[re.Match[str] | None, list[str]]]) -> CountsApart 
         return None
     if any(_ON_NEEDLE.search(part.words) and "per" not in part.words.split() for part in parts):
         return None  # so the stitches are divided, which the plan has to know
-    apart = any(re.search(r"\b(?:between|before|after)\b", part.words) for part in parts)
+    apart = any(re.search(r"\b(?:between|before|after|wings?)\b", part.words) for part in parts)
     whole = len(parts) > 1 or ":" in signs or any(_EACH.search(part.words) for part in parts)
     return CountsApart(total=total, parts=tuple(parts), whole=whole and not apart)
 

@@ -51,7 +51,7 @@ _SELF: Final = r"(?:(?:the|this|your|a|one)\s+)*(?:(?:left|right|second|2nd|othe
 
 REFERENCES: tuple[Synonym, ...] = (
     # --- in whatever words ---
-    row("mirror|revers|the other way", rf"(\b(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?)(?:{_OTHER}|(?:left|right|first|other)(?:\s+one)?)(?:\s+(?:to|until|up\s+to|as\s+far\s+as)\s+[^.;,]*?)?)\s*[,;]?\s+(?:but\s+|and\s+|only\s+)?(?!revers(?:ing|e)\s+(?:all\s+)?(?:the\s+)?shapings?\b)(?:{_MIRRORED}){_E}", r"\1, reversing shaping", "Work as for left front, but mirrored."),
+    row("mirror|revers|the other way", rf"(\b(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?)(?:{_OTHER}|(?:left|right|first|other)(?:\s+one)?)(?:\s+(?:to|until|up\s+to|as\s+far\s+as)\s+[^.;,]*?)?)\s*[,;]?\s+(?:but\s+|and\s+|only\s+)?(?!revers(?:ing|e)\s+(?:all\s+)?(?:the\s+)?shapings?\b)(?:{_MIRRORED}){_E}", r"\1, reversing shaping", "Work second mitten as for right mitten up to the thumb, mirrored."),
     *(
         row("mirror", rf"{_START}(?:(?:work|knit|make)\s+)?(?:the\s+)?{one}\s+({_ITEM})\s+(?:is\s+|as\s+)?(?:(?:worked|knit(?:ted)?|made)\s+)?(?:as\s+)?(?:a|the)?\s*mirror\s+image\s+(?:of|to)\s+(?:the\s+)?{other}(?:\s+\2)?{_E}", rf"\1work as for {other} \2, reversing shaping", f"The {one} front is a mirror image of the {other}.")
         for one, other in (("right", "left"), ("left", "right"))
@@ -62,7 +62,6 @@ REFERENCES: tuple[Synonym, ...] = (
     ),
     row("follow", rf"{_START}(?:now\s+)?follow\s+(?:all\s+)?(?:the\s+)?(?:instructions|directions|steps|pattern)\s+(?:given\s+)?(?:for|of)\s+(?:the\s+)?(?={_OTHER}\b)", r"\1work as for ", "Follow the instructions for the right mitt as far as the gusset."),
     row("sections|parts|steps", rf"{_START}(?:now\s+)?(?:work|knit|do|rep(?:eat)?)\s+(section|part|step|block|stage)s\s+(\d{{1,2}})\s+(?:and|&)\s+(\d{{1,2}})(?:\s+(?:again|once(?:\s+(?:more|again))?|one\s+more\s+time))?{_E}", r"\1work as for \2 \3. Work as for \2 \4", "Repeat sections 2 and 3 once more."),
-    row("section|part|step|block|stage|tier|square|chapter", rf"{_START}(?:now\s+)?(?:(?:work|knit|do)\s+((?:section|part|step|block|stage|tier|square|chapter)\s+\d{{1,2}})\s+(?:again|once\s+more|(?:a\s+second|another|one\s+more)\s+time)|rep(?:eat)?\s+((?:section|part|step|block|stage|tier|square|chapter)\s+\d{{1,2}})(?:\s+(?:again|once(?:\s+more)?|one\s+more\s+time))?){_E}", r"\1work as for \2\3", "Repeat Section 3 once more."),
     row("as|like|same|identical", rf"{_START}(?:{_GO}\s+(?:{_SELF}\s+)?(?<!complete\s)(?<!finish\s)){_LIKE}(?={_OTHER}\b)", r"\1work as for ", "Work exactly like the left mitten up to the thumb."),
     row("match|correspond", rf"{_START}(?:now\s+)?(?:complete|finish)\s+(?:(?:this|it|the\s+(?:left|right|second)\s+{_ITEM})\s+)?to\s+(?:match|correspond\s+(?:with|to))\s+(?:the\s+)?(?=(?:left|right|first)\s+(?:mitten|mitt|glove|sock|slipper|stocking|wristlet|legwarmer|sleeve)\b)", r"\1complete as for ", "Complete to match the right mitt."),
     row("as far as", r"(\bwork\s+as\s+for\s+(?:the\s+)?[a-z]+(?:\s+[a-z]+|\s+\d+)?)\s+as\s+far\s+as\s+", r"\1 up to ", "Knit as for the right mitt as far as the gusset."),
@@ -85,7 +84,6 @@ REFERENCES: tuple[Synonym, ...] = (
     row("match|correspond", rf"{_START}(?:{_DO}\s+)?(?:the\s+)?(?:(?:second|other|2nd|right|left)(?:\s+(?:side|half|shoulder)(?:\s+of\s+(?:the\s+)?neck)?)?\s+)?to\s+(?:match|correspond)(?:\s+(?:with\s+|to\s+)?(?:{_FIRST}|(?:the\s+)?(?:left|right)(?:\s+(?:side|shoulder|half))?))?{_REVERSED}{_E}", r"\1complete like other side\2", "Complete second side to correspond, reversing shaping."),
     row("then complete|then finish|then work", rf"\s*,\s*(?:and\s+)?then\s+((?:complete|finish|work)\s+to\s+(?:match|correspond)\b)([^.;]*?)(?:\s+of\s+(?:the\s+)?neck)?{_E}", r". \1\2", "With RS facing, rejoin yarn to rem sts, patt to end, then complete to match first side of neck."),
     # --- a shaping of another part ---
-    row("shap|armhole|raglan", rf"{_START}(?:shape\s+(?:the\s+)?(armhole|raglan)s?|(?:work|rep(?:eat)?)\s+(?:the\s+)?(armhole|raglan)(?:s|(?:\s+edge)?\s+(?:shapings?|(?:dec|inc)\w*(?:\s+rows?)?)))\s+{_AS}{_PART}", r"\1shape \2\3 as for \4", "Work armhole shaping as for back. 66 sts."),
     row("raglan", rf"(\buntil\s+{N}\s+{STS}\s+rem(?:ain)?)\s+in\s+(?:the\s+)?raglans?(?:\s+shapings?)?", r"\1", "Work as given for Back until 35 sts rem in raglan shaping, ending with a WS row."),
     row("completed", rf"\buntil\s+(?:the\s+)?(armhole|raglan)\s+shapings?\s+(?:have|has|is|are)\s+(?:been\s+)?(?:completed?|worked|finished|done)\s*,?\s*(?:and\s+)(?:there\s+are\s+)?({N}\s+{STS})(?:\s+rem(?:ain)?)?{_E}", r"to end of \1 shaping. \2", "Work exactly as for the front until the armhole shapings have been completed and 105 sts remain."),
     # --- rows of another part by their names ---
