@@ -25,7 +25,7 @@ _ROWS = regex(r"\b(?:rows?|rnds?|rounds?|until|continu(?:e|ing)|cont)\b", re.I)
 """Words of a line that works rows; without them a star in front of it begins a repeat of stitches."""
 _HEADED = regex(r"\s*(?:[a-z]+\s+){0,2}(?:rows?|rnds?|rounds?)\b[^:*]{0,30}:[^*]*\*[^*]*\*", re.I)
 _NOTE = regex(r"\s*note\s*:", re.I)
-_REFERS = regex(r"\b(?:to|from|until|at|between|and|rep(?:eat)?)\s*[(\[]?$", re.I)
+_REFERS = regex(r"\b(?:to|from|until|at|between|and|far\s+as|rep(?:eat)?)\s*[(\[]?$", re.I)
 _ENDS = regex(r"[.!:;]\s*[)\]]?\s*$")
 
 

@@ -33,7 +33,7 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("further|additional|extra", rf"\b({N})\s+(?:further|additional|extra)\s+({_ROWS})\b", r"\1 more \2", "Work two further rows."),
     row("further|additional|extra", rf"\b(?:an?\s+(?:further|additional|extra)|another)\s+({N})\s+({_ROWS})\b", r"\1 more \2", "Work an additional 4 rows in st st."),
     row("further|additional|extra", rf"\b(?:an?|1)\s+(?:further|additional|extra)\s+({_ROW})\b", r"1 more \1", "Purl a further row."),
-    row(" time", r"\b(?:another|(?:1|one)\s+more|(?:1|one)\s+(?:additional|further|extra)|(?:1|one)(?=\s+time\s+more))\s+time(?:\s+more)?(?=\s*[-.,;:)]|\s*$|\s+and\b)", "once more", "*K1, p1; rep from * one more time."),
+    row(" time", r"\b(?:another|(?:1|one)\s+more|(?:1|one)\s+(?:additional|further|extra)|(?:1|one)(?=\s+time\s+more))\s+time(?:\s+more)?(?=\s*[-.,;:)]|\s*$|\s+and\b)", "once more", "*K1, p1; rep from * one extra time, k1."),
     row("two times", r"\btwo\s+times\b(?!\s+more)", "twice", "Rows 4 to 7 As rows 2 to 3, two times."),
     row("total of|in total|in all|times total", rf"\b(?:for\s+a\s+total\s+of|a\s+total\s+of|for(?=\s+{N}\s+times\s+(?:in|total)))\s+({N})\s+times\b(?:\s+(?:in\s+(?:all|total)|total))?", r"\1 times in all", "Work chart A for a total of 3 times."),
     row("previous|preceding|these last", rf"\b(?:the\s+|these\s+)?(?:previous|preceding|these\s+last)\s+(?=(?:{N}\s+)?{_ROWS}\b)", "last ", "The preceding 2 rows form rib."),

@@ -36,7 +36,7 @@ _THIS_SIDE: Final = r"(?:this|it|(?:(?:the\s+)?(?:second|2nd|other|left|right)|t
 _EVENT: Final = r"(?:armholes?|neck|neckline|shoulders?|yoke|raglans?|underarms?|crown|toe|heel|(?:thumb\s+)?gusset|thumb)"
 _PLACE: Final = rf"(?:the\s+)?(?:(?:beg(?:inning)?|start|end)\s+of\s+(?:the\s+)?)?{_EVENT}(?:\s+(?:shapings?|opening))?"
 _REVERSED: Final = (
-    r"(?:but\s+|and\s+|only\s+)?(?:(?:work(?:ing)?\s+)?(?:(?:all|the|its)\s+)*(?:shapings?|everything)\s+(?:is\s+|are\s+)?(?:reversed|mirrored|in\s+reverse)"
+    r"(?:but\s+|and\s+|only\s+)?(?:with\s+)?(?:(?:work(?:ing)?\s+)?(?:(?:all|the|its)\s+)*(?:shapings?|everything)\s+(?:is\s+|are\s+)?(?:reversed|mirrored|in\s+reverse)"
     r"|mirrored|reversed|in\s+(?:mirror\s+image|reverse)|as\s+(?:a|its)\s+mirror\s+image|the\s+other\s+way\s+a?round"
     r"|(?:mirror|revers)(?:e|ing|ed)?(?:\s+(?:all|the|both|its))*\s+(?:shapings?|decreases?|decs?|increases?|everything))\b"
 )
@@ -66,6 +66,7 @@ REFERENCES: Final[Kinds] = tuple(
         ("section", rf"(?P<part>{_SECTION})\b"),
         ("long", rf"(?P<long>{LONG})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
         ("lines", rf"(?P<n>{N})\s+(?P<row>{_ROW})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
+        ("lines", rf"(?P<n>{N})\s+(?P<row>{_ROW})(?=\s+(?:as|like|the\s+same|exactly)\b)"),
         ("rib", rf"(?:in\s+|of\s+)?(?:the\s+)?(?:{RIB}|rib(?:bing)?)(?:\s+(?:rounds?|rnds?|rows?))?\b"),
         # --- of what ---
         ("side", rf"(?:{_LIKE}|to\s+(?:match|correspond(?:\s+(?:to|with))?)\s+){_SAME_SIDE}"),
@@ -103,7 +104,7 @@ REFERENCES: Final[Kinds] = tuple(
         ("reversed", _REVERSED),
         (
             "lie",
-            rf"(?:[:(]\s*)?(?:the\s+)?(?P<edge>neck|front|armhole|raglan|side)(?:\s+edge)?\s+(?:dec(?:rease)?s?|shapings?)\s+(?:(?:now|will|then)\s+)*(?:(?:lie|are|is|come|comes|fall|go)(?:\s+(?:now|worked))?\s+)?at\s+(?:the\s+)?(?P<end>beg(?:inning)?|start|end)s?(?:\s+of\s+(?:the\s+)?(?:(?:rs|right[-\s]side)\s+)?{_ROW})?\s*\)?",
+            rf"(?:[:(]\s*)?(?:so\s+that\s+)?(?:the\s+)?(?P<edge>neck|front|armhole|raglan|side)(?:\s+edge)?\s+(?:dec(?:rease)?s?|shapings?)\s+(?:(?:now|will|then)\s+)*(?:(?:lie|are|is|come|comes|fall|go)(?:\s+(?:now|worked))?\s+)?at\s+(?:the\s+)?(?P<end>beg(?:inning)?|start|end)s?(?:\s+of\s+(?:the\s+)?(?:(?:rs|right[-\s]side)\s+)?{_ROW})?\s*\)?",
         ),
         (
             "later",

@@ -52,6 +52,10 @@ REPEATS: Final[Kinds] = tuple(
             r"(?:(?:(?:now|then|just|simply|from\s+(?:here|now)(?:\s+on)?)\s*,?\s*|skip\s+the\s+plain\s+(?:rounds|rnds|rows)\b)\s*)+",
         ),
         (
+            "half",
+            rf"(?:(?:rep(?:eat)?|work)\s+)?the\s+(?:first|1st)\s+of\s+(?:these|those|them|the)(?:\s+(?:two|2|last\s+(?:two|2)))?(?:\s+{_ROW})?(?:\s+(?:once\s+more|again|once|only))?",
+        ),
+        (
             "verb",
             rf"(?:(?:keep(?:\s+on)?|cont(?:inue)?\.?|go\s+on|carry\s+on)\s+(?:to\s+|with\s+)?(?:{_DOING})?|rep(?:eat)?\b\.?|work|do|alternate|knit)(?:\s+(?:just|only))?(?=\s)",
         ),
@@ -70,10 +74,6 @@ REPEATS: Final[Kinds] = tuple(
             r"(?:the\s+)?(?P<name>(?!inc|dec|last|this|that|these|those|next|every|each|same|other|first|second|short|more|all|of)[a-z]+\s+(?:round|rnd|row))\b(?!\s+\d+\b(?!\s*[(\[]|\s+(?:more|times|further)))",
         ),
         # --- how often ---
-        (
-            "half",
-            rf"(?:(?:rep(?:eat)?|work)\s+)?the\s+(?:first|1st)\s+of\s+(?:these|those|them|the)(?:\s+(?:two|2|last\s+(?:two|2)))?(?:\s+{_ROW})?(?:\s+(?:once\s+more|again|once|only))?",
-        ),
         (
             "shaped",
             rf"until\s+you(?:'ve|\s+have)\s+{_DONE}\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:inc|dec)(?:rease)?\s+{_ROW}(?:\s+{_ALL})?",

@@ -30,7 +30,7 @@ _LASTS: Final = regex(
 """Rounds up to a number or a length, of which a sentence behind them changes the last."""
 _TELLS: Final = regex(
     r"\b(?:inc|dec)(?:reas)?|\bneedle|\b(?:rep(?:eat)?|again|fewer|less|more|rows?|rounds?|rnds?)\b"
-    r"|\b(?:together|as|like|match|correspond|same|section|part|block|step|stage|tier|square|chapter)\b",
+    r"|\b(?:together|as|like|match|correspond|same|instructions|section|part|block|step|stage|tier|square|chapter)\b",
     re.IGNORECASE,
 )
 
