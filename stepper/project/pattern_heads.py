@@ -7,7 +7,10 @@ from collections.abc import Iterable
 
 from stepper.regex import regex
 
-NAME_ENDS = r"(?:pattern|patt|stitch|st|rib|ribbing|lace|mesh|twill|moss|cable|panel|motif|chart)"
+NAME_ENDS = (
+    r"(?:pattern|patt|stitch|st|rib|ribbing|lace|mesh|twill|moss|cable|panel|motif|chart|ridges?|basketweave|herringbone|trellis"
+    r"|honeycomb|waffle|texture)"
+)
 """What the name of a stitch pattern ends with."""
 _OF_SEVERAL = r"\s+(?:[a-h]|[ivx]{1,3}|\d{1,2})"
 NUMBERED = rf"(?:{_OF_SEVERAL})?"
@@ -58,9 +61,12 @@ _HEAD = regex(
 """The name of a stitch pattern, often with the stitches it needs: "Ladder lace (multiple of 6 sts)".
 
 With these it may be any name, but of a part: "Ridge (any number of sts; 4 rnds)", "Ladder (6 sts)"."""
+_HOW = r"(?:(?:worked|knit(?:ted)?)\s+)?(?:in\s+(?:the\s+)?(?:rnds?|rounds?|rows)|flat|back\s+and\s+forth)(?=\s*[):])\s*\)?"
+"""How a pattern is worked, behind its name."""
 _RUN_IN = regex(
     rf"\s*{SECTION_NUMBER}{_NO_ORDER}(?P<name>(?:{_BY_STITCHES})?[A-Za-z\d][\w' /-]{{0,48}}?)"
-    rf"(?:\s*\(\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH}))?"
+    rf"(?:\s*\(\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH})"
+    rf"|\s*[,(]?\s*{_HOW}|(?P<open>\s*,?\s+(?:worked\s+)?(?:over|on)\s+an?\s+(?:odd|even)\s+number(?:\s+of\s+(?:sts|stitches))?))?"
     r"\s*(?::|\.?\s*[\u2013\u2014]|\s-|(?<=\))\.)\s+(?=\S)",
     re.I,
 )
@@ -93,9 +99,11 @@ _FIRST = regex(
 )
 """The head of the first row of a pattern, or of several of which it is one."""
 _ONLY = regex(
-    r"\s*(?P<each>(?:all|every|each)\s+(?P<row>row|rnd|round)s?)\s*(?:\(rs\s*(?:&|and)\s*ws\)\s*)?:", re.I
+    r"\s*(?P<each>(?:all|every|each)\s+(?P<row>row|rnd|round)s?)"
+    rf"(?:\s*(?:\(rs\s*(?:&|and)\s*ws\)\s*)?:|(?=\s+{_ONE_ROW.pattern}))",
+    re.I,
 )
-"""The head of the one row that is a whole pattern: "All rows:"."""
+"""The head of the one row that is a whole pattern: "All rows:", "every row k1, *p1, k1"."""
 _NTHS = regex(
     r"\s*(?P<nths>1st(?:\s*(?:[-\u2013,&]|\band\b|\bto\b)\s*\d{1,2}(?:st|nd|rd|th))+)\s+(?P<rows>rows|rnds|rounds)\b",
     re.I,
@@ -133,9 +141,21 @@ def tells_pattern(row: str) -> bool:
     return match is not None and _ONE_ROW.match(row, match.end()) is not None
 
 
+def names_shaping_row(row: str) -> bool:
+    """Return whether a row names a row of increases or decreases and goes on with it: "Raglan dec row (RS): K2"."""
+    return _SHAPING_ROW.match(row) is not None
+
+
+_SHAPING_ROW = regex(
+    r"\W*(?:(?!next\b)[a-z-]+\s+){0,3}?(?:inc|dec)(?:rease)?s?\.?\s+(?:row|rnd|round)s?\b\s*"
+    r"(?:[(\[]\s*(?:[rw]s|(?:right|wrong)\s+side)\s*[)\]])?\s*(?:[:.=\u2013\u2014-]+\s*|\s)(?=[kp]\s?\d|[kp]\b|[*(\[]|knit|purl|sl)",
+    re.I,
+)
+
+
 def _named_in_row(row: str) -> re.Match[str] | None:
     match = _RUN_IN.match(row)
-    if match is None or not (match["any"] or _ENDS_AS_NAME.fullmatch(match["name"])):
+    if match is None or not (match["any"] or match["open"] or _ENDS_AS_NAME.fullmatch(match["name"])):
         return None
     return match
 
@@ -170,8 +190,8 @@ def as_first_row(row: str) -> str:
     if match is None:
         return _NO_COLON.sub(lambda bare: f"{bare['head']}:", row, count=1)
     head = f"{match['row']} 1"
-    room = match.end() - 1 - match.start("each") - len(head)
-    return f"{row[: match.start('each')]}{head}:{' ' * room}{row[match.end() :]}"
+    room = match.end() - match.start("each")
+    return f"{row[: match.start('each')]}{f'{head}:'.ljust(room)}{row[match.end() :]}"
 
 
 def goes_with_head(row: str, above: str) -> bool:

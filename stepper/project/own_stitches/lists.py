@@ -22,7 +22,9 @@ _HEAD = regex(
 )
 """The head of a list, alone or with its first entry behind it."""
 _SIGN = r"\s*(?:[=:\u2013\u2014]|-(?=\s))\s*"
-_SHORT = r"[A-Za-z][A-Za-z0-9/&]{0,7}(?:-[A-Za-z0-9]{1,3})?"
+_SHORT = (
+    r"(?:[A-Za-z][A-Za-z0-9/&]{0,7}(?:-[A-Za-z0-9]{1,3})?|\d{1,2}/\d{1,2}(?:/\d{1,2})?\s?[LRlr][Pp]?[Cc])"
+)
 _LONG = r"[A-Za-z][\w'/ -]{2,40}?"
 _ENTRY = regex(
     rf"^\W{{0,3}}(?:{_LONG}\s*[(\[](?P<behind>{_SHORT})[)\]]|(?P<name>{_SHORT})(?:\s*[(\[](?P<long>{_LONG})[)\]])?)(?:{_SIGN}|(?<=[)\]])\s+(?=[A-Z][a-z]))"
@@ -44,7 +46,7 @@ _NO_NAME = regex(
     re.I,
 )
 """What stands before a colon or an equals sign and is no stitch: rows, parts, yarns, measures."""
-_ROW = regex(r"^\W*(?:next|rows?|rnds?|rounds?|\d)", re.I)
+_ROW = regex(r"^\W*(?:next|rows?|rnds?|rounds?|\d(?!\d?/\d{1,2}(?:/\d{1,2})?\s?[lr]p?c\b))", re.I)
 _VOCABULARY = regex(
     r"(?:k|p|st|sts|rep|rem|rnds?|rows?|rs|ws|mc|cc\d?|beg|cont|patt|tog|tbl|inc|dec|alt|foll|approx|bor|co|bo|cn|dpns?|"
     r"pm|sm|rm|sl|kwise|pwise|wyif|wyib|yo|psso|p2sso|m|ds|w&t|lh|rh|eor|meas|prev|sk|ch)$",

@@ -46,6 +46,7 @@ from stepper.project.pattern_heads import (
     heads_pattern,
     is_in_words,
     name_in_head,
+    names_shaping_row,
     tells_pattern,
 )
 from stepper.project.reading.parsing import made_plain
@@ -201,6 +202,11 @@ class Sorter:
         elif not self._knits and tells_pattern(row) and self.lines.read(row) is not None:
             self._open("stitch pattern", defines=True)
             return self._content(at)
+        elif self._tells_shaping_row(at):
+            if not self._defines:
+                self._open("explanations", defines=True)
+            self.mode = "work"
+            return self._content(at)
         elif self.mode == "work" and is_told_below(row) and heads_pattern("Chart A", self._below(at)):
             self._comment(row, at, "heading")  # those rows are worked
         elif is_in_words(row) and self.pieces and heads_pattern(self.pieces[-1].text, self._below(at)):
@@ -288,6 +294,16 @@ class Sorter:
             self.mode, self.context = before
             return end
         return at
+
+    def _tells_shaping_row(self, at: int) -> bool:
+        """Return whether a row in front of the pattern tells a row of increases or decreases by its name.
+
+        Nothing is on the needles there, so that it is worked where a line below calls it, and not here.
+        """
+        row = self.lines.rows[at]
+        if self._knits or self.mode == "chart" or at >= self.last_cast_on or not names_shaping_row(row):
+            return False
+        return not is_soft(self.context) and self.lines.joined(at)[1] is not None
 
     def _is_title(self, at: int, heading: Heading | None) -> bool:
         """Return whether a row is the first of the text and names the garment."""

@@ -17,6 +17,7 @@ from typing import Final
 
 from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.candidates import Candidates
+from stepper.project.rewording.clauses.tails import take_tails_off
 from stepper.project.rewording.gathered import write_gathered
 from stepper.project.rewording.on_needles.edge_lists import write_edge_lists
 from stepper.project.rewording.on_needles.edge_steps import write_edge_steps
@@ -108,7 +109,7 @@ def undress(plain: str) -> Reworded:
 
 def _as_printed_elsewhere(line: Reworded) -> Reworded:
     """Return a line that nothing else reads as other pages print it; the same if it has no such words."""
-    line = write_rows(write_moves(write_lists_in_turn(line)))
+    line = write_rows(write_moves(write_lists_in_turn(take_tails_off(line))))
     line = write_told(write_join_lists(write_edge_steps(write_edge_lists(line))))
     again = _by_rows(_by_rows(line, STOPS) if "." in line.text else line, SECOND_LOOK)
     if again.text != line.text:
@@ -152,7 +153,7 @@ def orders(plain: str) -> bool:
         plain: The line, made plain.
     """
     return any(
-        ordered_words(plain, undressed=bare).text != _plain_lists(plain, undressed=bare).text
+        ordered_words(plain, undressed=bare).text != take_tails_off(_plain_lists(plain, undressed=bare)).text
         for bare in (False, True)
     )
 
@@ -165,7 +166,7 @@ def ordered_words(plain: str, *, undressed: bool = False) -> Reworded:
         plain: The line, made plain.
         undressed: Whether its signs are first put as most pages have them.
     """
-    return write_orders(_plain_lists(plain, undressed=undressed))
+    return write_orders(take_tails_off(_plain_lists(plain, undressed=undressed)))
 
 
 def _plain_lists(plain: str, *, undressed: bool = False) -> Reworded:

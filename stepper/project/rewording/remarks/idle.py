@@ -17,6 +17,7 @@ import re
 from functools import lru_cache
 from typing import Final
 
+from stepper.project.rewording.clauses.beholding import is_beheld
 from stepper.project.rewording.clauses.telling import asks_to_do, works_nothing
 from stepper.project.rewording.remarks.edge_rules import insets_in
 from stepper.project.rewording.remarks.lasting import tells_lasting
@@ -141,14 +142,23 @@ def is_idle(sentence: str) -> bool:
     chosen = _CHOSEN.fullmatch(words)
     if chosen is not None and begins_making_up(chosen["main"]):
         return makes_up(chosen["main"])
-    if any(_has_form(words, form) for form in (_FORMS, STANDING, _SIGHT)):
+    if any(_has_form(words, form) for form in (_FORMS, STANDING, _SIGHT)) or is_beheld(words):
         return True
     facts = facts_of(words)
-    if len(facts) > 1 and all(
-        tells_fact(fact) or tells_lasting(fact) or _has_form(fact, STANDING) for fact in facts
-    ):
+    if len(facts) > 1 and all(map(_is_fact, facts)):
         return True
     return works_nothing(sentence)
+
+
+def _is_fact(fact: str) -> bool:
+    """Return whether one of several facts of a sentence is one, or works nothing."""
+    return (
+        tells_fact(fact)
+        or tells_lasting(fact)
+        or is_beheld(fact)
+        or _has_form(fact, STANDING)
+        or works_nothing(fact)
+    )
 
 
 def _has_form(words: str, form: re.Pattern[str]) -> bool:

@@ -26,6 +26,8 @@ _NAMED = (
     r"(?:dec|inc|decrease|increase|set-?\s?up|foundation|eyelet|turning|buttonhole|ridge|preparation|joining|edging|"
     r"fold|picot|cable)"
 )
+_SHAPED = r"(?:raglan|gusset|thumb|crown|sleeve|body|waist|hip|toe|yoke|neck|v-neck|armhole|shoulder)"
+"""What a row shapes, in front of what it is called by: "Raglan dec row"."""
 
 NUMBERS: tuple[Synonym, ...] = (
     row(
@@ -96,7 +98,7 @@ _HEADS: tuple[Synonym, ...] = (
     ),
     row(
         "rnd|round|row",
-        rf"^(\s*(?:(?:short\s+)?{ROUND}\s+\d+(?:\s*(?:-|,|and\b|&)\s*\d+)*|next\s+{ROUND}|(?:rs|ws|{_NAMED})\s+(?:rnd|round|row))"
+        rf"^(\s*(?:(?:short\s+)?{ROUND}\s+\d+(?:\s*(?:-|,|and\b|&)\s*\d+)*|next\s+{ROUND}|(?:rs|ws|(?:{_SHAPED}\s+)?{_NAMED})\s+(?:rnd|round|row))"
         rf"(?:\s*\(?(?:rs|ws)\b\)?)?)\s*[.-]?\s+(?={BEGINS})",
         r"\1: ",
         "Next row (RS) K2, ssk, k to end.",

@@ -1,0 +1,148 @@
+"""Split off what only tells behind an order: in what manner, with what care, to what end, a word of comfort. No I/O.
+
+Theory of operation. "Bind off all sts, taking care not to pull too tight" is an order and a tail that works no stitch. A tail is
+of one of a few kinds (`TAILS`), whose words are all told, or a clause behind "which", "so that", "because" that works nothing
+(`telling`). It is taken off before the order is looked at, so that no order is left unread for it, and said with it. What says
+how often, how far, with which yarn or in which rows is no tail. Source: the wording of patterns in print; common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import Final
+
+from stepper.project.rewording.clauses import word_classes as of
+from stepper.project.rewording.clauses.clause import words_of
+from stepper.project.rewording.clauses.telling import works_nothing
+from stepper.project.rewording.reworded import Reworded
+from stepper.regex import regex
+
+_HOW_MUCH: Final = r"(?:(?:very|quite|rather|fairly|really|nice\s+and|not\s+too|a\s+(?:bit|little)|just|too|reasonably|relatively)\s+)"
+_TAUT: Final = r"(?:firm|tight|loose|slack|relaxed|elastic|stretchy|snug|even|neat|steady|gentle|soft|flexible)"
+_TAUTLY: Final = r"(?:loosely|firmly|tightly|snugly|gently|neatly|carefully|elastically|steadily)"
+_THINGS: Final = (
+    r"(?:(?:the|your|any|all|these|those|an?|working)\s+)*"
+    r"(?:tension|floats?|yarns?|strands?|(?:yarn\s+)?tails?|work|fabric|knitting|edges?|cast-?\s?on|bind-?\s?off|it|them|patt(?:ern)?|texture|ribbing|rib|cables?|lace|loops?|sts|stitches|wool)"
+)
+_HARM: Final = r"(?:twist|pull|stretch|split|drop|flatten|tighten|pucker|distort|snag|crush|tangle|lose|scorch|overstretch|draw|tug)"
+_PLACES: Final = (
+    r"(?:throughout|as\s+you\s+(?:go|work|knit)|(?:at|across|along|in)\s+the\s+(?:back|colou?r\s+changes?|changes?(?:\s+of\s+colou?r)?|edge|join|wrong\s+side)|behind)"
+)
+_SO: Final = rf"{_HOW_MUCH}?{_TAUT}(?:\s+(?:and|but)\s+(?:not\s+(?:too\s+)?)?{_TAUT})?"
+_SOLY: Final = rf"{_HOW_MUCH}?{_TAUTLY}(?:\s+(?:and|but)\s+(?:not\s+(?:too\s+)?)?{_TAUTLY})?"
+_NEED: Final = r"(?:if\s+(?:need\s+be|needed|necessary|you\s+(?:like|wish|prefer)|you(?:\s+tend\s+to|'re\s+inclined\s+to)?\s+(?:bind|cast)\s+off\s+tight(?:ly)?|your\s+(?:cast|bind)-?(?:off|on)\s+is\s+tight))"
+_SIZES: Final = r"(?:(?:a|one|1|two|2|three|3)\s+sizes?\s+(?:larger|bigger|smaller|thicker|thinner)|(?:larger|bigger)\s+by\s+(?:one|two|1|2)\s+sizes?)"
+TAILS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = tuple(
+    (kind, regex(rf"(?:{expression})(?![\w'-])", re.IGNORECASE))
+    for kind, expression in (
+        (
+            "care",
+            rf"(?:(?:taking|with)\s+(?:great\s+|good\s+|special\s+)?care|being\s+(?:very\s+)?careful|careful|carefully|making\s+sure|trying|but\s+do)\s+(?:not\s+to\s+|you\s+do(?:n't|\s+not)\s+|not\s+)?"
+            rf"(?<=t\s|o\s){_HARM}\s+{_THINGS}?(?:\s*(?:too\s+|so\s+)?(?:tight(?:ly)?|hard|much|out\s+of\s+shape|flat|taut))?",
+        ),
+        ("care", r"(?:taking\s+care|being\s+careful|careful)\s+(?:with|of|about)\s+the\s+tension"),
+        (
+            "tension",
+            rf"(?:keeping|maintaining|holding|leaving|with|minding|watching)\s+(?:(?:an?|the|your)\s+)?(?:{_SO}\s+)?(?:tension|{_THINGS}(?=\s+{_HOW_MUCH}?{_TAUT}\b))(?:\s+{_SO})?(?:\s+{_PLACES})?",
+        ),
+        (
+            "tension",
+            rf"(?:pulling|tugging|snugging|drawing)\s+(?:(?:up|on)\s+)?{_THINGS}(?:\s+{_HOW_MUCH}?(?:tight(?:ly)?|firmly|snug(?:ly)?|taut|gently|a\s+little))?(?:\s+(?:at\s+the\s+(?:gap|join|corner|turn)s?|to\s+(?:close|avoid|prevent)\s+(?:the\s+|any\s+|an?\s+)?(?:gaps?|holes?|ladders?)))?",
+        ),
+        ("manner", rf"(?:{_SO}|{_HOW_MUCH}?{_TAUTLY}\s+(?:and|but)\s+(?:not\s+(?:too\s+)?)?{_TAUTLY}|(?:but\s+)?not\s+too\s+(?:tight|loose)(?:ly)?|as\s+(?:loosely|neatly|evenly|invisibly)\s+as\s+(?:you\s+can|possible))"),
+        ("tool", rf"(?:using|with|on)\s+an?\s+needle\s+{_SIZES}(?:\s+{_NEED})?"),
+        ("comfort", r"(?:and\s+)?(?:that|this)(?:\s+is|'s)\s+(?:it|that|all|the\s+(?:brim|cuff|hem|heel|toe|crown|collar|thumb|body|sleeve|border|edging)(?:\s+(?:done|finished))?|done)"),
+        ("comfort", r"and\s+(?:admire|enjoy|breathe|relax|celebrate|smile|marvel)(?:\s+(?:it|your\s+(?:work|handiwork)))?"),
+        ("comfort", r"(?:exactly\s+)?(?:as|which\s+is\s+what)\s+(?:I|we)\s+(?:always\s+|usually\s+|mostly\s+)?(?:do|did|like)(?:\s+(?:it|myself|best))?"),
+        ("comfort", r"as\s+(?:usual|ever)|I\s+promise|of\s+course|no\s+cheating|trust\s+me|or\s+so|if\s+you\s+(?:please|will)"),
+    )
+)
+"""The kinds of tails and how each looks; each tells every word of it."""
+_STEP: Final = regex(r"\s*(?:,|;|\s-+|\()\s*|\s+(?=(?:taking\s+care|being\s+careful|using\s+a\s+needle|firm\b|keeping\s+an?\b))", re.IGNORECASE)
+"""What stands before a tail of a kind."""
+_STATED: Final = regex(
+    r"(?:\s*,\s*|\s+-+\s+|\s+)(?:(?P<which>which)|(?P<because>so\s+that|because|since|although|though)|(?P<joint>as|so|and|but|otherwise)(?=\s+(?:it|it's|they|they're|that|that's|this|there|there's|the|these|your|you|you'll|nobody|everything)\b))\s+(?P<clause>[^.!?:;()*]{6,160}?)(?=\s*(?:[.!?;)]|$))",
+    re.IGNORECASE,
+)
+"""A clause behind an order, joined to it by a word of reason or purpose."""
+_PURPOSE: Final = of.SHOWING - of.GENERAL | frozenset(["match", "meet", "align", "lie", "sit", "lies", "sits", "matches", "meets", "overlap"])
+"""Verbs behind "so that" by which something turns out so."""
+_ORDERED: Final = of.CRAFT | of.FABRIC | of.LIMITS - frozenset(["last", "other", "both"]) | of.NUMBERS | of.COLOURS | of.STITCH_THINGS | of.YOU | of.SELF
+"""Words with which a purpose may say what is worked, and where."""
+_REFERS: Final = regex(r"\b(?:as|than|like)\s+(?:before|for|on|in|the)\b|\b(?:rs|ws|right|wrong|long|short|wide|same|enough|until|level|even)\b|\bend(?:s|ing)?\b|\byou\b[^.]*\b(?:work|knit|purl|repeat|go)\b", re.IGNORECASE)
+"""Words of a reason that may say where or how the order goes on."""
+_CLOSING: Final = regex(r"(?:\b(?:bind|cast)\s+(?:off|on)\b|\b[bc]o\b)[^.!?:;]*$", re.IGNORECASE)
+"""An order in whose sentence a tail may stand without a sign before it."""
+_ENDS: Final = regex(r"\s*(?:[.!;)]|$|(?:[-=(\[]+\s*)(?=\d))")
+_MIDDLE: Final = regex(r"\s*,")
+_CLOSES: Final = regex(r"\s*\)")
+_ORDERS: Final = regex(r"[a-z]{2}", re.IGNORECASE)
+
+
+def take_tails_off(line: Reworded) -> Reworded:
+    """Take the tails off the orders of a line, to be said with it.
+
+    Returns:
+        The line without them; the same if it has none.
+    """
+    cuts = _cuts_in(line.text)
+    if not cuts:
+        return line
+    text: list[str] = []
+    places: list[int] = []
+    done = 0
+    for start, end, _ in cuts:
+        text.append(line.text[done:start])
+        places += line.places[done:start]
+        done = end
+    text.append(line.text[done:])
+    places += line.places[done:]
+    kept = tuple(said.strip(" .,;-()") for _, _, said in cuts)
+    return replace(line, text="".join(text), places=tuple(places), kept=(*line.kept, *kept))
+
+
+def _cuts_in(text: str) -> list[tuple[int, int, str]]:
+    """Return the tails of a text: where each stands with what joins it, and its words."""
+    found: list[tuple[int, int, str]] = []
+    for match in _STATED.finditer(text):
+        clause = match["clause"]
+        if not _ORDERS.search(text[: match.start()]) or text[: match.start()].rstrip()[-1:] in ".!?:":
+            continue
+        told = f"this {clause}" if match["which"] else clause
+        if _REFERS.search(clause) or (match["joint"] and match.group().lstrip()[:1] not in ",-"):
+            continue
+        if works_nothing(f"{told}.") or (match["because"] == "so that" and _is_purpose(clause)):
+            found.append((match.start(), match.end(), match.group().strip(" ,-")))
+    stated = {start for start, _, _ in found}
+    for step in _STEP.finditer(text):
+        if not _ORDERS.search(text[: step.start()]) or text[: step.start()].rstrip()[-1:] in ".!?:":
+            continue
+        if not step.group().strip() and not _CLOSING.search(text[: step.start()]):
+            continue
+        end = _end_of_tail(text, step.end(), stated, bracket=step.group().strip() == "(")
+        if end is not None:
+            found.append((step.start(), end, text[step.end() : end]))
+    found.sort()
+    return [cut for at, cut in enumerate(found) if at == 0 or cut[0] >= found[at - 1][1]]
+
+
+def _is_purpose(clause: str) -> bool:
+    """Return whether a clause behind "so that" says how something turns out, and nothing that is worked."""
+    words = set(words_of(clause))
+    return bool(words & _PURPOSE) and not words & _ORDERED and not any(word[:1].isdigit() for word in words)
+
+
+def _end_of_tail(text: str, at: int, stated: set[int], *, bracket: bool) -> int | None:
+    """Return where a tail of a kind that begins at a place ends; None if there is none."""
+    for _, expression in TAILS:
+        match = expression.match(text, at)
+        if match is None:
+            continue
+        closed = _CLOSES.match(text, match.end()) if bracket else None
+        if closed is not None:
+            return closed.end()
+        end = match.end()
+        if not bracket and (end in stated or _ENDS.match(text, end) or _MIDDLE.match(text, end)):
+            return end
+    return None
