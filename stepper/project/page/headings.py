@@ -82,7 +82,7 @@ _CLUTTER = regex(
     r"|(?:made\s+with\s+love\W+)?tag\s+(?:us|me|your\s+\w+)(?:\s+(?:with\s+)?[#@]\w+|\s+on\s+[a-z]+)?\W*"
     r"|(?:made|knitted)\s+with\s+love\W*"
     r"|(?-i:[A-Z]{3,}\s+[A-Z]{3,})\s+(?:knits\s+and|lives|designs|teaches)\b[^;:*\d]{0,160}"
-    r"|(?:©|\(c\)|copyright\b).*|all\s+rights\s+reserved.*|[-=_*~·•/\\#+^:|<>\s]{3,})$",
+    r"|(?:©|\(c\)|copyright\b).*|all\s+rights\s+reserved.*|[-=_*~·•/\\#+^:|<>\s]{3,}|[❖■□▪▫◆◇❦✦✧★☆✿❀♥♡♦♣♠●○◦✽✻\s]+)$",
     re.I,
 )
 _TOLD_BELOW = regex(

@@ -44,11 +44,10 @@ _NO_REASON: Final = regex(
 """Words with which a reason says how many stitches there are to be, or what else is done."""
 _BRACKET: Final = regex(r"\s*\((?P<said>[^()\d*]{2,160}?)\)")
 _ASKED: Final = regex(
-    r"(?:(?<=^)|(?<=[.!?]\s))\s*(?P<said>(?:(?:(?:do|would)\s+you\s+)?(?:want|like|prefer|fancy|need)"
-    r"\s+[a-z' -]{3,50}|(?:yarn|wool)\s+running\s+(?:out|short|low))\?\s+[^.!?*]{3,120}[.!]?)(?=\s|$)",
+    r"(?:(?<=^)|(?<=[.!?]\s))\s*(?P<said>(?:(?:(?:do|would)\s+you\s+)?[a-z][a-z' -]{2,50})[?!]\s+[^.!?*]{3,160}[.!]?)(?=\s|$)",
     re.IGNORECASE,
 )
-"""A question of what she would like, with what she may then do."""
+"""A question of what she would like or is troubled by, with what she may then do."""
 _WHOLE_BRACKET: Final = regex(r"(?:(?<=^)|(?<=[.!?]\s))\s*\((?P<said>[^()*]{2,300})\)[.!]?\s*")
 """A bracket that is a sentence of its own, or several."""
 _CRIES: Final = regex(

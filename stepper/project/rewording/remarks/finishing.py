@@ -36,6 +36,9 @@ _SMALL: Final = regex(
     r"\b(?:small|few|tiny|invisible|neat|running|back|whip|mattress|overcast|blanket|couple\s+of(?:\s+small)?|sewing|slip)\s+stitch(?:es)?\b"
     r"|\bstitch\s+(?:down|in|on|together|them|it|the|to)\b|\bstitch\s+to\s+stitch\b|\brow\s+(?:by|for)\s+row\b|\b(?:tapestry|darning|yarn|sewing|wool|blunt|large-eyed)\s+needle\b"
     r"|\b(?:cast|bound|bind)[-\s]?(?:on|off)\s+edges?\b|\b(?:right|wrong)\s+sides?\s+(?:together|out|inwards|facing\s+(?:out|in|each\s+other))\b"
+    r"|\b(?:omitting|avoiding|excluding|leaving\s+out|except(?:ing)?(?:\s+for)?|not|but\s+not)\s+(?:the\s+|any\s+|all\s+)?(?:rib(?:bed|bing|s)?|garter(?:\s+st(?:itch)?)?|cables?|textured|stocking|borders?|moss(?:\s+st(?:itch)?)?|lace)(?:\s+(?:sections?|parts?|edges?|bands?|borders?|panels?))?\b"
+    r"|\b(?:flatten|crush|stretch|scorch|spoil)(?:ing)?\s+(?:the\s+)?(?:patt(?:ern)?|rib(?:bing)?|cables?|texture|garter|lace)\b|\brows?\s+of\s+(?:eyelets|holes|stitching|backstitch)\b|\bturn\s+(?:through|inside\s+out|right\s+side\s+out|to\s+the\s+right\s+side)\b"
+    r"|\b(?:right|wrong)\s+sides?\s+facing(?:\s+each\s+other)?\b|\bstitch\s+the\s+[a-z]+\b|\bmade\s+mine\b"
     r"|\b(?:on|to|from)\s+the\s+(?:RS|WS)\b|\bjoin\b(?=[^.]*\b(?:mattress|sewing|sewn|backstitch|overcast|seams?)\b)"
     r"|\b(?:\d+|one|two|three|four|five|six|seven|eight)\s+(?:small\s+|big\s+)?(?:buttons|snaps|pompoms|pom-poms|ribbons|tassels)\b",
     re.I,

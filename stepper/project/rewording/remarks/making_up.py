@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.project.rewording.clauses.making import is_made_up
 from stepper.regex import regex
 
 _DONE: Final = r"(?:(?:when|once|after)\s+(?:completely\s+|quite\s+|thoroughly\s+)?(?:dry|dried|washed|washing|blocked|blocking|pressed|pressing|(?:it|they|everything|the\s+pieces?)\s+(?:is|are)\s+(?:completely\s+|quite\s+)?dry|all\s+(?:the\s+)?(?:knitting|seams)\s+(?:is|are)\s+done)\s*,\s*)?"
@@ -29,6 +30,7 @@ _L: Final = r"(?:[\d\u00bd\u00bc\u00be][\d\s()\[\]{},:/.\u00bd\u00bc\u00be-]*|tw
 _LONG: Final = r"(?:cms?\.?|mm|ins?\.?|inch(?:es)?|\"|'')"
 _OPENINGS: Final = r"(?:small\s+|remaining\s+)?(?:openings?|holes?|gaps?)\s+(?:under|at|in)\s+(?:the\s+|each\s+)?(?:arms?|underarms?|armpits?)"
 _ALSO: Final = (
+    r"leave\s+an?\s+(?:long\s+)?(?:(?:yarn\s+)?tail|end|length\s+of\s+(?:yarn|wool))\s+(?:of\s+|about\s+)*[\d\u00bd\u00bc\u00be.,-]+\s*(?:cms?|mm|ins?|inch(?:es)?|\")(?:\s+long)?(?:\s+(?:for|to)\s+(?:sewing(?:\s+up)?|seaming|sew(?:\s+up)?|weave\s+in))?(?=\s*$)|"
     r"unpin\s+(?:it|them|the\s+[a-z]+)(?=\s*$)|finish\s+by\s+(?:sewing|weaving|pressing|blocking)\s+(?:on|in|down)?\s*(?:the\s+|all\s+|both\s+)?(?:buttons?|ends|seams?|ribbons?|pieces)(?=\s*$)|(?:roll|turn|fold)\s+the\s+(?:brim|cuffs?|collar|hem)\s+(?:up|back|over|down)\s+and\s+(?:tack|sew|stitch|catch|pin)|crochet\s+(?:an?\s+)?(?:chain|cord|edging)\s+(?:of\s+\d+\s*cm\s+)?for\s+(?:the|a)\s+(?:drawstring|tie|ties|loop|cord|hanger)(?=\s*$)|(?:dampen|moisten|wet|spray|mist)\s+(?:it|them|the\s+[a-z]+|all\s+pieces)(?![a-z])|turn\s+(?:the\s+)?(?:work|piece|garment|[a-z]+)\s+(?:inside|right\s+side)\s+out(?=\s+and\s+(?:weave|sew|press|darn|steam|fasten|stitch)\b)|close\s+(?:up\s+)?(?:the|any)\s+(?:small\s+|little\s+)?(?:gaps?|holes?)\s+(?:at|under|in)\s+(?:the\s+|each\s+)?(?:under)?arms?(?=\s*$)"
     r"|give\s+(?:it|them|(?:all\s+)?(?:the\s+)?(?:seams?|pieces?|work))?\s*(?:an?\s+)?(?:final|last|light|good|gentle|thorough)\s+(?:press(?:ing)?|steam(?:ing)?|soak|wash|blocking)|join\s+(?:the\s+)?(?:cast|bound)[-\s]off\s+(?:sts|stitches|edges)\s+(?:together\s+)?(?:at|under)\s+(?:the\s+|each\s+)?(?:under)?arms?(?=\s*$)|run\s+(?:an?\s+)?blocking\s+wires?\s+through|"
     rf"leave\s+(?:(?:it|them|everything)\s+)?(?:until|till|to)\s+(?:(?:it\s+is|it's|they\s+are|they're|everything\s+is)\s+)?(?:(?:bone|completely|quite|thoroughly)\s+)*dry|let\s+(?:it\s+|them\s+|everything\s+)?dry|(?:slip-?\s?)?stitch\s+(?:the\s+|both\s+|all\s+)?(?:button\s?)?(?:bands?|collar|hem|facings?|edging|pockets?|lining|flaps?)\s+(?:neatly\s+)?(?:in(?:to)?|to|down|round|around|on)\b"
@@ -62,6 +64,13 @@ _HARMLESS: Final = regex(
     re.IGNORECASE,
 )
 """Words of making up in which one that works a stitch stands for a place or a time."""
+_OF_CLOTH: Final = regex(
+    r"\b(?:omitting|avoiding|excluding|but\s+not|not)\s+(?:the\s+|any\s+|all\s+)?(?:rib(?:bed|bing|s)?|garter(?:\s+st(?:itch)?)?|cables?|borders?|moss(?:\s+st(?:itch)?)?|lace)(?:\s+(?:sections?|parts?|edges?|bands?))?\b"
+    r"|\b(?:flatten|crush|stretch|scorch|spoil)(?:ing)?\s+(?:the\s+)?(?:patt(?:ern)?|rib(?:bing)?|cables?|texture|garter|lace)\b|\brows?\s+of\s+(?:eyelets|holes|stitching)\b|\bround\s+(?=(?:the|each|all|your)\b)|\bturn\s+(?:through|inside\s+out|right\s+side\s+out)\b"
+    r"|\b(?:until|till)\s+(?:it\s+is\s+|they\s+are\s+)?(?:really\s+|nearly\s+|almost\s+|only\s+just\s+)?(?:dry|damp|clean|cool|flat|smooth)\b|\bif\s+you\s+(?:like|wish|prefer)\b|\bback-?\s?stitch\b|\b(?:mattress|running|slip|whip|overcast|blanket|sewing|ladder)\s+stitch\b|\b(?:tapestry|darning|sewing|wool|blunt|yarn)\s+needle\b",
+    re.IGNORECASE,
+)
+"""Words of the cloth in which one of the knitting stands."""
 _NOT_SEWN: Final = regex(
     r"[*\[\]=]|(?<![\w'-])(?:[kp]\d*|sts?|\d+\s+(?:sts?|stitches|rows|rounds|rnds)|(?:rows?|rounds?|rnds?)(?!\s+ends?\b)|knit\w*|purl\w*|work(?:ed|ing|s)?|work(?=\s+(?:a|an|the|in|\d))|cast(?!-on)|bind|bound(?!-off)|pick\w*|inc(?!h)\w*|dec\w*|"
     r"repeat\w*|rep|graft\w*|crochet\w*|chains?|chain|needles?|held|holders?|loops?|stitches\s+(?:on|from|left|of)|(?:live|remaining|open|held|top|edge|last)\s+stitches|until|unless|every|instead|again|times|twice|other|same|i-?cord|second\s+piece|yarn\s+\w\b|hold\w*|"
@@ -79,7 +88,7 @@ def begins_making_up(words: str) -> bool:
     Args:
         words: One sentence, made plain, without its full stop.
     """
-    return _MAKING_UP.fullmatch(words) is not None
+    return _MAKING_UP.fullmatch(words) is not None or _is_all_of_cloth(words)
 
 
 def makes_up(words: str) -> bool:
@@ -89,4 +98,11 @@ def makes_up(words: str) -> bool:
         words: One sentence, made plain, without its full stop.
     """
     match = _MAKING_UP.fullmatch(words)
-    return match is not None and (match["sewn"] is None or _NOT_SEWN.search(_HARMLESS.sub(" ", match["sewn"])) is None)
+    if match is not None and (match["sewn"] is None or _NOT_SEWN.search(_HARMLESS.sub(" ", match["sewn"])) is None):
+        return True
+    return _is_all_of_cloth(words)
+
+
+def _is_all_of_cloth(words: str) -> bool:
+    """Return whether every clause is of making up, and none names what may be on the needles."""
+    return is_made_up(words) and _NOT_SEWN.search(_OF_CLOTH.sub(" ", _HARMLESS.sub(" ", words))) is None

@@ -45,7 +45,7 @@ _FACT: Final = regex(
     rf"|there\s+(?:will\s+be|are)\s+{_L}\s*{_STS}\s+you\s+(?:haven't|have\s+not)\s+(?:knitted|knit|worked)(?:\s*,\s*that's\s+(?:right|fine|ok|as\s+it\s+should\s+be))?"
     rf"|there\s+are\s+{_L}\s*{_STS}\s+between\s+(?:the\s+)?(?:two\s+)?(?:cables|ropes|panels|leaves)|{_L}\s*{_STS}\s+have\s+been\s+(?:added|increased|decreased)(?:\s+in\s+all)?|each\s+time\s+you\s+work\s+(?:them|these\s+rows)\s*,?\s+you(?:'ll|\s+will)\s+add\s+{_L}\s*{_STS}"
     # how long something is by now
-    rf"|(?:the\s+|your\s+)?{_BIT}\s+(?:now\s+)?(?:measures|is\s+now|should\s+(?:now\s+)?(?:be|measure))\s+(?:approx(?:\.|imately)?\s*|about\s+|roughly\s+)?{_L}\s*{_LONG}(?:\s+(?:long|high|wide|deep|across|around))?(?:\s*,?\s*(?:measured\s+)?{_FROM})*"
+    rf"|(?:the\s+|your\s+)?{_BIT}\s+(?:now\s+)?(?:measures|is\s+now|should\s+(?:now\s+)?(?:be|measure))\s+(?:approx(?:\.|imately)?\s*|about\s+|roughly\s+)?{_L}\s*{_LONG}(?:\s+(?:long|high|wide|deep|across|around))?(?:\s*,?\s*(?:measured\s+)?{_FROM})*(?:\s+(?:by\s+now|now|by\s+this\s+(?:point|time)|at\s+this\s+(?:point|stage)|so\s+far))?"
     rf"|the\s+ease\s+(?:allowed\s+)?is\s+(?:about\s+)?{_L}\s*{_LONG}(?:\s+at\s+the\s+(?:chest|bust|hips?))?"
     # how it is built
     rf"|the\s+markers?\s+(?:indicates?|marks?|shows?)\s+the\s+{_PLACE}"

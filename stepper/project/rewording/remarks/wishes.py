@@ -33,6 +33,15 @@ _LEFT_OUT: Final = regex(
 """A part that may be left out: the plan has it, as it is printed."""
 _QUESTION: Final = regex(r"(?:(?:do|would)\s+you\s+)?(?:want|like|prefer|fancy|need)\s+(?P<wish>(?:an?|it|the|your)\s+[a-z' -]{2,40}?)\s*\?+\s+(?P<answer>\S.*)", re.I)
 """A wish of hers as a question, and what she may do about it."""
+_CUT_SHORT: Final = regex(
+    rf"(?:(?:but\s+|and\s+|still\s+|feeling\s+|a\s+bit\s+|rather\s+|too\s+)*(?:{_MORE}|{_TURNS_OUT}|left-handed|in\s+a\s+hurry|impatient|bored|ambitious|brave|stripes|a\s+gift)"
+    r"|(?:no|not\s+enough|short\s+of|short\s+on|out\s+of|run\s+out\s+of|don't\s+have|missing)\s+(?:an?\s+|the\s+|any\s+|your\s+|enough\s+)?(?:buttons?|(?:stitch\s+)?holders?|markers?|cable\s+needle|dpns|double\s+points|circular(?:\s+needle)?|yarn|wool|patience|time|beads?|tapestry\s+needle|row\s+counter|waste\s+yarn|blocking\s+wires|crochet\s+hook)(?:\s+left|\s+at\s+hand)?"
+    r"|(?:lost|losing|unsure\s+of|forgotten)\s+(?:your\s+|the\s+|a\s+)?(?:place|count|track|row|stitch\s+count)(?:\s+between\s+[a-z]+)?|(?:don't|do\s+not)\s+(?:like|want|have|fancy)\s+[a-z' -]{2,30})\s*[?!]+\s+(?P<answer>\S.*)",
+    re.I,
+)
+"""A wish or a trouble of hers in a word or two, "Slouchier?", and what she may do about it."""
+_OF_ALL: Final = regex(r"\bsizes?\b|\b(?:first|last|next)\s+(?:row|rnd|round)\b|:\s", re.I)
+"""Words with which the answer may be for the pattern itself."""
 _ADDS: Final = regex(r"\b(?:more|extra|another|additional|again|longer|shorter|further|fewer|less|deeper)\b", re.I)
 _FOR_A: Final = regex(r"(?:tip\s*:\s*|note\s*:\s*)?for\s+an?\s+(?:un)?(?:folded|turned|double)", re.I)
 _WISH: Final = (
@@ -42,7 +51,7 @@ _WISH: Final = (
     rf"|for\s+an?\s+(?:{_MORE}|slouchy|folded|unfolded|turned-up|double)\s+[a-z]+\s*,?|alternatively\s*,|(?:to\s+(?:make|get|have)|for)\s+(?:it\s+|(?:an?|the|your)\s+)?{_MORE}(?:\s+[a-z]+)?\s*,|(?:the\s+|your\s+)?(?:yarn|wool)\s+running\s+(?:out|short|low)\s*\?)\s+"
 )
 _TAKEN_UP: Final = (
-    r"(?:(?:just|simply|you\s+(?:can|may|could|might)|feel\s+free\s+to)\s+)*(?:add|knit|work|make|place|use|try|do|run|go|continue|carry|pick\s+up|cast\s+on|change|adjust|repeat|remove|lengthen|shorten|stop|this\s+is\s+the\s+place\s+to|here\s+is\s+the\s+place\s+to)\b"
+    r"(?:(?:just|simply|you\s+(?:can|may|could|might)|feel\s+free\s+to)\s+)*(?:add|knit|work|make|place|use|try|do|run|go|graft|sew|seam|weave|wear|line|block|choose|pick|leave|continue|carry|pick\s+up|cast\s+on|change|adjust|repeat|remove|lengthen|shorten|stop|this\s+is\s+the\s+place\s+to|here\s+is\s+the\s+place\s+to)\b"
 )
 _SAID: Final = regex(
     rf"(?:tip\s*:\s*|note\s*:\s*)?{_WISH}{_TAKEN_UP}(?P<rest>(?:[^.!?:;*]|(?<=\d)\.(?=\d))*)"
@@ -75,6 +84,10 @@ def tells_wish(sentence: str) -> bool:
     asked = _QUESTION.fullmatch(sentence)
     if asked is not None:
         return tells_wish(f"if you want {asked['wish']}, {asked['answer']}")
+    short = _CUT_SHORT.fullmatch(sentence)
+    if short is not None:
+        answer = re.split(r"(?<=[.!])\s+", short["answer"])
+        return len(answer) == 1 and not _OF_ALL.search(short["answer"])
     if _LEFT_OUT.fullmatch(sentence):
         return True
     match = _SAID.fullmatch(sentence)

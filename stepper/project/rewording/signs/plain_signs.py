@@ -46,7 +46,13 @@ _FAR: Final = r"(?:to\s+(?:the\s+)?(?:end|last|\d|m\b|marker)|around|across|unti
 _AT: Final = r"(?:^\s*|(?<=[a-z)]:\s))"
 """Where a head may stand: at the front, or behind the name of a part."""
 
+ORNAMENTS: Final = "❖■□▪▫◆◇❦✦✧★☆✿❀♥♡♦♣♠●○◦✽✻"
+"""Signs that only adorn a page, in front of a row or behind a sentence."""
+
 HEAD_SIGNS: tuple[Synonym, ...] = (
+    # --- ornaments of the page ---
+    row("|".join(ORNAMENTS), rf"^(\s*)[{ORNAMENTS}]+\s+(?=(?:(?:next|set-?up|inc|dec)\s+)?(?:rows?|rnds?|rounds?)\b|{_NTH}\s|cast\s|bind\s|work\s|rep(?:eat)?\s|change\s)", r"\1", "❖ Row 6: Purl."),
+    row("|".join(ORNAMENTS), rf"(?<=[.!?)\]])\s*[{ORNAMENTS}]+\s*$", "", "Knit 1 round. ■"),
     # --- the word of a head ---
     row("r", rf"{_AT}()(?-i:[Rr]|Rw|RW|Rd|RD)\.?\s?#?(\d{{1,3}})(?=\s*[-,&]|\s+(?:to|and|thru)\b)((?:\s*(?:-|,|&|to|and|thru)\s*(?:R\s?)?\d{{1,3}})+)(?=\s*[(\[:.=)-]|\s+[a-z*])", r"\1Rnds \2\3", "R1-R4 (RS): Knit."),
     row("rnds ", rf"{_AT}(Rnds\s+\d[^:.(\[]*?[-,&\s])R\s?(?=\d)", r"\1", "R1, R3: Knit.", again=True),
