@@ -12,6 +12,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.project.grammar import abbreviations
 from stepper.regex import regex
 
 _LONGEST: Final = 1600
@@ -40,7 +41,7 @@ _KNITTED: Final = regex(
 _MEANT: Final = regex(
     r"(?:knit|purl|stitch|repeat|together|slip|round|row|marker|continu|increas|decreas|remain"
     r"|begin|yarn|wool|alternat|follow|pass"
-    r"|make|place|right\s+side|wrong\s+side|through|cast|pattern|inch|between|approx|bring|remove)",
+    r"|make|place|bind|beg\b|left|pick|stock|needle|colou?r|right\s+side|wrong\s+side|through|cast|pattern|inch|between|approx|bring|remove)",
     re.I,
 )
 """How the meanings of short forms of the trade begin."""
@@ -83,7 +84,7 @@ def lists_abbreviations(text: str) -> bool:
         entries = [entry.strip() for entry in _SIGNED.split(body.strip(" ."))]
         if not all(re.search(r"[=:\u2013-]", entry) for entry in entries):
             entries = []
-    found = [_ENTRY.fullmatch(entry) for entry in entries]
+    found = [_ENTRY.fullmatch(entry) for entry in entries if not _is_known(entry)]
     if len(found) >= _FEWEST and all(found):
         each = [(match["key"], match["words"]) for match in found if match is not None]
         alike = sum(key[0].lower() == words[0].lower() for key, words in each)
@@ -118,6 +119,11 @@ def _is_short_form(key: str) -> bool:
         or _UNKNITTED.fullmatch(plain)
         or _TRADE.fullmatch(plain)
     )
+
+
+def _is_known(entry: str) -> bool:
+    """Return whether an entry is a short form alone that every knitter knows: "k2tog"."""
+    return re.fullmatch(abbreviations(), entry, re.I) is not None
 
 
 def _only_names(body: str) -> bool:

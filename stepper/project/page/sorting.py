@@ -16,6 +16,7 @@ from itertools import dropwhile, takewhile
 from stepper.project.instructions import Remark
 from stepper.project.page.abbreviation_lists import explains_short_form
 from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape
+from stepper.project.page.descriptions import describes
 from stepper.project.page.front_matter import is_soft, kind_of, kind_under
 from stepper.project.page.front_pieces import front_pieces
 from stepper.project.page.headings import (
@@ -512,7 +513,8 @@ class Sorter:
         for taken in range(1, most):
             row, below = rows[at + taken - 1], rows[at + taken]
             entry = below[0].isdigit() or kind_of(below, self.context) == "abbreviations"
-            if not entry or is_broken_at(row) or row.endswith("="):
+            goes_on = ";" in row and not row.endswith((";", "."))  # a running list of abbreviations
+            if not entry or goes_on or is_broken_at(row) or row.endswith("="):
                 continue
             before = sentences_of(" ".join(rows[at : at + taken]))
             kinds = [kind_of(sentence, self.context) for sentence in before]
@@ -573,6 +575,11 @@ class Sorter:
         """Sort a paragraph of front matter by kind; put what has none under a mark."""
         sentences = sentences_of(text)
         kinds = [kind_of(sentence, context, apart=self.apart) for sentence in sentences]
+        if not self._knits and at < self.last_cast_on:
+            kinds = [
+                kind or ("notes of the designer" if describes(one) else "")
+                for kind, one in zip(kinds, sentences, strict=True)
+            ]
         if self._is_unended(at) and (kinds[0] == "notes of the designer" or not text[0].isupper()):
             kinds[0] = ""
         self.begun = True

@@ -44,10 +44,12 @@ _NO_REASON: Final = regex(
 """Words with which a reason says how many stitches there are to be, or what else is done."""
 _BRACKET: Final = regex(r"\s*\((?P<said>[^()\d*]{2,160}?)\)")
 _ASKED: Final = regex(
-    r"(?:(?<=^)|(?<=[.!?]\s))\s*(?P<said>(?:(?:(?:do|would)\s+you\s+)?[a-z][a-z' -]{2,50})[?!]\s+[^.!?*]{3,160}[.!]?)(?=\s|$)",
+    r"(?:(?<=^)|(?<=[.!?]\s)|(?<=^-\s)|(?<=^\*\s))\s*(?P<said>(?:(?:(?:do|would)\s+you\s+)?[a-z][a-z' -]{2,50})[?!]\s+[^.!?*]{3,160}[.!]?)(?=\s|$)",
     re.IGNORECASE,
 )
 """A question of what she would like or is troubled by, with what she may then do."""
+_BULLET: Final = regex(r"\s*[-*\u2022]\s+|\s*all\s+sizes\s*:\s*", re.IGNORECASE)
+"""What may stand before talk at the head of a line: the sign of a list, whom it is for."""
 _WHOLE_BRACKET: Final = regex(r"(?:(?<=^)|(?<=[.!?]\s))\s*\((?P<said>[^()*]{2,300})\)[.!]?\s*")
 """A bracket that is a sentence of its own, or several."""
 _CRIES: Final = regex(
@@ -81,13 +83,17 @@ def take_talk_out(line: Reworded) -> Reworded:
     brackets = [match.span() for match in _WHOLE_BRACKET.finditer(line.text) if _is_all_talk(match["said"])]
     brackets += [match.span("said") for match in _ASKED.finditer(line.text) if is_idle(match["said"])]
     cuts += [(start, end, line.text[start:end].strip(" ()")) for start, end in brackets]
-    for match in SENTENCE.finditer(line.text):
+    lead = _BULLET.match(line.text)
+    for match in SENTENCE.finditer(line.text, lead.end() if lead is not None else 0):
         inside = any(start < match.end() and match.start() < end for start, end in brackets)
         if match.end() > match.start() and not inside:
             cuts += _cuts_in(line.text, match.start(), match.end())
     cuts.sort()
     if not cuts:
         return line
+    bullet = _BULLET.match(line.text)
+    if bullet is not None and cuts[0][0] <= bullet.end():
+        cuts[0] = (0, *cuts[0][1:])
     text: list[str] = []
     places: list[int] = []
     done = 0
