@@ -20,9 +20,9 @@ _SEEN: Final = (
     r"(?:ridges?|bumps?|v's|vs|loops|eyelets?|holes?|gaps?|ladders?|sections?|wedges?|segments?|quarters|points?|columns?|lines?|spokes|repeats?|motifs?|chains?|edge|edges|selvedges?|spine|seam|fold\s?line|triangles?|diamonds?|scallops?|spiral|star|petals?|leaves|pleats?|wraps?|double\s+stitches)"
 )
 _PART: Final = (
-    r"(?:necks?|neckline|neckband|collar|back|front|fronts|shoulders?|sleeves?|yoke|body|waist|bust|hips?|heel|toe|toes|foot|instep|sole|flap|gusset|cuffs?|brim|crown|thumbs?|hand|palm|tip|edge|edges|border|hem|piece|work|fabric|hat|sock|mitten|mitt|cowl|shawl|scarf|armholes?|underarms?|corner|corners|point|centre|center|middle|top|bottom|side|sides|join|gaps?|holes?|opening|round|needle|needles|spine|wings?|holder|row|ankle|curve)"
+    r"(?:necks?|neckline|neckband|collar|back|front|fronts|shoulders?|sleeves?|yoke|body|waist|bust|hips?|heel|toe|toes|foot|instep|sole|flap|gusset|cuffs?|brim|crown|thumbs?|hand|palm|tip|edge|edges|border|hem|piece|work|fabric|hat|sock|mitten|mitt|cowl|shawl|scarf|armholes?|underarms?|corner|corners|point|centre|center|middle|top|bottom|side|sides|join|gaps?|holes?|opening|round|needle|needles|spine|wings?|ankle|curve)"
 )
-_WHICH: Final = r"(?:the|each|both|either|your|every|one|this|that|its|all|these)"
+_WHICH: Final = r"(?:the|each|both|either|your|one|this|that|its|all|these)"
 _KIND: Final = r"(?:(?:right|wrong|left|front|back|other|outer|inner|upper|lower|top|bottom|cast-on|long|short|rs|ws|side|centre|center|neck|heel)[-\s]+(?:side\s+)?)*"
 _LINKS: Final = r"(?:now|then|by\s+now|by\s+this\s+(?:time|point)|at\s+this\s+(?:point|stage)|so\s+far|here|already|again|soon)"
 _SO: Final = r"(?:a\s+(?:little|bit|touch)|slightly|nicely|neatly|gently|beautifully|properly|just\s+so|up|down|in|out|together|at\s+the\s+same\s+time)"
@@ -63,7 +63,7 @@ SIGHTS: Final[Kinds] = tuple(
             r"\s+(?:is|are|works|work|will\s+do|does|gives|would\s+be)(?:\s+(?:(?:absolutely|perfectly|quite|just|also|really|a|an|very|well|too|as|best|fine|lovely|nice|good|ideal|great|perfect|enough|stretchy|here|neat|pretty|my|favou?rite|tidy|edge|result|nicely|beautifully|choice|for\s+this|for\s+socks|for\s+me)(?![a-z-])))*",
         ),
         # --- what is done, and how it goes ---
-        ("done", rf"(?:that's|this\s+is|that\s+is|there's|there\s+goes)\s+(?:the|your|one|all\s+the)\s+(?:whole\s+)?{_PART}(?:\s+(?:done|finished|complete|over(?:\s+with)?))?"),
+        ("done", rf"(?:that's|this\s+is|that\s+is|there's|there\s+goes)\s+(?:the|your|one|all\s+the)\s+(?:whole\s+)?{_PART}\s+(?:done|finished|complete|over(?:\s+with)?)"),
         ("done", r"(?:now\s+)?(?:the|here\s+comes\s+the)\s+(?:fun|best|easy|good|boring|tricky|hard|clever|magic|exciting)\s+(?:part|bit)(?:\s+(?:starts|begins|is\s+(?:over|done|next)))?"),
         ("done", r"(?:yes\s*,?\s*)?(?:it|they|that|this|you|there)\s+(?:is|are|does|do|will)(?:\s+(?:too|indeed|really))?(?=\s*[.!]|\s*$)"),
         ("done", r"(?:from\s+here\s+(?:on\s+)?,?\s*)?(?:the|these|your)\s+(?:rows|rounds|rnds|rest|body|foot|leg|sleeve|crown)\s+(?:go|goes|fly|flies|get|gets|grow|grows)\s+(?:by\s+|more\s+and\s+more\s+)?(?:very\s+|really\s+|much\s+|quite\s+)*(?:quick(?:ly|er)?|fast(?:er)?|easy|easier|by)(?:\s+and\s+(?:quick(?:ly|er)|fast(?:er)))?"),

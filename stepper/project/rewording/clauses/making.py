@@ -18,6 +18,9 @@ _OF_CLOTH: Final = word_set(
     "seam tack baste darn embroider button hem stitch slip-stitch slipstitch reshape re-shape launder felt"
 )
 """Verbs of what is done to finished cloth, and to nothing else."""
+_NOUNS: Final = frozenset(["stitch", "button", "hem", "seam"])
+_OBJECTS: Final = word_set("the a an it them all both each up down on in together your these with")
+"""Of these some are names as well: they are verbs before an object."""
 _BESIDE: Final = word_set(
     "insert leave lay let tie knot fold ease match attach trim thread fasten weave cover smooth hang squeeze roll fill gather "
     "turn set spread stretch shape allow remove place put pull take open flatten tidy neaten secure cut line wrap twist admire wear enjoy give close"
@@ -52,6 +55,8 @@ def is_made_up(words: str) -> bool:
             inner.pop(0)
         if not inner:
             continue
+        if inner[0] in _NOUNS and not set(inner[1:2]) & _OBJECTS:
+            return False
         if inner[0] in _OF_CLOTH:
             sure = sure or len(inner) > 1 or number > 0
         elif inner[0] not in _BESIDE and inner[0] not in _HOW and (number == 0 or len(inner) > 4):

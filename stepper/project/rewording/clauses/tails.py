@@ -33,6 +33,7 @@ _SO: Final = rf"{_HOW_MUCH}?{_TAUT}(?:\s+(?:and|but)\s+(?:not\s+(?:too\s+)?)?{_T
 _SOLY: Final = rf"{_HOW_MUCH}?{_TAUTLY}(?:\s+(?:and|but)\s+(?:not\s+(?:too\s+)?)?{_TAUTLY})?"
 _NEED: Final = r"(?:if\s+(?:need\s+be|needed|necessary|you\s+(?:like|wish|prefer)|you(?:\s+tend\s+to|'re\s+inclined\s+to)?\s+(?:bind|cast)\s+off\s+tight(?:ly)?|your\s+(?:cast|bind)-?(?:off|on)\s+is\s+tight))"
 _SIZES: Final = r"(?:(?:a|one|1|two|2|three|3)\s+sizes?\s+(?:larger|bigger|smaller|thicker|thinner)|(?:larger|bigger)\s+by\s+(?:one|two|1|2)\s+sizes?)"
+_NAMES: Final = "|".join(sorted(of.PARTS - frozenset(["work", "start", "end", "beginning"])))
 TAILS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = tuple(
     (kind, regex(rf"(?:{expression})(?![\w'-])", re.IGNORECASE))
     for kind, expression in (
@@ -52,6 +53,10 @@ TAILS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = tuple(
         ),
         ("manner", rf"(?:{_SO}|{_HOW_MUCH}?{_TAUTLY}\s+(?:and|but)\s+(?:not\s+(?:too\s+)?)?{_TAUTLY}|(?:but\s+)?not\s+too\s+(?:tight|loose)(?:ly)?|as\s+(?:loosely|neatly|evenly|invisibly)\s+as\s+(?:you\s+can|possible))"),
         ("tool", rf"(?:using|with|on)\s+an?\s+needle\s+{_SIZES}(?:\s+{_NEED})?"),
+        (
+            "named",
+            rf"(?:which|that|these|this)\s+(?:is|are|forms?|makes?|marks?|becomes?|will\s+be|gives?)\s+(?:the|an?|your|one)\s+(?:(?:neat|nice|pretty|deep|whole|full|fold|turning|purl|garter|left|right|front|back|first|second|cast-on|total|centre|center|little|picot|rolled)\s+)*(?:lines?|ridges?|height|width|depth|length|hem|facing|{_NAMES})(?:\s+of\s+(?:the|your|one)\s+(?:{_NAMES}))?",
+        ),
         ("comfort", r"(?:and\s+)?(?:that|this)(?:\s+is|'s)\s+(?:it|that|all|the\s+(?:brim|cuff|hem|heel|toe|crown|collar|thumb|body|sleeve|border|edging)(?:\s+(?:done|finished))?|done)"),
         ("comfort", r"and\s+(?:admire|enjoy|breathe|relax|celebrate|smile|marvel)(?:\s+(?:it|your\s+(?:work|handiwork)))?"),
         ("comfort", r"(?:exactly\s+)?(?:as|which\s+is\s+what)\s+(?:I|we)\s+(?:always\s+|usually\s+|mostly\s+)?(?:do|did|like)(?:\s+(?:it|myself|best))?"),
@@ -70,7 +75,7 @@ _PURPOSE: Final = of.SHOWING - of.GENERAL | frozenset(["match", "meet", "align",
 """Verbs behind "so that" by which something turns out so."""
 _ORDERED: Final = of.CRAFT | of.FABRIC | of.LIMITS - frozenset(["last", "other", "both"]) | of.NUMBERS | of.COLOURS | of.STITCH_THINGS | of.YOU | of.SELF
 """Words with which a purpose may say what is worked, and where."""
-_REFERS: Final = regex(r"\b(?:as|than|like)\s+(?:before|for|on|in|the)\b|\b(?:rs|ws|right|wrong|long|short|wide|same|enough|until|level|even)\b|\bend(?:s|ing)?\b|\byou\b[^.]*\b(?:work|knit|purl|repeat|go)\b", re.IGNORECASE)
+_REFERS: Final = regex(r"\b(?:as|than|like)\s+(?:before|for|on|in|the)\b|\b(?:rs|ws|right|wrong|long|short|wide|same|enough|until|level|even|bor|beg\w*|start\w*)\b|\bend(?:s|ing)?\b|\byou\b[^.]*\b(?:work|knit|purl|repeat|go)\b", re.IGNORECASE)
 """Words of a reason that may say where or how the order goes on."""
 _CLOSING: Final = regex(r"(?:\b(?:bind|cast)\s+(?:off|on)\b|\b[bc]o\b)[^.!?:;]*$", re.IGNORECASE)
 """An order in whose sentence a tail may stand without a sign before it."""

@@ -66,7 +66,7 @@ _HARMLESS: Final = regex(
 """Words of making up in which one that works a stitch stands for a place or a time."""
 _OF_CLOTH: Final = regex(
     r"\b(?:omitting|avoiding|excluding|but\s+not|not)\s+(?:the\s+|any\s+|all\s+)?(?:rib(?:bed|bing|s)?|garter(?:\s+st(?:itch)?)?|cables?|borders?|moss(?:\s+st(?:itch)?)?|lace)(?:\s+(?:sections?|parts?|edges?|bands?))?\b"
-    r"|\b(?:flatten|crush|stretch|scorch|spoil)(?:ing)?\s+(?:the\s+)?(?:patt(?:ern)?|rib(?:bing)?|cables?|texture|garter|lace)\b|\brows?\s+of\s+(?:eyelets|holes|stitching)\b|\bround\s+(?=(?:the|each|all|your)\b)|\bturn\s+(?:through|inside\s+out|right\s+side\s+out)\b"
+    r"|\b(?:flatten|crush|stretch|scorch|spoil)(?:ing)?\s+(?:the\s+)?(?:patt(?:ern)?|rib(?:bing)?|cables?|texture|garter|lace)\b|\brows?\s+of\s+(?:eyelets|holes|stitching)\b|\b(?:all\s+(?:the\s+way\s+)?)round\b|\bround\s+(?=(?:the|each|all|your)\b)|\bturn\s+(?:through|inside\s+out|right\s+side\s+out)\b"
     r"|\b(?:until|till)\s+(?:it\s+is\s+|they\s+are\s+)?(?:really\s+|nearly\s+|almost\s+|only\s+just\s+)?(?:dry|damp|clean|cool|flat|smooth)\b|\bif\s+you\s+(?:like|wish|prefer)\b|\bback-?\s?stitch\b|\b(?:mattress|running|slip|whip|overcast|blanket|sewing|ladder)\s+stitch\b|\b(?:tapestry|darning|sewing|wool|blunt|yarn)\s+needle\b",
     re.IGNORECASE,
 )

@@ -34,6 +34,9 @@ _NTH: Final = r"(\d+)(?:st|nd|rd|th)"
 _WORN: Final = r"(?:an?|the|one\s+that\s+is|one)\s+(?:(?:folded|single|double|unfolded|doubled|turned-?\s?(?:up|down|over)?|short|long|deep|high|low|crew|roll|polo)\s*)+(?:collar|brim|cuff|neck|neckband|hem|band|hat|one)?"
 _SEWN_IN: Final = r"(?:gather(?:ing)?\s+up|pull(?:ing)?|draw(?:ing)?|gather(?:ing)?|close|closing)\s+(?:it\s+|them\s+|up\s+)*(?:tight(?:ly)?|snug(?:ly)?|firmly|together|closed|up)(?:\s+to\s+close(?:\s+(?:the|any)\s+(?:hole|top|gap|opening|tip))?)?"
 
+_GAINED: Final = r"(?:more|gained|added|extra)(?:\s+now)?\s*[)\]]?(?=\s*\.?\s*$)"
+_LOST: Final = r"(?:gone|fewer|less|lost)(?:\s+now)?\s*[)\]]?(?=\s*\.?\s*$)"
+
 STATED_FACTS: tuple[Synonym, ...] = (
     row("number|as many|half", rf"\b({N}\s+{STS}(?:\s+in\s+(?:all|total)|\s+altogether|\s+on\s+(?:the|your)\s+needles?)?)\s*[,:;(-]?\s+{_SAME}(?=\s*[.;)]|\s*$)", r"\1", "You should have 156 sts in total, and the same number of sts for the front as for the back.", spelt_out=True),
     row("when|once|after|at the end|soon as|finished|done|complete", rf"{_S}{_WHEN}\s*,?\s+(?:{_LEAD})?({N}\s+{STS}){_LEFT}{_FOR}(?=\s*[.;:)]|\s*$)", r"\1\3", "When all of the decreases are done, 20 sts remain for the shoulder.", spelt_out=True),
@@ -44,9 +47,10 @@ STATED_FACTS: tuple[Synonym, ...] = (
     row("after ", rf"\b(after\s+(?:rnd|round|row)\s+\d+\b[^.;]*?\b{STS})\s*,\s+(?:and\s+)?(?=after\s+(?:rnd|round|row)\s+\d)", r"\1. ", "After round 20 there are 180 sts, after round 28 120 sts.", again=True),
     row("after ", rf"((?:^|[.;])\s*)after\s+(?:working\s+)?(?:(?:rnd|round|row)\s+(\d+)|(?:the\s+)?(\d+)(?:st|nd|rd|th)\s+(?:rnd|round|row))\s*[:,]?\s+(?:there\s+(?:are|will\s+be|should\s+be)\s+|you(?:'ll|\s+will|\s+should)?\s+have\s+)?({N}\s+{STS})(?:\s+on\s+(?:the|your)\s+needles?)?(?=\s*[.;)]|\s*$)", r"\1\4 after row \2\3", "After round 12: 160 sts."),
     row("creased|lost|gained|added", rf"{_S}({N}\s+{STS})\s+(?:are|is|have\s+been|will\s+be)\s+(inc|dec)reased\s+(?:per|in\s+this|on\s+this|(?:in\s+|on\s+)?each|(?:in\s+|on\s+)?every|with\s+(?:each|every))\s+(?:rnd|round|row)(?=\s*[.;)]|\s*$)", r"\1\2 \3reased", "Repeat round 2 twice. Two sts are decreased per round."),
-    row("more|gained|added|extra", rf"((?:^|(?<=[\w)\]*.;!]))\s*(?:-+\s*)?[(\[]\s*|{_S[1:-1]})({N}\s+{STS})\s+(?:more|gained|added|extra)(?:\s+now)?\s*[)\]]?(?=\s*\.?\s*$)", r". \2 increased", "Row 3: K1, m1, k to last st, m1, k1. (2 sts more)"),
-    row("gone|fewer|less|lost", rf"((?:^|(?<=[\w)\]*.;!]))\s*(?:-+\s*)?[(\[]\s*|{_S[1:-1]})({N}\s+{STS})\s+(?:gone|fewer|less|lost)(?:\s+now)?\s*[)\]]?(?=\s*\.?\s*$)", r". \2 decreased", "Row 3: K1, k2tog, k to last 3 sts, ssk, k1. (2 sts gone)"),
-    row("increased|decreased", r"^\s*\.\s+(?=\d)", "", "(2 sts more)"),
+    row("more|gained|added|extra", rf"^\s*[(\[]?\s*({N}\s+{STS})\s+{_GAINED}", r"\1 increased", "(2 sts more)"),
+    row("more|gained|added|extra", rf"(?<=[\w)\]*.;!])\s*(?:-+\s*)?(?:[(\[]\s*|(?<=[.;!])\s+)({N}\s+{STS})\s+{_GAINED}", r". \1 increased", "Row 3: K1, m1, k to last st, m1, k1. (2 sts more)"),
+    row("gone|fewer|less|lost", rf"^\s*[(\[]?\s*({N}\s+{STS})\s+{_LOST}", r"\1 decreased", "(2 sts gone)"),
+    row("gone|fewer|less|lost", rf"(?<=[\w)\]*.;!])\s*(?:-+\s*)?(?:[(\[]\s*|(?<=[.;!])\s+)({N}\s+{STS})\s+{_LOST}", r". \1 decreased", "Row 3: K1, k2tog, k to last 3 sts, ssk, k1. (2 sts gone)"),
     row("form|set|establish", rf"{_S}(?:the\s+)?({N}\s+{ROUND})\s+(?:just\s+worked|you\s+have\s+just\s+worked)\s+(?=(?:form|set|establish)s?\s+(?:up\s+)?(?:the\s+)?(?:[a-z0-9, ]+\s+)?(?:patt(?:ern)?|rib(?:bing)?|sts|stitches|repeat)\b(?![^.]*\band\b))", r"\1These \2 ", "The 4 rows just worked form the pattern."),
     row("form", rf"(^\s*)(?:from\s+)?{_NTH}\s+(to|and)\s+{_NTH}\s+(rows?|rounds?|rnds?)\s+forms?\s+", r"\1Rows \2-\4 form ", "From 1st to 2nd row forms rib."),
     row("set", rf"{_S}((?:these|the\s+last|last)\s+{N}\s+{ROUND})\s+sets?\s+(?:up\s+)?(?:the\s+)?(?:sts|stitches|patt(?:ern)?)\s*[(:]\s*(?P<said>(?:{_L}\s*)?(?:(?:sts|stitches|in|with|at|and|of|each|both|the|rest|front|back|side|edge|edges|end|ends|either|border|borders|panel|rib|ribbing|st|moss|seed|garter|g|rev|stocking|stockinette|stitch|between|beyond|outside|markers|centre|center|middle|\d+)(?:\s*[,;.-]\s*|\s+|(?=[)\s]*\.?$)))+)\)?(?=\s*\.?\s*$)", r"\1\2 form the pattern", "These 2 rows set the sts (st st with g st border at each front edge).", spelt_out=True),

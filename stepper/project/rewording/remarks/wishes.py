@@ -51,7 +51,7 @@ _WISH: Final = (
     rf"|for\s+an?\s+(?:{_MORE}|slouchy|folded|unfolded|turned-up|double)\s+[a-z]+\s*,?|alternatively\s*,|(?:to\s+(?:make|get|have)|for)\s+(?:it\s+|(?:an?|the|your)\s+)?{_MORE}(?:\s+[a-z]+)?\s*,|(?:the\s+|your\s+)?(?:yarn|wool)\s+running\s+(?:out|short|low)\s*\?)\s+"
 )
 _TAKEN_UP: Final = (
-    r"(?:(?:just|simply|you\s+(?:can|may|could|might)|feel\s+free\s+to)\s+)*(?:add|knit|work|make|place|use|try|do|run|go|graft|sew|seam|weave|wear|line|block|choose|pick|leave|continue|carry|pick\s+up|cast\s+on|change|adjust|repeat|remove|lengthen|shorten|stop|this\s+is\s+the\s+place\s+to|here\s+is\s+the\s+place\s+to)\b"
+    r"(?:(?:just|simply|you\s+(?:can|may|could|might)|feel\s+free\s+to)\s+)*(?:add|knit|work|make|place|use|try|do|run|go|graft|sew|seam|weave|wear|line|block|continue|carry|pick\s+up|cast\s+on|change|adjust|repeat|remove|lengthen|shorten|stop|this\s+is\s+the\s+place\s+to|here\s+is\s+the\s+place\s+to)\b"
 )
 _SAID: Final = regex(
     rf"(?:tip\s*:\s*|note\s*:\s*)?{_WISH}{_TAKEN_UP}(?P<rest>(?:[^.!?:;*]|(?<=\d)\.(?=\d))*)"

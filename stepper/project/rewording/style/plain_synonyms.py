@@ -101,12 +101,6 @@ EVERYDAY: tuple[Synonym, ...] = (
         KEPT,
         "Finally sew the side and sleeve seams.",
     ),
-    row(
-        "which",
-        r",\s*which\s+(?:is|are|gives|makes)\s+[^.,;\d]*",
-        KEPT,
-        "Cast on 26 sts using a long-tail cast on, which is stretchy.",
-    ),
     said_row(
         "forms|sets",
         r"^\s*(?P<said>(?:this|these)\s+(?:\w+\s+)?(?:rounds?|rnds?|rows?)\s+(?:forms?|sets?)\s+(?:the\s+)?\d\s?x\s?\d\s+rib)\s*\.?\s*$",

@@ -1,0 +1,69 @@
+"""What only tells behind an order is taken off it and said; what changes the order stays. All sentences are invented."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.reading.parsing import made_plain
+from stepper.project.reading.wording import reads
+from stepper.project.rewording.clauses.tails import take_tails_off
+from stepper.project.rewording.reworded import as_printed
+
+TAILED = (
+    ("Bind off all sts loosely", ", using a needle two sizes larger if need be"),
+    ("Bind off all sts knitwise", ", keeping an even tension so that top and bottom edges match"),
+    ("Cast off in rib", ", taking care not to pull too tight"),
+    ("BO knitwise", ", firm but not tight"),
+    ("Bind off", " firm but not tight"),
+    ("Knit 1 round", ", and that is the brim"),
+    ("Work 6 rounds in k1, p1 rib", ", keeping an even tension"),
+    ("Work 6 rounds in k1, p1 rib", " (or so)"),
+    ("Work k1, p1 rib for 3 cm", ", not too tightly"),
+    ("Knit to end", ", keeping the tension even at the changes of colour"),
+    ("Purl 1 round", ", which is what I do"),
+    ("Purl 1 round", ", which makes the fold line"),
+    ("Cast on 40 sts", ", which is the back neck"),
+    ("Knit 6 rounds", " so that the edge rolls nicely"),
+    ("Knit 2 rounds", ", because it looks better"),
+)
+UNTAILED = (
+    "Knit 6 rounds, which are purled in size S.",
+    "Knit 6 rounds, which are worked on smaller needles.",
+    "Knit 4 rounds, keeping the first st in garter.",
+    "Knit 4 rounds, keeping continuity of pattern.",
+    "Knit 4 rounds so that you end at the side marker.",
+    "Knit 4 rounds, so that the piece is as long as the front.",
+    "Place the sts so that the BOR is at the back.",
+    "Work 4 rounds, so that there are 40 sts.",
+    "Knit to end, taking care to slip the last st.",
+    "Knit 4 rounds, but every other st is slipped.",
+    "Purl 1 round, and that is worked twice.",
+    "Work the stitches as many times as they will fit.",
+    "Since the garter edge is firm, no border is needed.",
+    "Bind off using a needle two sizes larger for the last 10 sts.",
+    "Knit 4 rounds, because the next 4 are purled.",
+    "Firm but not tight.",
+)
+
+
+@pytest.mark.parametrize(("order", "tail"), TAILED)
+def test_a_tail_is_taken_off_its_order_and_said(order: str, tail: str) -> None:
+    """The order is read as if it stood alone."""
+    made = take_tails_off(as_printed(f"{order}{tail}."))
+    assert made.text == f"{order}."
+    assert made.kept
+    assert reads(f"{order}{tail}.")
+
+
+@pytest.mark.parametrize("line", UNTAILED)
+def test_what_changes_an_order_is_no_tail(line: str) -> None:
+    """It says how often, how far, where or with what, or stands alone."""
+    assert take_tails_off(as_printed(made_plain(line))).text == line
+
+
+def test_the_letters_of_a_line_keep_their_places() -> None:
+    """A problem behind a tail is shown where it is printed."""
+    line = "Knit 1 round, not too tightly. 40 sts."
+    made = take_tails_off(as_printed(line))
+    assert made.text == "Knit 1 round. 40 sts."
+    assert [line[made.places[at]] for at in range(len(made.text))] == list(made.text)
