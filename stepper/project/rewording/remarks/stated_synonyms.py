@@ -49,6 +49,8 @@ STATED_FACTS: tuple[Synonym, ...] = (
     row("creased|lost|gained|added", rf"{_S}({N}\s+{STS})\s+(?:are|is|have\s+been|will\s+be)\s+(inc|dec)reased\s+(?:per|in\s+this|on\s+this|(?:in\s+|on\s+)?each|(?:in\s+|on\s+)?every|with\s+(?:each|every))\s+(?:rnd|round|row)(?=\s*[.;)]|\s*$)", r"\1\2 \3reased", "Repeat round 2 twice. Two sts are decreased per round."),
     row("more|gained|added|extra", rf"^\s*[(\[]?\s*({N}\s+{STS})\s+{_GAINED}", r"\1 increased", "(2 sts more)"),
     row("more|gained|added|extra", rf"(?<=[\w)\]*.;!])\s*(?:-+\s*)?(?:[(\[]\s*|(?<=[.;!])\s+)({N}\s+{STS})\s+{_GAINED}", r". \1 increased", "Row 3: K1, m1, k to last st, m1, k1. (2 sts more)"),
+    row("more", rf"(?<=[\w)\]*.;!])\s*[(\[]\s*({N})\s+more\s+({STS})\s*[)\]](?=\s*\.?\s*$)", r". \1 \2 increased", "Row 3: K1, m1, k to last st, m1, k1. (2 more sts)"),
+    row("more", rf"^\s*[(\[]\s*({N})\s+more\s+({STS})\s*[)\]](?=\s*\.?\s*$)", r"\1 \2 increased", "(2 more sts)"),
     row("gone|fewer|less|lost", rf"^\s*[(\[]?\s*({N}\s+{STS})\s+{_LOST}", r"\1 decreased", "(2 sts gone)"),
     row("gone|fewer|less|lost", rf"(?<=[\w)\]*.;!])\s*(?:-+\s*)?(?:[(\[]\s*|(?<=[.;!])\s+)({N}\s+{STS})\s+{_LOST}", r". \1 decreased", "Row 3: K1, k2tog, k to last 3 sts, ssk, k1. (2 sts gone)"),
     row("form|set|establish", rf"{_S}(?:the\s+)?({N}\s+{ROUND})\s+(?:just\s+worked|you\s+have\s+just\s+worked)\s+(?=(?:form|set|establish)s?\s+(?:up\s+)?(?:the\s+)?(?:[a-z0-9, ]+\s+)?(?:patt(?:ern)?|rib(?:bing)?|sts|stitches|repeat)\b(?![^.]*\band\b))", r"\1These \2 ", "The 4 rows just worked form the pattern."),
