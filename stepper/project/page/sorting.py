@@ -113,6 +113,11 @@ _COUNTED_ROW = regex(
     r"\d+(?:\s*,\s*\d+){2,}(?:\s*(?:sts|stitches))?\.?"
 )
 """A size and the counts after each round, to tick off: "Adult Small: 80, 72, 64, 56, 48, 40"."""
+_OFFERED_ROW = regex(
+    r"\W*[A-Za-z][A-Za-z' -]{1,30}?\s*,?\s+(?:(?:about|approx\.?|approximately|ca\.?)\s+)?\d[\d.,\u00bc\u00bd\u00be]*\s*(?:cm|mm|in|inch(?:es)?|\"|\u2033|'')?\s*(?:x|\u00d7|by)\s*"
+    r"\d[\d.,\u00bc\u00bd\u00be]*\s*(?:cm|mm|in|inch(?:es)?|\"|\u2033|'')?\s*[:=\u2013\u2014-]\s*(?:cast\s+on\s+)?\d+\s*(?:sts|stitches)\s*[,;]\s*\d+\s*(?:balls?|skeins?|hanks?|g|m|yds?|yards|metres)\b\.?"
+)
+"""Another size that a page offers behind its pattern: "Lap throw, about 48 x 60 in: 217 sts, 11 balls"."""
 _OFTEN = regex(
     r"\b(?:make|work|knit)\s+(?:[2-9]|\d\d|two|three|four|five|six|both)\b"
     r"|\b(?:\d+|two|both|worked)\s+(?:alike|the\s+same)\b|\btwice\b|[(\[]\s*(?:2|two|both)\s*[)\]]|\bx\s?2\b",
@@ -411,6 +416,9 @@ class Sorter:
         counts that come after each other.
         """
         rows = list(takewhile(bool, self.lines.rows[at : at + _MOST_LISTED]))
+        offered = len(list(takewhile(_OFFERED_ROW.fullmatch, rows)))
+        if offered:
+            return offered
         for form in (_MEASURED_ROW, _COUNTED_ROW):
             found = [form.fullmatch(row) for row in rows]
             listed = list(takewhile(lambda match: match is not None and self._is_size(match["size"]), found))

@@ -62,6 +62,7 @@ _ROWS: Final[tuple[tuple[str, str], ...]] = (
         r"\bhow\s+(?:many\s+(?:rows|rounds|rnds|repeats|decreases|increases|times|stitches)|often|far)\s+you(?:'ve|\s+have|'re|\s+are)?\s+(?:already\s+)?(?:worked|knitted|knit|done|made|repeated|decreased|increased|got)\b",
         "how much",
     ),
+    (r"\bhow\s+(?:you|it|yours)\s+(?:get|gets|got|are\s+getting|turns?|turned)\s+(?:on|out)\b", "how much"),
     (
         r"\b(?:choose|pick|select|take|make|knit|go)\s+(?:down\s+|up\s+|for\s+)?(?:a|one|the)\s+(?:(?:smaller|larger|bigger|next)\s+)*size(?:\s+(?:up|down|smaller|larger|bigger))?\b|\b(?:choose|pick|select)\s+the\s+(?:smaller|larger|bigger)\s+one\b",
         "choose whichever",

@@ -14,7 +14,7 @@ from stepper.regex import regex
 _IN_THE_HEAD: Final = regex(
     r"(?:relax|breathe|smile|trust|imagine|guess|celebrate|admire|cheer|persevere|enjoy|believe|expect|bear|beware|hope|forgive)\b|(?:treat|reward|congratulate)\s+yourself\b"
     r"|(?:send|show|tag|tell|write|ask|visit|watch|listen|google|search|download|print|contact|email|credit|buy|gift|thank|join\s+(?:us|me|our))\b|share\s+(?:it|this|your|an?|the|them)\b|store\s+(?:it|them)\s+(?:flat|folded|away|in)\b"
-    r"|(?:note|remember|know|mind)\b|practi[sc]e\b|swatch\b|plan\b|decide\b|experiment\b|avoid\b"
+    r"|(?:note|remember|know|mind)\b|hang\s+(?:on\s+)?in\s+there\b|let\s+(?:me|us)\s+know\b|stay\s+with\s+(?:me|it)\b|bear\s+with\s+me\b|practi[sc]e\b|swatch\b|plan\b|decide\b|experiment\b|avoid\b"
     r"|have\s+(?:fun|no\s+fear|faith|patience|a\s+(?:look|cup|break|rest|nap|moment|go|try|seat|snack|biscuit|cookie|piece|glass|drink|good|lovely|nice|great|pencil|friend)|some\s+(?:fun|patience|faith|tea|coffee|cake|chocolate|wine|water))\b"
     r"|take\s+(?:an?\s+(?:deep\s+)?(?:break|breath|moment|look|photo|picture|nap|rest|note|minute)|your\s+time|care|heart|notes?|photos|it\s+easy|pleasure)\b|pour\b|wear\b|put\s+(?:on\s+(?:an?|some|your|the)\s+(?:\w+\s+)?(?:film|movie|series|music|record|song|podcast|show|audiobook|kettle|coffee|tea|slippers)|the\s+kettle\s+on|your\s+feet\s+up)\b|grab\s+(?:a|some|yourself)\s+(?:cup|coffee|tea|drink|snack|biscuit|cookie|chair|blanket)\b|come\s+back\b|let\s+(?:me|us)\s+know\b|cross\s+your\s+fingers\b|pat\s+yourself\b"
     r"|make\s+(?:an?\s+(?:note|cup|pot|swatch)|notes|yourself|some\s+(?:tea|coffee|notes)|a\s+habit)\b|get\s+(?:comfortable|cosy|cozy|yourself|help|ready|a\s+(?:cup|friend))\b"
