@@ -61,6 +61,7 @@ REFERENCE_STRETCHES: tuple[Stretch, ...] = (
     _(F, "Row 1 (RS): K1, m1, k to end. (1 st more)", "81"),
     _(DEC, "Rep the last 2 rows twice more and cast off.", "78 78 77 77 0"),
     _(TURNED, "With RS facing, rejoin yarn to rem sts, bind off 16 sts, k to end.\nPurl 1 row.\nWork until same length as first side.\nBind off.", "32 32 32*4 0"),
+    _(f"{F}Next row (RS): K32, turn, leaving rem 48 sts on a holder.\nWork 5 rows in st st.\nLeave these sts on a holder.\n", "With RS facing, rejoin yarn to rem 48 sts. K to end.\nWork even until same length as first side.", "48 48*5", sides="RWRWRW"),
     _("", "== Side\nCast on 20 sts. Work flat.\nKnit 2 rows.\nBind off.\nMake the second side the same.", "20*2 0 20*2 0"),
     # --- what looks like it and is not sure ---
     _(BACK, "== front\nWork from ** to ** as given for Back.", ""),

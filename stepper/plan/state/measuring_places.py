@@ -437,14 +437,15 @@ FIRST_SIDE = "first side"
 
 
 def _like_first_side(duration: UntilLike, needles: Needles) -> int:
-    """Return the rows still to work until this side has as many as the one before it; 0, reported, if unknown.
+    """Return the rows still to work until this side has as many as the first; 0, reported, if unknown.
 
     Its rows are those from where the other was put on hold. It has to end at once, held or bound off: where
     its shoulder has steps, nobody can tell where in them this side is to end.
     """
     drafts = needles.drafts
     back = next((at for at in range(len(drafts) - 1, -1, -1) if "return" in drafts[at].codes), None)
-    parted = next((at for at in range((back or 0) - 1, -1, -1) if drafts[at].divide), None)
+    divides = (at for at in range((back or 0) - 1, -1, -1) if drafts[at].divide and drafts[at].after)
+    parted = next(divides, None)
     if back is None or parted is None or drafts[parted].section != drafts[back].section:
         told = "no first side of this part is known, that begins where the other is put on hold."
         needles.miss(duration.place, told, "Write the length itself.", anywhere=True)

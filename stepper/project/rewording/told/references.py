@@ -40,6 +40,7 @@ _REVERSED: Final = (
     r"|mirrored|reversed|in\s+(?:mirror\s+image|reverse)|as\s+(?:a|its)\s+mirror\s+image|the\s+other\s+way\s+a?round"
     r"|(?:mirror|revers)(?:e|ing|ed)?(?:\s+(?:all|the|both|its))*\s+(?:shapings?|decreases?|decs?|increases?|everything))\b"
 )
+_UP_TO: Final = regex(r"shoulder|armhole|underarm|neck|raglan", re.IGNORECASE)
 REFERENCES: Final[Kinds] = tuple(
     (kind, regex(expression, re.IGNORECASE))
     for kind, expression in (
@@ -81,12 +82,12 @@ REFERENCES: Final[Kinds] = tuple(
             rf"(?:(?:(?:measures?|is|are)\s+)?(?:exactly\s+)?(?:the\s+)?(?:same(?:\s+(?:length|depth|height))?\s+as|as\s+(?:long|deep)\s+as)|match(?:es)?|equals?)\s+(?:(?:on|for|that\s+of|those\s+of)\s+)?"
             rf"(?:(?P<first>{_SAME_SIDE})|(?:the\s+)?(?P<part>(?:(?:left|right)\s+)?(?:back|front|sleeve|body)))s?\b(?:\s+armholes?\b)?(?:\s+in\s+length)?",
         ),
-        ("upto", r"(?:(?:up\s+)?to|at|before)\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?)?(?P<place>shoulder|armhole|underarm|neck|raglan)s?(?:\s+shapings?)?"),
         # --- how far ---
         ("between", rf"(?:from|between)\s+(?P<from>{_MARK})\s*(?:to|and|until|-)\s*(?P<to>{_MARK})"),
         ("mark", rf"(?:up\s+to|to|until|as\s+far\s+as)\s+(?:the\s+)?(?P<to>{_MARK})"),
         ("ribbed", r"(?:to|until)\s+(?:the\s+)?end\s+of\s+(?:the\s+)?rib(?:bing)?"),
         ("event", rf"(?:until|up\s+to|as\s+far\s+as|to)\s+(?P<place>{_PLACE})(?=\s*[.,;(]|\s*$|\s+(?:as|but|revers|like))"),
+        ("upto", r"(?:(?:up\s+)?to|at|before)\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?)?(?P<place>shoulder|armhole|underarm|neck|raglan)s?(?:\s+shapings?)?"),
         ("for", rf"for\s+(?P<for>{LONG}|{N}\s+{_ROW})"),
         ("measured", rf"until\s+(?:the\s+)?(?:piece|work|it|[a-z]+)\s+measures\s+{LONG}(?:\s+from\s+[a-z -]{{3,30}}?(?=\s*[.,;]|\s*$))?"),
         ("until", rf"until\s+(?:there\s+are\s+)?(?P<sts>{N})\s+{STS}(?:\s+(?:rem(?:ain)?|(?:are\s+)?left))?"),
@@ -225,9 +226,12 @@ def _as_long(told: _Kinds) -> tuple[Piece, ...] | None:
     long, verb, manner = told.get("aslong"), told.get("verb"), told.get("manner")
     if long is None or (verb is None and manner is None):
         return None
-    upto = told.get("upto")
+    upto = told.get("upto") or told.get("event")
     part = "first side" if long.get("first") else long.get("part").lower()
-    place = upto.get("place").lower() if upto is not None else ""
+    named = _UP_TO.search(upto.get("place")) if upto is not None else None
+    place = named.group().lower() if named is not None else ""
+    if (upto is None) != (named is None):
+        return None
     if (part == "first side" and place not in ("", "shoulder")) or (not place and part.endswith(("sleeve", "body"))):
         return None  # where it ends is not said
     own = "armhole" if long.get("own").lower().startswith("armhole") else "piece"
@@ -239,8 +243,8 @@ def _as_long(told: _Kinds) -> tuple[Piece, ...] | None:
     ending = _ending(told)
     tail = tuple((words.replace(", ending", ". ends", 1), place) for words, place in ending)
     start = (verb or manner or long).match.start()
-    knit = verb is not None and manner is None and verb.match.group().lower().startswith("knit")
-    return (("knit " if knit else f"work {words} ", start), (f"until {own} measures same as {part} to {place or 'shoulder'}", at), *tail, *_count(told))
+    bare = verb is not None and manner is None and verb.match.group().lower().startswith("knit")
+    return (("knit " if bare else f"work {words} ", start), (f"until {own} measures same as {part} to {place or 'shoulder'}", at), *tail, *_count(told))
 
 
 def _side(told: _Kinds) -> tuple[Piece, ...] | None:
@@ -375,8 +379,7 @@ def _section(told: _Kinds) -> tuple[Piece, ...] | None:
         lasts = _times(often[0], again=again)
         if lasts is None:
             return None
-        said = "".join(words for words, _ in lasts).split()[0].lower()
-        number = _WORDS.get(said, said)
+        number = _WORDS.get(said := "".join(words for words, _ in lasts).split()[0].lower(), said)
         if not number.isdigit() or int(number) > _MOST_TIMES:
             return None  # of sizes with other numbers, whole sections are not worked
         times = int(number)
@@ -386,8 +389,7 @@ def _section(told: _Kinds) -> tuple[Piece, ...] | None:
     last = ending.get("n") or ending.get("nth") if ending is not None else ""
     if len(differs) > 1 or (begin is not None and times > 1 and not begin.get("once")) or (ending is not None and not last):
         return None
-    whole = (f"work all rows of {part} {times - 1} times", at)
-    where = differs[0].match.start()
+    where, whole = differs[0].match.start(), (f"work all rows of {part} {times - 1} times", at)
     if begin is not None:
         pieces = [(f"work rows {begin.get('n')} to last of {part}", where), (f". Work all rows of {part} {times - 1} times", at)]
         pieces = pieces[: 2 if times > 1 else 1]

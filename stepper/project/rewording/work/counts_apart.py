@@ -73,7 +73,7 @@ _SENTENCE: Final = regex(r"(?:(?<=^)|(?<=[.!]\s))[^.!]+(?:[.!]|$)")
 _COUNTED: Final = regex(r"\bcount\b|\btotal\b|\baltogether\b|\bin\s+all\b", re.I)
 """Words with which one number is of all stitches."""
 _ALONE: Final = regex(
-    rf"\s*(?:(?:each|both|the|left|right)\s+)?(?:fronts?|backs?|sleeves?|body|yoke)\s*:\s*{_LIST}\s+{_STS}(?:\s+each)?\s*\.?\s*",
+    rf"\s*(?:each|both)\s+(?:fronts?|backs?|sleeves?|body|yoke)\s*:\s*{_LIST}\s+{_STS}(?:\s+each)?\s*\.?\s*",
     re.I,
 )
 """A line that counts one part of what is on the needles, and no more: "Each front: 35 sts"."""
