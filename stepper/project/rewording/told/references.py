@@ -415,6 +415,8 @@ def _part(told: _Kinds) -> tuple[Piece, ...] | None:
     if like is None:
         return None
     part, at = like.get("part"), (verb or like).match.start()
+    if part.lower() in ("left", "right") and verb is not None and verb.match.group().lower().endswith(" front"):
+        part += " front"
     far = [phrase for kind in ("between", "mark", "event", "ribbed", "for", "measured", "until") if (phrase := told.get(kind))]
     if len(far) > 1:
         return None
@@ -438,10 +440,8 @@ def _part(told: _Kinds) -> tuple[Piece, ...] | None:
     told.say("along")
     back = _reversing(told)
     ending = told.get("ending")
-    tail: tuple[Piece, ...] = ()
-    if ending is not None:
-        words = _ending(told)
-        tail = ((words[0][0].replace(", ending", ". ends"), words[0][1]),)
+    ends = _ending(told) if ending is not None else ()
+    tail = tuple((words.replace(", ending", ". ends"), place) for words, place in ends)
     return (*pieces, *back, *tail, *_count(told))
 
 

@@ -77,7 +77,7 @@ REFERENCES: tuple[Synonym, ...] = (
         )
     ),
     *(
-        row(f"{one} front", rf"{_START}(?:(?:work|knit|make)\s+)?(?:the\s+)?{one}\s+front\s+(?:is\s+)?(?:(?:worked|knitted|made)\s+)?(?:exactly\s+)?(?:like|as(?:\s+for)?|the\s+same\s+as|to\s+match|to\s+correspond\s+(?:with|to))\s+(?:the\s+)?{other}(?:\s+front)?\s*,?\s+(?:but\s+)?(?:mirrored|reversed|in\s+mirror\s+image|(?:with\s+)?(?:all\s+)?(?:the\s+)?shapings?\s+(?:is\s+|are\s+)?(?:reversed|mirrored)|revers(?:e|ing)\s+(?:all\s+)?(?:the\s+)?shapings?){_E}", rf"\1work as for {other} front, reversing shaping", f"Knit the {one} front like the {other}, but with all shapings reversed.")
+        row(f"{one} front", rf"{_START}(?:(?:work|knit|make)\s+)?(?:the\s+)?{one}\s+front\s+(?:is\s+)?(?:(?:worked|knitted|made)\s+)?(?:exactly\s+)?(?:like|as(?:\s+for)?|the\s+same\s+as|to\s+match|to\s+correspond\s+(?:with|to))\s+(?:the\s+)?{other}(?:\s+front)?\s*,?\s+(?:but\s+)?(?:mirrored|reversed|in\s+mirror\s+image|(?:with\s+)?(?:all\s+)?(?:the\s+)?shapings?\s+(?:is\s+|are\s+)?(?:reversed|mirrored)|revers(?:e|ing)\s+(?:all\s+)?(?:the\s+)?shapings?){_E}", rf"\1work as for {other} front, reversing shaping", f"The {one} front to match {other} front, reversing shaping.")
         for one, other in (("right", "left"), ("left", "right"))
     ),
     # --- the other side of a neck ---
