@@ -61,12 +61,16 @@ _HEAD = regex(
 """The name of a stitch pattern, often with the stitches it needs: "Ladder lace (multiple of 6 sts)".
 
 With these it may be any name, but of a part: "Ridge (any number of sts; 4 rnds)", "Ladder (6 sts)"."""
-_HOW = r"(?:(?:worked|knit(?:ted)?)\s+)?(?:in\s+(?:the\s+)?(?:rnds?|rounds?|rows)|flat|back\s+and\s+forth)(?=\s*[):])\s*\)?"
+_HOW = (
+    r"(?:(?:worked|knit(?:ted)?)\s+)?(?:in\s+(?:the\s+)?(?:rnds?|rounds?|rows)|flat|back\s+and\s+forth)"
+    r"(?=\s*[):])\s*\)?"
+)
 """How a pattern is worked, behind its name."""
 _RUN_IN = regex(
     rf"\s*{SECTION_NUMBER}{_NO_ORDER}(?P<name>(?:{_BY_STITCHES})?[A-Za-z\d][\w' /-]{{0,48}}?)"
     rf"(?:\s*\(\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH})"
-    rf"|\s*[,(]?\s*{_HOW}|(?P<open>\s*,?\s+(?:worked\s+)?(?:over|on)\s+an?\s+(?:odd|even)\s+number(?:\s+of\s+(?:sts|stitches))?))?"
+    rf"|\s*[,(]?\s*{_HOW}"
+    r"|(?P<open>\s*,?\s+(?:worked\s+)?(?:over|on)\s+an?\s+(?:odd|even)\s+number(?:\s+of\s+(?:sts|stitches))?))?"
     r"\s*(?::|\.?\s*[\u2013\u2014]|\s-|(?<=\))\.)\s+(?=\S)",
     re.I,
 )
@@ -142,13 +146,14 @@ def tells_pattern(row: str) -> bool:
 
 
 def names_shaping_row(row: str) -> bool:
-    """Return whether a row names a row of increases or decreases and goes on with it: "Raglan dec row (RS): K2"."""
+    """Return whether a row names a row of increases or decreases and tells it: "Raglan dec row (RS): K2"."""
     return _SHAPING_ROW.match(row) is not None
 
 
 _SHAPING_ROW = regex(
     r"\W*(?:(?!next\b)[a-z-]+\s+){0,3}?(?:inc|dec)(?:rease)?s?\.?\s+(?:row|rnd|round)s?\b\s*"
-    r"(?:[(\[]\s*(?:[rw]s|(?:right|wrong)\s+side)\s*[)\]])?\s*(?:[:.=\u2013\u2014-]+\s*|\s)(?=[kp]\s?\d|[kp]\b|[*(\[]|knit|purl|sl)",
+    r"(?:[(\[]\s*(?:[rw]s|(?:right|wrong)\s+side)\s*[)\]])?\s*(?:[:.=\u2013\u2014-]+\s*|\s)"
+    r"(?=[kp]\s?\d|[kp]\b|[*(\[]|knit|purl|sl)",
     re.I,
 )
 

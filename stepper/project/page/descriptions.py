@@ -1,9 +1,10 @@
-"""Tell sentences in front of a pattern that describe the piece, its figures or how it is made, from those that order. No I/O.
+"""Tell sentences in front of a pattern that describe the piece, its figures or how it is made. No I/O.
 
-Theory of operation. Before anything is cast on a page tells in prose what its rows will make: "The raglans grow every right-side
-row", "A top-down triangle, increasing four stitches every right-side row". The rows say so again, and they are worked. A
-sentence describes if its clauses order nothing, what it is about is the piece or a part of it, and it has no word of a rule that
-lasts and may stand nowhere else (`_RULES`): an edge stitch, "always", "unless", a fabric, a needle, a strand. Source: common practice.
+Theory of operation. Before anything is cast on a page tells in prose what its rows will make: "The raglans grow
+every right-side row", "A top-down triangle, increasing four stitches every right-side row". The rows say so
+again, and they are worked. A sentence describes if its clauses order nothing, what it is about is the piece or a
+part of it, and it has no word of a rule that lasts and may stand nowhere else (`_RULES`): an edge stitch,
+"always", "unless", a fabric, a needle, a strand. Source: common practice.
 """
 
 from __future__ import annotations

@@ -113,9 +113,11 @@ _COUNTED_ROW = regex(
     r"\d+(?:\s*,\s*\d+){2,}(?:\s*(?:sts|stitches))?\.?"
 )
 """A size and the counts after each round, to tick off: "Adult Small: 80, 72, 64, 56, 48, 40"."""
+_SPAN = r"\d[\d.,\u00bc\u00bd\u00be]*\s*(?:cm|mm|in|inch(?:es)?|\"|\u2033|'')?"
 _OFFERED_ROW = regex(
-    r"\W*[A-Za-z][A-Za-z' -]{1,30}?\s*,?\s+(?:(?:about|approx\.?|approximately|ca\.?)\s+)?\d[\d.,\u00bc\u00bd\u00be]*\s*(?:cm|mm|in|inch(?:es)?|\"|\u2033|'')?\s*(?:x|\u00d7|by)\s*"
-    r"\d[\d.,\u00bc\u00bd\u00be]*\s*(?:cm|mm|in|inch(?:es)?|\"|\u2033|'')?\s*[:=\u2013\u2014-]\s*(?:cast\s+on\s+)?\d+\s*(?:sts|stitches)\s*[,;]\s*\d+\s*(?:balls?|skeins?|hanks?|g|m|yds?|yards|metres)\b\.?"
+    r"\W*[A-Za-z][A-Za-z' -]{1,30}?\s*,?\s+(?:(?:about|approx\.?|approximately|ca\.?)\s+)?"
+    rf"{_SPAN}\s*(?:x|\u00d7|by)\s*{_SPAN}\s*[:=\u2013\u2014-]\s*(?:cast\s+on\s+)?\d+\s*(?:sts|stitches)\s*[,;]\s*"
+    r"\d+\s*(?:balls?|skeins?|hanks?|g|m|yds?|yards|metres)\b\.?"
 )
 """Another size that a page offers behind its pattern: "Lap throw, about 48 x 60 in: 217 sts, 11 balls"."""
 _OFTEN = regex(

@@ -44,7 +44,8 @@ _NO_REASON: Final = regex(
 """Words with which a reason says how many stitches there are to be, or what else is done."""
 _BRACKET: Final = regex(r"\s*\((?P<said>[^()\d*]{2,160}?)\)")
 _ASKED: Final = regex(
-    r"(?:(?<=^)|(?<=[.!?]\s)|(?<=^-\s)|(?<=^\*\s))\s*(?P<said>(?:(?:(?:do|would)\s+you\s+)?[a-z][a-z' -]{2,50})[?!]\s+[^.!?*]{3,160}[.!]?)(?=\s|$)",
+    r"(?:(?<=^)|(?<=[.!?]\s)|(?<=^-\s)|(?<=^\*\s))\s*"
+    r"(?P<said>(?:(?:(?:do|would)\s+you\s+)?[a-z][a-z' -]{2,50})[?!]\s+[^.!?*]{3,160}[.!]?)(?=\s|$)",
     re.IGNORECASE,
 )
 """A question of what she would like or is troubled by, with what she may then do."""

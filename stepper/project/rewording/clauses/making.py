@@ -59,8 +59,6 @@ def is_made_up(words: str) -> bool:
             return False
         if inner[0] in _OF_CLOTH:
             sure = sure or len(inner) > 1 or number > 0
-        elif inner[0] not in _BESIDE and inner[0] not in _HOW and (number == 0 or len(inner) > 4):
-            return False
-        elif inner[0] not in _BESIDE | _HOW and not sure:
+        elif inner[0] not in _BESIDE | _HOW and (number == 0 or len(inner) > 4 or not sure):
             return False
     return sure
