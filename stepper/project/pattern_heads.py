@@ -7,11 +7,11 @@ from collections.abc import Iterable
 
 from stepper.regex import regex
 
-NAME_ENDS = (
-    r"(?:pattern|patt|stitch|st|rib|ribbing|lace|mesh|twill|moss|cable|panel|motif|chart|ridges?|basketweave|herringbone|trellis"
-    r"|honeycomb|waffle|texture)"
-)
+NAME_ENDS = r"(?:pattern|patt|stitch|st|rib|ribbing|lace|mesh|twill|moss|cable|panel|motif|chart)"
 """What the name of a stitch pattern ends with."""
+FRONT_ENDS = r"(?:ridges?|basketweave|herringbone|trellis|honeycomb|waffle|texture)"
+"""What it may end with as well in front of the knitting; further down it may be worked where it stands."""
+_ANY_END = rf"(?:{NAME_ENDS}|{FRONT_ENDS})"
 _OF_SEVERAL = r"\s+(?:[a-h]|[ivx]{1,3}|\d{1,2})"
 NUMBERED = rf"(?:{_OF_SEVERAL})?"
 """The letter or number by which such names are told apart: "Panel A"."""
@@ -52,8 +52,8 @@ _BY_STITCHES = r"k\s?\d{1,2}\s*[,/]?\s*p\s?\d{1,2}\s+(?=rib)"
 """A rib called by its stitches: "K2, P2 rib"."""
 _HEAD = regex(
     rf"\s*{SECTION_NUMBER}{_NO_ORDER}"
-    rf"(?:(?P<name>(?:\d\s?[x/]\s?\d\s+(?={NAME_ENDS}\b)|{_BY_STITCHES}|[A-Za-z][\w' -]{{0,40}}\b)"
-    rf"{NAME_ENDS}{NUMBERED}"
+    rf"(?:(?P<name>(?:\d\s?[x/]\s?\d\s+(?={_ANY_END}\b)|{_BY_STITCHES}|[A-Za-z][\w' -]{{0,40}}\b)"
+    rf"{_ANY_END}{NUMBERED}"
     rf"|(?P<one>(?:panel|cable|motif|patt(?:ern)?|chart){_OF_SEVERAL}))\b\.?{WRITTEN}\s*(?:{BEFORE_WIDTH}{WIDTH}\.?)?"
     rf"|(?P<wide>[A-Za-z][\w' -]{{0,40}}?)\s*\(\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH}))\s*(?::|\s-)?\s*",
     re.I,
@@ -75,7 +75,8 @@ _RUN_IN = regex(
     re.I,
 )
 """What names a stitch pattern in the row that tells it: "Moss stitch (odd number): Row 1: ..."."""
-_ENDS_AS_NAME = regex(rf".*\b{NAME_ENDS}{NUMBERED}", re.I)
+_ENDS_AS_NAME = regex(rf".*\b{_ANY_END}{NUMBERED}", re.I)
+_FRONT_NAME = regex(rf"\s*[^(,:]*\b{FRONT_ENDS}{NUMBERED}\s*:?\s*", re.I)
 _ONE_ROW = regex(r"\W*(?:[kp]\s?\d|[kp]\b|knit\b|purl\b|sl\b|slip\b|yo\b|ssk\b|k2tog\b|[*(\[])", re.I)
 _NO_COLON = regex(
     r"^(?P<head>\s*(?:(?:row|rnd|round|(?-i:R))\s?1|(?:1st|first)\s+(?:row|rnd|round))(?:\s*\([rw]s\))?)\s"
@@ -119,13 +120,16 @@ _IN_WORDS = regex(
 """A row that only says that the rows of a chart are written out below it."""
 
 
-def heads_pattern(row: str, below: str) -> bool:
+def heads_pattern(row: str, below: str, *, knits: bool = False) -> bool:
     """Return whether a row only names a stitch pattern whose first row stands below it.
 
     Args:
         row: The row.
         below: The next row that is not empty; empty if there is none.
+        knits: Whether something is on the needles already.
     """
+    if knits and _FRONT_NAME.fullmatch(row):
+        return False
     match = _HEAD.fullmatch(row)
     if match is None or (match["wide"] and not match["any"] and OF_GARMENT.search(match["wide"])):
         return False

@@ -17,11 +17,20 @@ from stepper.plan.lines.numbered_rounds import lines_by_number, row_of, side_of,
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Times
 from stepper.project.instructions import Forms, Line, Phrase, PrintedCount, Repeated, WorkRounds
-from stepper.project.pattern_heads import ANY_WIDTH, NAME_ENDS, NUMBERED, OF_GARMENT, WIDTH, key_of
+from stepper.project.pattern_heads import (
+    ANY_WIDTH,
+    FRONT_ENDS,
+    NAME_ENDS,
+    NUMBERED,
+    OF_GARMENT,
+    WIDTH,
+    key_of,
+)
 from stepper.project.problems import one_of
 from stepper.regex import regex
 
 _NAME = regex(rf"^[^(,]*?\b{NAME_ENDS}{NUMBERED}\.?$", re.I)
+_FRONT_NAME = regex(rf"^[^(,]*?\b{FRONT_ENDS}{NUMBERED}\.?$", re.I)
 _WITH_WIDTH = regex(rf"^(?P<name>[^(,]*?)\s*[,(]\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH})$", re.I)
 
 
@@ -34,7 +43,8 @@ def defined_name(line: Line, needles: Needles) -> str:
     label = line.label or ""
     wide = _WITH_WIDTH.match(label)
     name = wide["name"] if wide is not None else label
-    named = _NAME.match(name)
+    bare = needles.count == 0 and not needles.counting.lost
+    named = _NAME.match(name) or (_FRONT_NAME.match(name) if bare else None)
     if wide is not None and (wide["any"] or named):
         return key_of(name)
     if not named and (wide is None or OF_GARMENT.search(name)):

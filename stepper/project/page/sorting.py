@@ -205,7 +205,7 @@ class Sorter:
             self._comment(row, at, "title")
         elif (explained := self._explained(at)) > at:
             return explained
-        elif heads_pattern(row, self._first_below(at)):
+        elif heads_pattern(row, self._first_below(at), knits=self._knits):
             return self._head_pattern(at)
         elif not self._knits and tells_pattern(row) and self.lines.read(row) is not None:
             self._open("stitch pattern", defines=True)

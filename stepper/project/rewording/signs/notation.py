@@ -141,7 +141,7 @@ _HEADS: tuple[Synonym, ...] = (
     ),
     row(
         "patt|lace|stitch|rib|st",
-        rf"^(\s*)(work|rep(?:eat)?)\s+((?:the\s+)?(?!(?:row|rnd|round|the|this|these|last|in|even|to|from|until|chart)\b)(?:[a-z'-]+\s+){{1,3}}?(?:pattern|patt|lace|ridges?|panel|motif|mesh|trellis|basketweave|herringbone|honeycomb))\s+((?:{N}\s+(?:more\s+)?times|twice|once)(?:\s+more)?)(?=\s*[.,]|\s*$)",
+        rf"^(\s*)(work|rep(?:eat)?)\s+((?:the\s+)?(?!(?:row|rnd|round|the|this|these|last|in|even|to|from|until|chart)\b)(?:[a-z'-]+\s+){{1,3}}?(?:pattern|patt|lace))\s+((?:{N}\s+(?:more\s+)?times|twice|once)(?:\s+more)?)(?=\s*[.,]|\s*$)",
         r"\1\2 all rows of \3 \4",
         "Work trellis pattern 3 times.",
     ),
