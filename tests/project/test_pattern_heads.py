@@ -13,6 +13,7 @@ from stepper.project.pattern_heads import (
     key_called,
     key_of,
     name_in_head,
+    names_shaping_row,
     run_in_head,
     tells_pattern,
 )
@@ -158,3 +159,40 @@ def test_a_heading_is_put_as_other_pages_print_it() -> None:
     assert as_plain_head("K2, P2 RIB (multiple of 4 sts plus 2)") == "2x2 RIB (multiple of 4 sts plus 2)"
     assert as_first_row("Row 1 (RS) K2, p2.") == "Row 1 (RS):K2, p2."
     assert as_first_row("Row 1 (RS): K2, p2.") == "Row 1 (RS): K2, p2."
+
+
+@pytest.mark.parametrize(
+    ("row", "named"),
+    [
+        ("Raglan dec row (RS): K2, ssk, k to last 4 sts, k2tog, k2.", True),
+        ("Raglan dec row (RS) K2, ssk, k to last 4 sts, k2tog, k2.", True),
+        ("Inc rnd: K1, m1, k to end.", True),
+        ("Next dec row: K1, k2tog, k to end.", False),
+        ("Work dec row every 4th row.", False),
+        ("Decrease rows are worked on the RS.", False),
+    ],
+)
+def test_a_row_that_tells_a_shaping_by_its_name_is_known(row: str, named: bool) -> None:
+    """In front of the knitting it is kept for where it is called."""
+    assert names_shaping_row(row) is named
+
+
+def test_a_pattern_may_say_on_which_counts_it_is_worked_without_a_bracket() -> None:
+    """Over an even number of sts is no order."""
+    row = "Moss st over an even number of sts: Row 1 *k1, p1; rep from *. Row 2 *p1, k1; rep from *."
+    assert row[run_in_head(row) :].startswith("Row 1")
+    assert run_in_head("Work over an even number of sts: Row 1 *k1, p1; rep from *.") == 0
+
+
+def test_every_row_without_a_colon_is_the_first() -> None:
+    """It is the whole pattern, and its letters keep their places."""
+    row = "every row k1, *p1, k1; rep from *."
+    assert as_first_row(row) == "row 1:    k1, *p1, k1; rep from *."
+    assert len(as_first_row(row)) == len(row)
+
+
+def test_a_ridge_is_a_pattern_only_in_front_of_the_knitting() -> None:
+    """Further down it may head rows that are worked where they stand."""
+    assert heads_pattern("Garter Ridge", "Rnd 1: Knit.")
+    assert not heads_pattern("Garter Ridge", "Rnd 1: Knit.", knits=True)
+    assert heads_pattern("Fern lace", "Rnd 1: Knit.", knits=True)

@@ -124,3 +124,10 @@ def test_a_row_that_explains_a_word_is_no_part_of_the_stitch_above_it(below: str
     """"… knit them together tbl st(s)": the meaning above was not read."""
     assert not goes_on("ssk \u2013 slip 2 sts knitwise, knit them together tbl", below)
     assert goes_on("SE: slip 1 purlwise", "with yarn in front")
+
+
+def test_a_cable_called_by_its_halves_is_an_entry() -> None:
+    """A name such as 2/2 LC has a space in its name; a row with a number in front is none."""
+    (entry,) = entries_of("2/2 LC: slip 2 sts to cn and hold in back, k2, k2 from cn.")
+    assert (entry.name, entry.read) == ("2/2 LC", True)
+    assert entries_of("2 LC rows: knit.") == []
