@@ -11,6 +11,8 @@ TWO = "Rnd 1: *K1 A, k1 MC; rep from * to end.\nRnd 2: *K1 MC, k1 A; rep from * 
 """Two rounds of a pattern in two yarns."""
 PATT = "Rnd 1: *K3, p1; rep from * to end.\nRnd 2: *K1, p1, k2; rep from * to end.\nRep rnds 1 and 2 once.\n"
 ROWS = "Row 1 (RS): *K2, p2; rep from * to end.\nRow 2: Purl.\n"
+LEAF = "== leaf pattern\nLeaf pattern (multiple of 4 sts)\n"
+PANEL = "== leaf pattern\nLeaf pattern (10 sts)\nRnd 1: P2, k6, p2.\nRnd 2: P2, k2, p2, k2, p2.\n"
 GAP = f"{R}Next rnd: Bind off 8 sts, k to end.\n"
 """The round is opened at its beginning: the yarn hangs at the end of a right-side row."""
 
@@ -53,6 +55,10 @@ INTERRUPTED: tuple[Stretch, ...] = (
     _("Cast on 40 sts. Work flat.\n", "Work in garter st for 5 rows.\nJoin in the round.\nCont in garter st for 2 rnds.", "40*7", {6: "p40", 7: "k40"}),
     _("Cast on 40 sts. Work flat.\n", "Work in garter st for 6 rows.\nJoin in the round.\nCont in garter st for 2 rnds.", "40*8", {7: "k40", 8: "p40"}),
     _(R, "Row 1: K10, turn.\nRow 2: P20, turn.\nRep last 2 rows once.\nNext rnd: K to end.", "40*5"),
+    _("", f"{LEAF}Rnd 1: *K3, p1; rep from * to end.\nRnd 2: Knit.\n== back\nCast on 40 sts. Work flat.\nWork in leaf pattern for 4 rows.", ""),
+    _("", f"{LEAF}Row 1 (RS): *K3, p1; rep from * to end.\nRow 2: Purl.\n== cowl\nCast on 40 sts.\nJoin in the round.\nWork in leaf pattern for 4 rnds.", ""),
+    _("", f"{LEAF}Rnd 1: *K3, p1; rep from * to end.\nRnd 2: Knit.\n== cowl\nCast on 40 sts.\nJoin in the round.\nWork in leaf pattern for 4 rnds.", "40*4"),
+    _("", f"{PANEL}== back\nCast on 30 sts. Work flat.\nRow 1 (RS): K10, work row 1 of leaf pattern over 10 sts, k10.\nRow 2: P10, work row 2 of leaf pattern over 10 sts, p10.", ""),
     # --- the round is opened ---
     _(GAP, "Work back and forth in st st for 3 rows.", "32*3", {1: "p32"}, sides="WRW"),
     _(GAP, "Next row: Purl.\nNext row: Knit.", "32*2", sides="WR"),

@@ -8,6 +8,7 @@ one begins as written on whichever side comes first. The patterns that a page de
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import replace
 from itertools import groupby, takewhile
@@ -30,9 +31,12 @@ from stepper.project.instructions import Forms, WorkRounds
 from stepper.project.pattern_heads import key_of
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
+from stepper.regex import regex
 
 NAMED = "named "
 """Prefix of the manner of rounds worked in a pattern called by name."""
+_AROUND = regex(r"[^:]{0,40}\b(?:rnds?|rounds?)\b[^:]{0,40}:", re.I)
+_AS_HERE = "Write them out as they are worked here."
 RIB_OF = "as-"
 """Before the name of a part whose rib or pattern is meant: "in rib as given for back" is `as-back rib`."""
 
@@ -52,13 +56,31 @@ def named_cycle(manner: str, needles: Needles, place: Span) -> tuple[Template, .
         return _rib_of(name.removeprefix(RIB_OF).removesuffix(" rib"), needles, place)
     own = needles.patterns.get(key_of(name))
     if own is not None:
-        return own
+        told = shows_other_face(own, needles) if len(own) > 1 else ""
+        if told:
+            needles.report(place, f"{told}: every other one would be wrong.", _AS_HERE)
+        return None if told else own
     pattern = _of_the_trade(name, needles, place)
     if pattern is None or not _fits(pattern, needles.count, needles, place):
         return None
     return _cycle(
         needles, place, len(pattern.rows), lambda row: _worked(pattern, row, needles.count, needles)
     )
+
+
+def shows_other_face(rows: tuple[Template, ...], needles: Needles) -> str:
+    """Return what is wrong if rows of the page are called in the round, or rounds of it in rows; else empty.
+
+    Rows that name no side may be rounds, as many pages call both rows.
+    """
+    if all(row.stockinette or row.chart or row.asks or row.own is not None for row in rows):
+        return ""
+    if not needles.flat:
+        told = "these rows are written for right and wrong sides, and the work goes in rounds"
+        return told if rows[0].side else ""
+    places = {row.place.line for row in rows}
+    around = any(line.place.line in places and _AROUND.match(line.text) for line in needles.project.lines)
+    return "these rounds are written for the right side, and the work goes in rows" if around else ""
 
 
 def _page_pattern_of(part: str, needles: Needles, place: Span) -> tuple[Template, ...] | None:

@@ -16,7 +16,7 @@ from stepper.plan.fabric.chart_rounds import (
 from stepper.plan.fabric.columns import UnknownFabricError
 from stepper.plan.fabric.established import HINT, look, pattern_stands, tell_doubt
 from stepper.plan.fabric.marker_sections import pair_of_markers
-from stepper.plan.fabric.named_patterns import comes_on_side
+from stepper.plan.fabric.named_patterns import comes_on_side, shows_other_face
 from stepper.plan.fabric.stretches import stretch_of
 from stepper.plan.model import flatten
 from stepper.plan.state.halves import half_of
@@ -92,6 +92,9 @@ def _panel(part: ChartPart, room: int, needles: Needles) -> ChartRound:
     if not comes_on_side(number, first, needles):
         told = f"row {number} of {part.name} is no {needles.side} row, and one comes here."
         raise MisfitError(part.place, told, "Begin with the row that is for this side.")
+    other = shows_other_face(cycle, needles)
+    if other and (needles.wrong or (not needles.flat and (number % 2 == 0) == (first == "RS"))):
+        raise MisfitError(part.place, f"{other}.", "Write that row out as it is worked here.")
     row = cycle[number - 1]
     if row.own is not None:
         told = f"row {number} of {part.name} is in your own words, and worked over whole rows only."
