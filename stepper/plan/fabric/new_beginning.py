@@ -77,6 +77,9 @@ def begin_further(instruction: BeginFurther, needles: Needles) -> None:
     if not 0 < number < needles.count:
         needles.miss(place, f"{number} stitches to a new beginning; the round has {needles.count}.")
         return
+    if needles.flat and last.side == "WS":
+        needles.miss(place, "a wrong-side row comes here by the rows so far, and no round begins behind one.")
+        return
     if needles.flat:
         needles.flat, needles.side = False, "RS"
         needles.warn(place, "a new beginning of the round behind rows: taken as joined in the round.")

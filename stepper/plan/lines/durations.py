@@ -13,7 +13,7 @@ from stepper.craft.gauge import half_up
 from stepper.plan.alter import ALTERED
 from stepper.plan.drafts import Template, own_words_in, own_words_of, without_places
 from stepper.plan.fabric.begun_charts import asks_pattern, chart_parts_in, rounds_of_cycle
-from stepper.plan.fabric.columns import KNIT, PURL, alike_all_along
+from stepper.plan.fabric.columns import KNIT, PURL, agrees, alike_all_along
 from stepper.plan.fabric.established import HINT, as_it_looks, establish, even, ground
 from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
@@ -190,7 +190,7 @@ def _refuses_row_between(place: Span, needles: Needles, *, straight: bool) -> bo
     if figured or not 0 < len(rows) <= 2 or not before or not before[0].before:
         return False
     plain = alike_all_along(rows[-1:])
-    if plain is None or before[0].after != needles.count or plain == alike_all_along(before):
+    if plain is None or before[0].after != needles.count or agrees(before[0], plain[0]):
         return False
     if straight and (needles.flat or plain == (KNIT,)):
         return False
