@@ -36,6 +36,11 @@ _AFTER: Final = regex(
     re.IGNORECASE,
 )
 """Where a work may begin behind another order: "cast on 46 sts and work 3 cm in rib"."""
+_ORDERED: Final = regex(
+    r"(?:(?:with|using)\b[^.;:]*?\s)?(?:cast\s+on|co|pick\s+up|pu|join|rejoin|turn|change|switch|(?:knit|purl|[kp])\s*(?:\d+|one)\s+(?:row|rnd|round)s?)\b",
+    re.IGNORECASE,
+)
+"""Orders behind which it may."""
 _END: Final = regex(r"\s*(?:[.!]|$)")
 _COUNT: Final = regex(r"\s*(?:[-=,:]+\s*)?[(\[]?\s*(?:=\s*)?\d[\d\s(),]*\s*(?:sts?|stitches)\b", re.IGNORECASE)
 _THEN: Final = regex(
@@ -68,7 +73,8 @@ def put_works_in_order(line: Reworded) -> Reworded:
         begin = at + len(sentence.group()) - len(sentence.group().lstrip())
         places = [(begin, begin)]
         places += [(label.end(), label.end())] if label is not None and not at else []
-        places += [match.span() for match in _AFTER.finditer(line.text, begin, sentence.end())]
+        if _ORDERED.match(line.text, begin):
+            places += [match.span() for match in _AFTER.finditer(line.text, begin, sentence.end())]
         found = next((made for cut, start in places if (made := _in_order(line, cut, start)) is not None), None)
         line, at = found if found is not None else (line, sentence.end())
     return line
@@ -134,8 +140,12 @@ def _last_rows(text: str, at: int) -> tuple[tuple[ToldPhrase, ...], int]:
 def _sorted(phrases: Sequence[ToldPhrase]) -> dict[str, ToldPhrase] | None:
     """Return phrases by their kinds, a second verb as `doing`; None if a kind is there twice."""
     found: dict[str, ToldPhrase] = {}
+    before = ""
     for phrase in phrases:
         kind = phrase.kind
+        if phrase.match.group()[:3].lower() == "of " and before not in ("long", "rounds", "next", "length"):
+            return None  # "from the bottom of ribbing" names no fabric
+        before = kind
         if kind == "do" and "do" in found:
             kind = "doing"
         if kind in found and phrase.kind not in _TWICE:
@@ -390,9 +400,7 @@ def _agrees(verb: str, found: dict[str, ToldPhrase], fabric: Words) -> bool:
         return False
     if "doing" in found and not (re.match(r"\w+ing\b", found["doing"].match.group(), re.IGNORECASE) and fabric):
         return False
-    if verb or fabric or kinds & {"even", "set"}:
-        return True
-    return False  # "4 rounds", "10 cm": of what?
+    return bool(verb or fabric or kinds & {"even", "set"})  # "4 rounds", "10 cm": of what?
 
 
 def _is_ribbed(fabric: Words, found: dict[str, ToldPhrase]) -> bool:

@@ -28,7 +28,7 @@ _STS: Final = rf"(?:(?:{_KNIT})\s*[,.]?\s*(?:{_PURL})|(?:{_PURL})\s*[,.]?\s*(?:{
 _OWN: Final = r"(?:[a-z]+[- ])?(?:pattern|patt\b\.?)(?:\s+(?:st(?:itch)?|sequence)\b)?"
 _NAMED: Final = rf"(?:{RIB}|{KNOWN}|rib(?:bing)?|(?:the\s+)?(?:established\s+)?(?:pattern|patt\b\.?))(?![\w-])"
 _FABRIC_BEHIND: Final = r"(?!\s+(?:the\s+)?(?:rib|garter|st\b|stock|moss|seed|patt|[kp]\s?\d|\d|\())"
-_UNIT: Final = rf'(?:(?:cm|ins?)\b\.(?=\s*(?-i:[a-z(,;\[]))|cm\b|mm\b|inch(?:es)?\b|ins\b|in\b{_FABRIC_BEHIND}|")'
+_UNIT: Final = rf'(?:(?:cms?|ins?)\b\.(?=\s*(?-i:[a-z(,;\[]))|cms?\b|mm\b|inch(?:es)?\b|ins\b|in\b{_FABRIC_BEHIND}|")'
 _MUCH: Final = r"(?:\d|[¼½¾⅛⅜⅝⅞])[\d\s./¼½¾⅛⅜⅝⅞]*(?:\s*[(\[][\d\s.,;:/¼½¾⅛⅜⅝⅞-]*[)\]])?"
 LENGTH: Final = rf"(?:{_MUCH}\s*{_UNIT}(?:\s*(?:[/=]\s*)?(?:[(\[]\s*)?{_MUCH}\s*{_UNIT}(?:\s*[)\]])?)?)"
 """A length as printed, in one unit or two."""
@@ -44,7 +44,7 @@ FROM: Final = (
     r"|(?P<picked>pick-?\s?up(?:\s+(?:edge|row|rnd|round))?|picked-up\s+(?:edge|sts)|where\s+(?:you|the\s+sts\s+were)\s+picked\s+up(?:\s+(?:the\s+)?sts)?)"
     r"|(?P<heel>(?:(?:back|base|bottom)\s+of\s+(?:the\s+)?)?heel(?!\s+(?:flap|turn|shap)))"
     r"|(?P<armhole>(?:(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?)armhole(?:\s+shapings?)?)"
-    rf"|(?P<cast>(?<=from\s)(?:{_CAST})|(?<=from\sthe\s)(?:{_CAST}))"
+    rf"|(?P<cast>(?:(?<=from\s)|(?<=from\sthe\s))(?:{_CAST})(?!\s+(?:of|at)\b))"
     r"))(?![\w-]))?"
 )
 """From where a length is measured, if it is said: one group for each place."""
@@ -84,10 +84,11 @@ STRAIGHT: Final[Kinds] = tuple(
         ("beginning", r"(?:(?:beg\b\.?|beginning|begin|starting|start)\s+(?:with|on)|first\s+row(?:\s+is)?)\s+(?:an?\s+)?(?P<side>RS|WS|right[-\s]side|wrong[-\s]side|purl|knit|[pk]\b\.?)(?:\s+row)(?:\s+first)?(?![\w-])"),
         ("beside", rf"(?:(?:and|with|working|keeping)\s+)?{_PANEL}\s+(?:between|inside)\s+(?:the\s+)?(?:markers?|ms)(?:\s*,?\s+(?:and\s+)?{_REST})?"),
         ("beside", r"(?:(?:keeping|with|keep)\s+)?(?:the\s+)?(?:cables?|panels?|rib(?:bing)?|patt(?:ern)?\.?|lace|stripes?|motifs?)\s+(?:in\s+place|correct|going|continuous|in\s+patt(?:ern)?)(?![\w-])"),
-        ("beside", r"(?:keeping|with)\s+(?:the\s+)?(?:cables?|panels?|rib(?:bing)?|lace|stripes?|motifs?)\s+as\s+(?:set|est(?:ablished)?)(?![\w-])"),
+        ("beside", r"(?:keeping|with)\s+(?:the\s+)?(?:[a-z]+\s+)?(?:cables?|panels?|rib(?:bing)?|lace|stripes?|motifs?)\s+as\s+(?:set|est(?:ablished)?)(?![\w-])"),
         ("beside", r"keeping\s+(?:to\s+|in\s+)?(?:the\s+)?patt(?:ern)?(?:\s+(?:correct|as\s+(?:set|est(?:ablished)?)))?\b"),
         # --- the stitches at the edges ---
         ("keep", rf"(?:(?:with|keeping|working)\s+)(?:the\s+|an?\s+)?(?P<n>{N})\s+{_EDGING.format('edge')}\s+(?:edge\s+)?{STS}\s+{_EDGES}"),
+        ("keep", rf"(?:(?:with|keeping|working)\s+)(?:the\s+|an?\s+)?(?P<n>{N})\s+edge\s+{STS}\s+in\s+{_EDGING.format('edge')}\s+{_EDGES}"),
         ("keep", rf"(?:(?:with|keeping|working)\s+)(?:the\s+)?first\s+and\s+last\s+(?P<n>{N})\s+{STS}(?:\s+of\s+(?:every|each)\s+row)?\s+in\s+{_EDGING.format('edge')}(?:\s+throughout)?"),
         ("keep", rf"(?:(?:with|keeping|working)\s+)(?:the\s+)?(?P<n>{N})\s+{STS}\s+{_EDGES}\s+in\s+{_EDGING.format('edge')}(?:\s+throughout)?"),
         ("keep", rf"(?:(?:with|keeping|working)\s+)(?:the\s+)?(?P<n>{N})\s+{STS}\s+in\s+{_EDGING.format('edge')}\s+{_EDGES}(?:\s+throughout)?"),

@@ -5,10 +5,10 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded
+from stepper.project.rewording.told.straight import put_works_in_order
 from stepper.project.rewording.voice.imperative import put_in_orders
 from stepper.project.rewording.voice.needle_roles import write_needle_roles
 from stepper.project.rewording.voice.to_taste import take_tastes_out
-from stepper.project.rewording.told.straight import put_works_in_order
 
 
 def write_orders(line: Reworded) -> Reworded:

@@ -34,7 +34,6 @@ def test_a_remark_is_said_and_works_nothing(printed: str) -> None:
     "printed",
     [
         "Read the whole section before you continue, then knit 2 rounds twisted together.",
-        "The body is worked in the round until it measures 20 cm long.",
         "The sleeves are worked in rib.",
         "The yoke is divided for body and sleeves after 20 rounds.",
         "On every round the yarn overs are worked twisted.",

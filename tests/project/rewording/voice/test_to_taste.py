@@ -28,6 +28,17 @@ from stepper.project.rewording.voice.to_taste import take_tastes_out
             "or 7 cm, for a doubled neckband",
         ),
         (
+            "Work until your sock is 6 in, or as tall as you've got patience for.",
+            "Work until your sock is 6 in.",
+            "or as tall as you've got patience for",
+        ),
+        ("Work until it is 26 cm (or 6 cm less than you want).", "Work until it is 26 cm.", "or 6 cm less than you want"),
+        (
+            "Rep rnd 1 for 5 in for turtleneck (or 1 in for crewneck).",
+            "Rep rnd 1 for 5 in.",
+            "for turtleneck (or 1 in for crewneck)",
+        ),
+        (
             "Knit until the body is as long as you like, or about 35 cm.",
             "Knit until body measures 35 cm.",
             "is as long as you like",
@@ -47,6 +58,9 @@ def test_the_printed_length_is_worked_and_the_rest_told(printed: str, worked: st
         "Knit until the sleeve is 40 cm, or 20 rounds.",
         "Knit until the sleeve is as long as you like.",
         "Knit 4 rounds, or until piece measures 5 cm.",
+        "Work in rib for 5 cm for size small (or 7 cm for size large).",
+        "Work in rib for 5 cm for the front (or 7 cm for the back).",
+        "Knit for 5 cm, or until you reach your marker.",
         "Work in rib for 3 cm (or 7 cm, decreasing 4 sts).",
     ],
 )
