@@ -13,22 +13,15 @@ from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
 _STOCKINETTE = r"(?:st\.?\s?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
 _RIB = r"(?:rib(?:bing)?|\(?k\s?\d(?:\s+tbl)?\s*[,/]?\s*p\s?\d(?:\s+tbl)?\)?\s+rib(?:bing)?|\dx\d\s+rib(?:bing)?)"
 _FABRIC = rf"(?:{_STOCKINETTE}|{_RIB}|garter(?:[-\s]st(?:itch)?)?|(?:moss|seed)(?:\s+st(?:itch)?)?)"
-_FRONT = r"(?:front|back|forehead|chest|neck|side)"
 _ALONG = (
     r"(?:(?:measured|measuring)\s+(?:straight\s+)?(?:flat|straight|(?:up|down|along|at|in)\s+(?:the\s+|your\s+)?(?:(?:cent(?:er|re)|middle)(?:\s+of)?\s+(?:the\s+)?)?"
     r"(?:front|back|underarm|sleeve|side|seam|edge|fold|palm|sole)))"
-)
-_WISHED = r"(?:desired|required|wanted|preferred|chosen)"
-_OTHER_LENGTH = (
-    rf"(?:(?:your\s+|the\s+)?(?:{_WISHED}\s+(?:[a-z]+\s+)?length|length\s+(?:{_WISHED}|you\s+(?:like|want|wish|prefer|need)))"
-    r"(?:\s+(?:to|before|for)\s+(?:the\s+|your\s+)?(?:heel|toe|cuff|hem|crown|underarm|thumb|gusset|shoulder|wrist|neck|rib|leg|sleeve|body))?)"
 )
 _SIDE = r"(?:(?:rs|ws|right[-\s]side|wrong[-\s]side)(?:\s+row)?|(?:p|purl|k|knit)\s+row)"
 _BACK = r"(back|(?:left|right)\s+(?:front|sleeve)|front|(?:first|other|left|right)\s+side)"
 _SAME = r"(?:the\s+)?same\s+(?:length|depth|height)\s+as\s+(?:(?:on|for|that\s+of|in)\s+)?(?:the\s+)?"
 
 _OTHER = r"(?:(?:that|those)\s+(?:of|on|for)\s+|on\s+|for\s+)?(?:the\s+)?((?:left\s+|right\s+)?(?:front|back|sleeve)|body)(?:\s+(?:armholes?|piece))?"
-_LIKE = r"(?:(?:measures?|is|are)\s+(?:exactly\s+)?(?:the\s+)?(?:same(?:\s+(?:length|depth|height))?\s+as|as\s+(?:long|deep)\s+as|equal\s+to)|match(?:es)?|equals?)"
 _OWN = r"(?:the\s+|your\s+)?(?:piece|work|it|(?:left\s+|right\s+)?front|back|body|sleeve)"
 _UPTO = r"(?:(?:up\s+)?to|at|before)\s+((?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?)?(?:shoulder|armhole|underarm|neck|raglan)s?(?:\s+shapings?)?)"
 _FEWER = rf"(?:is|are|measures?|has)\s+({N})\s+rows\s+(?:short(?:er)?|less|fewer)\s+(?:than|of)\s+"
@@ -36,12 +29,6 @@ _STOP = r"(?=\s*,\s*end|\s*[.;]|\s*$)"
 
 AS_LONG: tuple[Synonym, ...] = (
     # --- the same as another part ---
-    row(
-        "same|match|as long as|as deep as|equal",
-        rf"\buntil\s+(?:(?:the\s+)?(armhole)s?|({_OWN}))\s+{_LIKE}\s+{_OTHER}\s+{_UPTO}{_STOP}",
-        r"until \1\2 measures same as \3 to \4",
-        "Work even until armholes measure the same as those of the back to the beginning of the shoulder shaping.",
-    ),
     row(
         "rows",
         rf"\buntil\s+(?:(?:the\s+)?armholes?|{_OWN})\s+{_FEWER}{_OTHER}\s+{_UPTO}{_STOP}",
@@ -81,12 +68,6 @@ AS_LONG: tuple[Synonym, ...] = (
         "Cont even until work from beg measures same length as Back to armhole, ending with a purl row.",
     ),
     row(
-        "same as",
-        r"\buntil\s+(?:the\s+)?armholes?\s+measures?\s+same\s+as\s+(?:the\s+)?(back|front)\s+to\s+(?:the\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?shoulders?",
-        r"until armhole measures same as \1 to shoulder",
-        "Cont even until armhole measures same as back to beg of shoulder shaping.",
-    ),
-    row(
         "rib",
         rf"((?:^|[.])\s*)(?:work\s+in\s+|work\s+|knit\s+)?(?:rib(?:bing)?\s+[(]?\s*(?=[^.]{{3,9}}[)\d]\s+(?:a?r|in))|(?=[^.]{{3,9}}\srib))(k)\s?(\d)\s*[,/]?\s*(p)\s?(\d)\s*[)]?(?:\s+rib(?:bing)?)?\s+(?:a?round|in\s+the\s+round)\s+(?=for\s+{LONG})",
         r"\1work in \2\3, \4\5 rib ",
@@ -98,14 +79,7 @@ AS_LONG: tuple[Synonym, ...] = (
         r"Work as for \1 until piece measures \2",
         "Work as for back, but stop when piece measures 12 cm.",
     ),
-    row(
-        "as long as the back|as long as back",
-        r"\buntil\s+(?:the\s+)?(?:left\s+|right\s+)?front\s+is\s+as\s+long\s+as\s+(?:the\s+)?back(?:\s+is)?(?=\s*[.]|\s*$)",
-        "until front measures same as back to shoulder",
-        "Knit until the front is as long as the back.",
-    ),
     row("garter-st|moss-st|seed-st|stocking-st|rib-st", r"\b(garter|moss|seed|stocking)-(st(?:itch)?)\b", r"\1 \2", "Work 4 rows in garter-stitch."),
-    row("knit as for", r"(^\s*|[.]\s*)knit\s+(?=as\s+for\s)", r"\1work ", "Knit as for back until piece measures 12 cm."),
     row("knit,", r"(^\s*|[.]\s*)knit(?:\s*,\s*(?:and\s+)?knit)+\s+(?=until\b)", r"\1knit ", "Knit, knit, knit until piece measures 12 cm."),
 )  # fmt: skip
 """The rows for what is as long as another part, and for ribs, in the order tried; before a sentence is parted."""
@@ -131,9 +105,6 @@ MEASURED: tuple[Synonym, ...] = (
         rf"(\buntil\b[^.;]*?{LONG}(?:\s+from\s+[a-z -]{{3,30}}?)?)\s*,?\s+(?P<said>{_ALONG})(?=\s*,\s*end|\s*[.]|\s*$)",
         "Knit until sleeve measures 20 cm, measuring along the underarm.",
     ),
-    row(" from ", rf"({LONG})\s*,\s+(?:(?:measured|measuring)\s+)?(?=from\s+(?:the\s+)?(?:cast|beg|start|under|marker|(?:end|top|back|base|tip)\s+of|rib))", r"\1 ", "Knit until piece measures 20 cm, measured from the cast-on edge."),
-    row("from", rf"({LONG})\s+(?:down|up)\s+(?=from\s+(?:the\s+)?(?:underarm|cast|beginning|beg\b|rib|marker))", r"\1 ", "Knit until body measures 30 cm down from underarm."),
-    row("from the last|from last", r"\bfrom\s+(?:the\s+)?last\s+(?:rnd|round|row)\s+of\s+(?:the\s+)?(rib(?:bing)?|garter(?:\s+st)?|border|cuff|hem|neckband|collar)\b", r"from end of \1", "Work even until piece measures 20 cm from the last row of rib."),
     row(
         "armhole",
         rf"(\buntil\s+(?:the\s+)?armholes?\s+measures?\s+{LONG})\s+(?:above|from)\s+(?:the\s+)?(?:(?:bound|cast)[-\s]off\s+(?:{STS}|edge)|(?:underarm\s+)?(?:bind|cast)[-\s]off)",
@@ -145,7 +116,6 @@ MEASURED: tuple[Synonym, ...] = (
         r"(\bto\s+(?:the\s+)?(?:armhole|shoulder|underarm|neck|raglan)s?(?:\s+shapings?)?)\s*,\s*(?P<said>ending\s+(?:with|on|after)\s+(?:the\s+)?same\s+(?:patt(?:ern)?\s+)?row(?:\s+of\s+(?:the\s+)?patt(?:ern)?)?)(?=\s*[.]|\s*$)",
         "Work in st st until front measures same as back to armhole shaping, ending with the same row.",
     ),
-    row("from lower edge|from the lower edge|from bottom|from the bottom", r"\bfrom\s+(?:the\s+)?(?:lower|bottom)\s+edge\b", "from cast-on edge", "Work even until piece measures 20 cm from lower edge."),
     row(
         "ending on",
         r"\bending\s+on\s+(?=(?:row|rnd|round)\s+\d)",
@@ -172,20 +142,6 @@ MEASURED: tuple[Synonym, ...] = (
         rf"(\b(?:cont(?:inue)?|work|knit)\s+(?:even\s+|straight\s+)?in\s+{_STOCKINETTE})\s+(?P<said>in\s+(?:the\s+)?(?:rounds?|rnds?))(?=\s+(?:until|for)\b)",
         "Knit in stocking stitch in the round until the body measures 17 cm.",
     ),
-    row(
-        "without",
-        r"\b(?:cont(?:inue)?|work|knit|carry\s+on|go\s+on|keep\s+going)\s*,?\s+without\s+(?:any\s+|further\s+|more\s+|any\s+more\s+)+(?:increas(?:es|ing)|decreas(?:es|ing)|incs|decs)\s*,?\s+(?=(?:until|for)\b)",
-        "work even ",
-        "Carry on without any increases until the sleeve is 24 cm from the beginning.",
-    ),
-    row(
-        "pattern even|patt even",
-        r"(\bin\s+patt(?:ern)?(?:\s+as\s+(?:set|est(?:ablished)?))?)\s+even\s+(?=(?:until|for)\b)",
-        r"\1 ",
-        "Cont in pattern without shaping until piece measures 10 cm.",
-    ),
-    row("without", r"(\bwork\s+(?:even|straight))\s*,\s*without\s+(?:increas|decreas|shap)ing\s*,?\s+(?=(?:until|for)\b)", r"\1 ", "Work even, without increasing, for 6 rounds."),
-    row("straight on", r"\b(cont(?:inue)?|work|knit)\s+straight\s+on\s+(?=until\b)", r"\1 straight ", "Continue straight on until the foot measures 18 cm."),
     row(
         " row",
         r"(^\s*|[.]\s*)[(]\s*(knit\s+(?:1|one)\s+row)\.\s*(purl\s+(?:1|one)\s+row)\s*[)]\s*,?\s+(?=(?:until|for)\b)",
@@ -217,13 +173,6 @@ MEASURED: tuple[Synonym, ...] = (
         r"\1. ",
         "Work in rib for 2 in, change to larger needles.",
     ),
-    row(
-        "bind off|cast off|b.o",
-        rf"(\b(?:{ROUND}|{LONG})(?:\s+in\s+{_FABRIC})?)\s*,\s*(?:and\s+)?(?:then\s+)?(?=(?:bind|cast)\s+off\s+(?:all\b|loosely\b|in\s+(?:rib|patt)))",
-        r"\1. ",
-        "Work 6 rnds in k1, p1 rib, bind off in rib.",
-    ),
-    row("rib", rf"((?:^|[.])\s*)(?:work\s+in\s+)?rib\s+(for\s+{LONG})\s*\(\s*(k)\s?(\d)\s*,?\s*(p)\s?(\d)\s*\)", r"\1work in \3\4, \5\6 rib \2", "Rib for 6 cm (k2, p2)."),
     row(
         "for the ",
         rf"(\bwork\s+in\s+{_FABRIC})\s+(?P<said>for\s+the\s+(?:yoke|body|sleeve|back|front|top|crown|leg|foot))\s*,\s*(?:even\s*,\s*)?(?=(?:until|for)\b)",
