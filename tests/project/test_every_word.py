@@ -316,7 +316,7 @@ SILENT_THERE = {
     "48 sts are left.": ("are",),
     "Work in garter st for 4 rows, ending after working a WS row.": ("after",),
     "Rejoin yarn to held sts with right side facing you, bind off 10 sts, k to end.": ("you",),
-    "Work in st st until piece has reached 5 cm.": ("has",),
+    "Work chart peak until piece has reached 5 cm.": ("has",),
     "Work in st st and stripe sequence of 6 rows B, 6 rows A until piece measures 20 cm.": ("sequence",),
 }
 """Words that may be left out of one line, and tell in others."""

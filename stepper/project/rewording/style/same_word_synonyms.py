@@ -66,7 +66,6 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("that are left|that remain", rf"\bthe\s+({N})\s+{STS}\s+that\s+(?:are\s+left|remain)\b", r"rem \1 sts", "Cast off the 6 sts that are left."),
     row("off evenly", rf"({_OFF})\s+(?:all\s+{STS}\s+)?evenly(?=\s+in\b|\s*[.;]|\s*$)", r"\1", "Cast off evenly in rib."),
     row("loosely", rf"(^\s*|[.,]\s*|\b(?:and|then)\s+)loosely\s+(bind\s+off|cast\s+off|(?-i:BO))(?:\s+all)?(?:\s+{STS})?{_E}", r"\1\2 all sts loosely", "When piece measures 2 cm, loosely bind off all sts."),
-    row("bo", r"(?-i:\bBO\b)(?=\s+(?:all|loosely|in|rem|the|centre|center|\d)\b|\s*[.,])(?<!-needle\sBO)", "bind off", "Work in k2, p2 rib for 2 rows, BO all sts loosely."),
     said_row("carefully", r"\b(?P<said>carefully)\s+(?=join\b)", "Carefully join in the round."),
     row("double dec", r"\b(?:(?:work|make)\s+)?an?\s+(?:central|centred|centered|vertical)\s+double\s+dec(?:rease)?\b(?:\s*\(\s*cdd\s*\))?", "s2kp", "K4, work a central double decrease, k to end."),
     # --- where stitches wait ---
@@ -92,7 +91,7 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("end", r"\s*[,;]?\s*(?:and\s+)?end(?:ing)?\s+(?:(?:after|by|having)\s+)?(?:just\s+)?(?:complet(?:ing|ed)|work(?:ing|ed))\s+(?=(?:an?|the)\s+(?:rs|ws|right[-\s]side|wrong[-\s]side|purl|p|knit|k)\s+row\b)", ", ending with ", "Work in garter st for 4 rows, ending after working a WS row."),
     row("at same time", r"\bat\s+same\s+time\b", "at the same time", "Dec 1 st at raglan edge on every RS row, at same time dec 1 st at neck edge on next 4 rows."),
     # --- how far ---
-    row("reach", rf"\b(until|till)\s+(?:the\s+|your\s+)?([a-z]+(?:\s+edge)?)\s+(?:has\s+)?reach(?:es|ed)\s+(?={LONG})", r"\1 \2 measures ", "Work in st st until piece has reached 5 cm."),
+    row("reach", rf"\b(until|till)\s+(?:the\s+|your\s+)?([a-z]+(?:\s+edge)?)\s+(?:has\s+)?reach(?:es|ed)\s+(?={LONG})", r"\1 \2 measures ", "Work chart peak until piece has reached 5 cm."),
     # --- yarns and stitches ---
     row("knit |purl ", r"([,:*(]\s*|\bwork\s+)(k|p)(?:nit|url)\s+(\d{1,3})(?=\s*[,;*).\]]|\s*$|\s+a(?:cross|round)\b)", r"\1\2\3", "On every right side row, work knit 1, ssk, k to end, 3 times."),
     row("in pat", r"\bin\s+pat\b", "in pattern", "Round 2: Knit to marker, work instep in pat, knit to end."),
