@@ -27,7 +27,11 @@ _ROUNDS = regex(
     re.I,
 )
 
-_A_ROUND = regex(r"\b(?:rnds?|rounds?)\b(?!\s+(?:neck|the\b))|\baround\b(?=\s*(?:[.,;]|for\b|until\b|$))|\bNeedles?\s+1\s*:|\bN1\s*:", re.I)
+_A_ROUND = regex(
+    r"\b(?:rnds?|rounds?)\b(?!\s+(?:neck|the\b))|\baround\b(?=\s*(?:[.,;]|for\b|until\b|$))|"
+    r"\bNeedles?\s+1\s*:|\bN1\s*:",
+    re.I,
+)
 _ASIDE = regex(r"\([^()]*\)")
 _FACING = regex(r"\b(?:[RW]S|(?:right|wrong)\s+side)(?:\s+of\s+(?:the\s+)?[a-z ]+?)?\s+facing\b", re.I)
 _OPEN_SAY = (
