@@ -34,7 +34,8 @@ PLACE: Final = (
     r"(?P<place>(?:the\s+)?(?:(?:next|first|second|third|fourth|last|raglan|side|gusset|thumb|bor|beg(?:inning)?|end|underarm)\s+)*(?:marker|m)(?![\w-])"
     r"|bor(?![\w-])|(?P<gap>(?:the\s+)?(?:(?:last|previous|next)\s+)?(?:turning\s+(?:point|gap|place)|gap)(?![\w-]))"
     r"|(?:the\s+)?(?:(?:last|previous|next)\s+)?(?:ds|double\s+st(?:itch)?|wrapped\s+st(?:itch)?|turn)(?![\w-])"
-    r"|(?:the\s+)?(?:cent(?:re|er)|middle)\s+st(?:itch)?(?![\w-]))"
+    r"|(?:the\s+)?(?:cent(?:re|er)|middle)\s+st(?:itch)?(?![\w-])"
+    r"|(?P<marked>(?:the\s+|this\s+|your\s+)?marked\s+(?:cent(?:er|re)\s+)?st(?:itch)?(?![\w-])))"
 )
 _TO: Final = r"(?:(?:(?:back|across|along|around|round)\s+)?(?:(?:up\s+)?to|until|till))"
 _LEFT: Final = r"(?:rem(?:ain(?:s|ing)?)?|(?:is|are)\s+(?:left|remaining)|left)(?:\s+(?:on|in|of)\s+(?:the\s+)?(?:left(?:-hand)?\s+)?(?:needle|row|rnd|round))?"
@@ -109,7 +110,7 @@ def _verb(phrase: RowPhrase) -> str:
 def write_goal(phrase: RowPhrase) -> str:
     """Return how far something goes in the grammar's words."""
     kind, number, place = phrase.kind, phrase.get("n") and _number(phrase), phrase.get("place")
-    place = "gap" if phrase.get("gap") else place
+    place = "gap" if phrase.get("gap") else "the marked st" if phrase.get("marked") else place
     if kind == "end":
         return "to end"
     if kind == "needle":
@@ -129,8 +130,10 @@ def _far(phrase: RowPhrase) -> str | None:
     if goal is None or goal.kind == "needle":
         return None
     verb, manner, tbl = _verb(phrase), phrase.get("manner").lower(), phrase.get("tbl") or phrase.get("loops")
-    manner = "rib" if verb == "rib" else "pattern" if verb.startswith("patt") else manner.removeprefix("the ")
-    if verb in ("rib", "patt", "pattern", "work"):
+    if verb == "rib":
+        return f"rib {write_goal(goal)}"
+    manner = "pattern" if verb.startswith("patt") else manner.removeprefix("the ")
+    if verb in ("patt", "pattern", "work"):
         how = "" if manner in ("", "set", "established", "before") else f"in {manner} "
         return f"work {how}{write_goal(goal)}"
     if manner:
@@ -196,12 +199,13 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
     ("mark", r"(?:pm|place\s+(?:a\s+)?(?:marker|m)|sm|slm|slip\s+(?:the\s+)?(?:marker|m)|rm|remove\s+(?:the\s+)?(?:marker|m))(?![\w-])(?:\s+for\s+[a-z][a-z ]*?(?=\s*[,.;]|\s*$))?", _as_printed),
     ("turn", rf"(?:w\s?&\s?t|wrap\s+and\s+turn|turn)(?![\w-])(?:\s*[(\[]\s*(?P<bracket>leaving\s+\d[\d\s,()]*{_WORD})(?:\s+unworked)?\s*[)\]]|\s*,?\s*(?:and\s+)?leav(?:e|ing)\s+(?:the\s+)?rem(?:aining)?\.?\s+(?:{N}\s+)?{_WORD}\.?\s+(?:unworked|on\s+(?:a\s+)?(?:(?:st(?:itch)?[\s-])?holder|spare\s+needle|thread|waste\s+yarn|hold))(?![\w-]))?", lambda phrase: f"turn {phrase.get('bracket')}" if phrase.get("bracket") else _as_printed(phrase)),
     ("dropped", r"(?:slip\s*,\s*slip\s*,\s*knit)(?![\w-])", lambda _: "ssk"),
-    ("often", rf"(?P<stitch>[kp]\dtog|ssk|ssp|skp|kfb|pfb)\s+(?P<often>twice|(?:\d+|two|three|four|five|six|seven|eight|nine|ten)\s+times)(?![\w-])", lambda phrase: f"({phrase.get('stitch')}) {phrase.get('often')}"),
+    ("often", r"(?P<stitch>[kp]\dtog|ssk|ssp|skp|kfb|pfb)\s+(?P<often>twice|(?:\d+|two|three|four|five|six|seven|eight|nine|ten)\s+times)(?![\w-])", lambda phrase: f"({phrase.get('stitch')}) {phrase.get('often')}"),
     ("tog", rf"{_V}\s*(?:the\s+)?(?:next\s+|last\s+|first\s+)?(?P<n>2|two|3|three)\s*(?:{STS}\s+)?tog(?:ether)?\b\.?{_BACK_LOOP}", _tog),
     ("worked", rf"(?P<verb>work)\s*(?:the\s+)?(?:next\s+|last\s+|first\s+)?(?P<n>2|two)\s*(?:{STS}\s+)?tog(?:ether)?\b\.?", lambda _: "k2tog"),
     ("panel", r"work\s+(?:row|rnd|round)\s+\d+\s+of\s+(?:the\s+)?(?:[a-z'-]+\s+){0,3}?(?:pattern|patt|panel|cable|motif|lace|chart(?:\s+[a-z0-9])?)(?![\w-])(?:\s+over\s+(?:the\s+)?(?:next\s+)?\d[\d\s(),;]*(?:sts|stitches)\b)?(?=\s*[,.;]|\s*$)", _as_printed),
     ("crossed", r"(?:\d{1,2}/\d{1,2}(?:/\d{1,2})?\s+[rl]p?c|[ct]\d{1,2}[fb])(?![\w-])", _as_printed),
     ("stitch", rf"{_STITCH}(?!\s+{N}\s)", _as_printed),
+    ("marked", rf"{_V}\s+the\s+marked\s+st(?:itch)?(?![\w-])", _as_printed),
     ("across", rf"(?P<verb>knit|purl)(?=\s*,\s+(?:{_TWISTED}))", lambda phrase: f"{_verb(phrase)} to end"),
     ("across", rf"{_V}\s+in(?:to)?\s+(?:the\s+)?backs?\s+of\s+(?:all\s+(?:the\s+)?{STS}|(?:each|every)\s+st(?:itch)?\b)", lambda phrase: f"{_verb(phrase)} tbl to end"),
     ("across", rf"{_V}(?P<loops>\s+tbl)?\s+(?:back\s*(?=[.;,]|$)|all\s+(?:the\s+)?{STS}|(?:each|every)\s+st(?:itch)?\b){_BACK_LOOP}", lambda phrase: f"{_verb(phrase)}{' tbl' if phrase.get('tbl') or phrase.get('loops') else ''} to end"),

@@ -68,6 +68,7 @@ _SO_LONG: Final = regex(rf"(?:\s*,\s*(?:for\s+)?|\s+for\s+|\s+-\s+)(?P<long>{N}\
 _LEAD: Final = regex(r"(?:rep(?:eat)?|work)\s+(?=[*(\[])", re.IGNORECASE)
 _BARE: Final = regex(r"(rib|patt)(?:ern)?(?:\s+(?:across|to\s+end|all\s+along))?(?=\.?\s*$)", re.IGNORECASE)
 _LAYS: Final = regex(r"(?:[kp](\d+)(?: tbl)?|[kp]\dtog(?: tbl)?|ssk|ssp|skp|sk2p|s2kp|yo|sl (\d+).*|(inc 1|kfb|pfb))", re.IGNORECASE)
+_THESE: Final = regex(rf"\s*,?\s*(?:and\s+)?rep(?:eat)?\s+(?:these|those)\s+(?:{N}\s+)?{STS}\s+(?=to|until|till)", re.IGNORECASE)
 _RIB: Final = regex(r"k(\d), p\1|p(\d), k\2")
 _ALONE: Final = regex(r"[kp]\dtog(?: tbl)?|ssk|ssp|skp|kfb|pfb", re.IGNORECASE)
 _CLOSES: Final = {"(": ")", "[": "]"}
@@ -455,11 +456,17 @@ def _takes(word: str) -> int | None:
 
 
 def _ribbed(text: str, made: _Parts) -> _Parts:
-    """Return two stitches of a rib that begin a row as one repeat, where they go on to a place: "k1, p1 to last st"."""
-    goal = match_goal(text, _blank(text, made.at)) if len(made.words) == 2 else None
-    if goal is None or goal.kind not in ("last", "before", "from", "place") or not _RIB.fullmatch(made.text):
+    """Return stitches that begin a row as one repeat where they go on to a place: "k1, p1 to last st".
+
+    Without "repeat these" only two of a rib do, as the first of "k3, p1, k1 to last 3 sts" may be an edge.
+    """
+    these = _THESE.match(text, made.at)
+    goal = match_goal(text, _blank(text, made.at if these is None else these.end()))
+    if goal is None or goal.kind not in ("last", "before", "from", "place", "left"):
         return made
-    return _Parts([f"({made.text}) {write_goal(goal)}"], goal.match.end(), made.said)
+    if any("*" in word or "to " in word for word in made.words) or (these is None and not _RIB.fullmatch(made.text)):
+        return made
+    return _Parts([f"({made.text}) {write_goal(goal)}"], goal.match.end(), made.said, _left(goal))
 
 
 def _whole(text: str, made: _Parts) -> _Parts | None:

@@ -61,8 +61,8 @@ TOLD_ROWS: tuple[Synonym, ...] = (
     # --- what it changes ---
     row("you lose", rf"((?:^|[.!])\s*)you\s+lose\s+({N})\s+{STS}{_ENDS}", r"\1\2 sts decreased", "Dec round: K1, k2tog, k to end. You lose 1 st."),
     row("you gain", rf"((?:^|[.!])\s*)you\s+gain\s+({N})\s+{STS}{_ENDS}", r"\1\2 sts increased", "Inc round: K1, m1, k to end. You gain 1 st."),
-    row("gone|fewer|less|lost|taken", rf"((?:^|[.!(])\s*)({N})\s+{STS}\s+(?:gone|fewer|less|lost|taken\s+out|disappear){_ENDS}", r"\1\2 sts decreased", "Dec round: K1, k2tog, k to end. 1 st gone."),
-    row("more|gained|added|extra", rf"((?:^|[.!(])\s*)({N})\s+{STS}\s+(?:more|gained|added|extra){_ENDS}", r"\1\2 sts increased", "Inc round: K1, m1, k to end. 1 st more."),
+    row("gone|fewer|less|lost|taken", rf"((?:^|[.!(])\s*)({N})\s+{STS}\s+(?:gone|fewer|less|lost|taken\s+out|disappear)(?=\s*\)|\s*[.,;=(]|\s+-|\s*$)", r"\1\2 sts decreased", "Dec round: K1, k2tog, k to end. 1 st gone."),
+    row("more|gained|added|extra", rf"((?:^|[.!(])\s*)({N})\s+{STS}\s+(?:more|gained|added|extra)(?=\s*\)|\s*[.,;=(]|\s+-|\s*$)", r"\1\2 sts increased", "Inc round: K1, m1, k to end. 1 st more."),
     # --- charts ---
     row("repeats", rf"\bwork\s+chart\s+([a-z0-9])\s*,\s*(rounds|rnds|rows)\s+(\d+)\s*(?:-|to)\s*(\d+)\s*[,:]\s*(?P<said>{_REPEATS}){_ENDS}", r"work \2 \3-\4 of chart \1", "Work Chart B, rounds 1 to 30: 12 repeats of 20 sts.", spelt_out=True),
     said_row_behind("repeats", rf"(\bwork\s+{_CHARTED})\s*[,:]\s*(?P<said>{_REPEATS}){_ENDS}", "Work rounds 1-8 of Chart A: 35 repeats of 8 sts."),
