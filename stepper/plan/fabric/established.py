@@ -449,6 +449,9 @@ def pattern_stands(needles: Needles) -> bool:
 
     A bare cast-on is none, nor are rows of which is only said that they are knitted ("Knit 4 rows").
     """
+    here = [line for line in needles.project.lines if line.place.line == needles.here.line]
+    if not any("patt" in line.text.lower() for line in here):
+        return True  # the page says only what is done at the ends of the row
     known = needles.established
     if known.end > known.start or known.cycle or known.why or known.own:
         return known.name != "k" or ground(needles) != "garter"

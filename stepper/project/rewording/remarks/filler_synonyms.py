@@ -29,6 +29,12 @@ FILLERS: tuple[Synonym, ...] = (
     row("next r", r"^(\s*next\s+(?:row|rnd|round))\.\s*-+\s*(?=\S)", r"\1: ", "Next row.-K. 12, turn."),
     row("equal|regular", r"\bat\s+(?:equal|regular)\s+(?:distances|intervals)\b", "evenly", "Next rnd: Knit, decreasing 4 sts at equal distances."),
     row(
+        "all ",
+        r"\b(k\s?2\s?tog|p\s?2\s?tog|ssk)\s+all\s+(?:the\s+way\s+a?round|round)(?=\s*[.,;=-]|\s*$)",
+        r"\1 around",
+        "Next rnd: K2tog all the way round.",
+    ),
+    row(
         "take ",
         rf"\b(?:now\s+)?take\s+(?:2|two)\s+{STS}\.?\s+tog(?:ether)?\.?\s+(?=at\s+(?:each|both)\s+ends?\b)",
         "dec 1 st ",
@@ -138,6 +144,7 @@ FILLERS: tuple[Synonym, ...] = (
         r"\1\3 \4 \2:",
         "1st inc row: K2, m1, k to end.",
     ),
+    row("*-*", r"\*\s*([^*]+?)\s*\*\s*[,;]?\s*rep(?:eat)?\.?\s+(?:from\s+)?\*\s*-\s*\*\s*(?:the\s+round\s+out|(?:all\s+)?a?round|to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?)", r"*\1; rep from * to end", "*K6, k2tog*, repeat *-* around."),
     row(
         "cut|break",
         rf"((?:^|[.;:])\s*)((?:cut|break)\s+(?:off\s+)?{_YARN})\s*,?\s+(?:and|then)\s+(?=(?:knit|purl|work|cont(?:inue)?|carry|bind|cast|k|p)\b)",

@@ -70,6 +70,7 @@ CONTINENTAL_SIGNS: tuple[Synonym, ...] = (
         )
         for half in (1, 2, 3)
     ),
+    row("over", r"\b(?:slip|sl)\s+(?:1|one)(?:\s+(?:st|stitch))?\s+(?:as\s+if\s+to\s+knit|knitwise)\s*,\s*(?:knit\s+(?:1|one)|k\s?1)(?:\s+(?:st|stitch))?\s*,?\s*(?:and\s+)?pass\s+(?:the\s+)?slipped\s+st(?:itch)?\s+over(?:\s+(?:the\s+)?(?:knitted|knit|worked)\s+(?:st|stitch|one))?", "skp", "K1, slip 1 stitch as if to knit, knit 1, pass the slipped stitch over, k to end."),
     row("twisted", r"\b(knit|purl|k|p)\s*2\s+(?:(?:sts|stitches)\s+)?twisted\s+together\b", r"\1 2 together tbl", "Knit 5, knit 2 twisted together, k to end."),
     row("yarn over", r"(?:(?<=^)|(?<=[,;:*(]))(\s*)1\s+yarn\s+over\b", r"\1yo", "Row 3: Knit 1, 1 yarn over, knit 2 together, knit to end."),
     row("cast on", rf"{_S}(cast\s+on(?:\s+loosely)?\s+{N}\s+{STS}(?:\s+loosely)?)\s+(?:on|with|using)\s+{_SAID_NEEDLE}\s+and\s+(?:with\s+)?(?:the\s+)?((?-i:MC|CC\d?|[A-H])|main\s+colou?r)\b", r"change to \3 needles. with \4, \1", "Cast on 60 stitches with circular needle size 3.5 mm and main colour.", spelt_out=True),
@@ -96,6 +97,7 @@ CONTINENTAL_SIGNS: tuple[Synonym, ...] = (
     row("turn", r"\bturn\s+the\s+(?:piece|knitting)\b(?=\s*[.,;]|\s*$)", "turn", "Row 1 (RS): Knit to last 10 sts, skpo, turn the piece."),
     row("on the", rf"\b((?:knit|purl|work)\s+until\s+{N}\s+{STS}\s+rem(?:ain)?)\s+on\s+the\s+(?:needle|row|round)(?=\s*,)", r"\1", "Row 1 (RS): Knit until 10 stitches remain on the needle, skpo, turn."),
     row("knit|purl", r"(?:(?<=^)|(?<=[,;:*(]))(\s*)(\d{1,2})\s+(knit|purl)(?=\s*[,;*)]|\s*[.]?\s*$)", r"\1\3 \2", "*2 knit, 2 purl; rep from * to end."),
+    row("*-*|from *", r"(\*[^*]+?)\s*\*\s*,?\s*rep(?:eat)?\s+(?:(?:from\s+)?\*\s*-\s*\*|from\s+\*(?:\s+to\s+\*)?)(?:\s+(?:the\s+whole|all\s+the\s+way|all)\s+(?:the\s+)?round|(?<=-\*)(?=\s*[.=]|\s*$))", r"\1; rep from * to end", "*Knit 4, knit 2 together*, repeat *-* all the way round."),
 )  # fmt: skip
 """The rows for signs, tried before numbers are looked at."""
 

@@ -214,6 +214,7 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row(" x", r"\*\s*([^*]+?)\s*\*\s*x\s*(\d+)\b", r"(\1) \2 times", "Row 2: *K1, k2tog* x 6."),
     row(" x", r"(^|[:,]\s*)((?:k|p)\s?\d\s?tog|ssk|skpo|kfb|pfb)\s+x\s*(\d+)\b", r"\1(\2) \3 times", "Row 3: K2tog x 6."),
     row("across to last", r"\b((?:k|p)\s?\d\s?tog|ssk)\s+across\s+to\s+last\s+", r"*\1; rep from * to last ", "Next row: K2tog across to last st, k1."),
+    row("all along", r"\ball\s+along(?:\s+the)?(?:\s+(?:row|rnd|round))?(?=\s*[.(]|\s*$)", "to end", "Next row: K2tog all along the row."),
     row("break|cut", r"\b(to\s+(?:the\s+)?end|around|across)\s*,\s*(?:and\s+|then\s+)?(?=(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool)\b)", r"\1. ", "Row 4: K2tog to end, break yarn and thread through rem sts."),
     row("knitting", r"\b(?:continue|cont|keep)\s+knitting\s+(?:(?:in\s+(?:the\s+)?rounds?|around|even|straight)\s+)+(?=(?:until|for)\b)", "knit ", "Continue knitting in the round until hat measures 15 cm."),
 )  # fmt: skip

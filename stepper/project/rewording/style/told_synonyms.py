@@ -79,8 +79,11 @@ TOLD: tuple[Synonym, ...] = (
     row("as follows", r"(?<=[\w)\]])\s*,?\s*(?:and\s+)?(?P<said>then\s+(?:work|continue|cont|proceed)(?:\s+in\s+(?:the\s+)?(?:[a-z]+\s+)?(?:patt|pattern))?\s+as\s+foll(?:ow)?s)\s*[.:]?\s*$", ".", "Work 4 rows in garter stitch, then work in pattern as follows.", spelt_out=True),
     # --- inside a row ---
     row("as for", r"^(\s*(?:row|rnd|round)s?\s+\d[^:]*:\s*)as\s+for\s+(?=(?:row|rnd|round)s?\s+\d)", r"\1as ", "Row 10: as for row 2."),
+    row("all the way", r"\s+all\s+the\s+way\s+(?=(?:across|around|to\s+the\s+end)\b)", " ", "Knit 2 together all the way across."),
     row("all the way|the whole way", rf"{_HEAD}(knit|purl|k|p)\s+(?:all\s+the|the\s+whole)\s+way(?=\s*[.,;]|\s*$)", r"\1\2 to end", "Row 6: knit all the way"),
+    row("rep", rf"{_HEAD}((?=(?:k|p|knit|purl|ssk|yo|sl)\b|[kp]\s?\d|k2tog)[^*:;.()\[\]]*?(?:[kp\d](?:tog|tbl)?|\b(?:ssk|yo|kfb|tog|together)))\s*[,;]\s*rep(?:eat)?\s+(?:to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?|around|across)(?:\s+(?:the\s+)?(?:row|rnd|round))?(?=\s*[.(–—-]|\s*$)", r"\1*\2; rep from * to end", "Round 1: K6, K2tog, repeat around."),
     row("rep", r"(\*[^*]*?)\s*[;,]?\s*\*\s*,?\s*rep(?:eat)?(?:\s+(?:across|around|to\s+(?:the\s+)?end)(?:\s+(?:of\s+)?(?:the\s+)?(?:row|rnd|round))?)?(?=\s*[.(–—]|\s*$)", r"\1; rep from * to end", "Row 1: *yo, k2tog, k3* repeat"),
+    row("between", r"(\*[^*]*?)\s*[;,]?\s*\*\s*[,;]?\s*rep(?:eat)?\s+between\s+(?:the\s+)?(?:\*'?s?|stars)\s+(?=to\s+(?:the\s+)?last\b)", r"\1; rep from * ", "Row 11: K3, *yo, sk2p, yo, k1*, repeat between stars to last 3 sts, k3"),
     row("around", rf"{_HEAD}((?:[kp]\s?\d*\s?tog|ssk|skp|[kp]\s?\d+)(?:\s*,\s*(?:[kp]\s?\d*\s?tog|ssk|skp|[kp]\s?\d+))*\s*,\s*[kp]\s?\d+)\s+around(?=\s*[.(–—-]|\s*$)", r"\1*\2; rep from * to end", "Round 1: K2tog, K6 around."),
     row("every|each|all", rf"{_HEAD}(?:(kfb|inc)|inc(?:rease)?(?:\s+(?:1|one))?)\s+in(?:to)?\s+(?:every|each)\s+(?:st|stitch)(?:\s+(?:to\s+(?:the\s+)?end|across|around))?(?=\s*[.(–—-]|\s*$)", r"\1*kfb; rep from * to end", "Next row: inc in every st."),
     row("slip the|sl the|slip first", r"\b(?:slip|sl)\s+(?:the\s+)?(?:1st\s+(?:st|stitch)(?:\s*\(\s*sl\s?1\s*\))?|first\s+(?:st|stitch)\s*\(\s*sl\s?1\s*\))(?=\s*,)", "sl 1", "Slip the 1st stitch (Sl1), knit to the end."),
