@@ -119,6 +119,14 @@ SILENT = {
 """Words that may be left out of a line without changing what is knitted."""
 
 SILENT_THERE = {
+    # how far a row goes, in words of which one suffices
+    "Knit to the last six stitches, purl to end.": ("stitches",),
+    "*Knit 4, knit 2 together*, repeat *-* all the way round.": ("round",),
+    "Row 3: Knit until there's 1 stitch left before the marker, kfb, slip marker, knit to end.": ("there's",),
+    "Needle 1: K1, m1r, knit until 1 st is left on the needle, m1l, k1.": ("is",),
+    "K to last 3 stitches of the round, ssk, k1.": ("stitches",),
+    "Row 11: K3, *yo, sk2p, yo, k1*, repeat between stars to last 3 sts, k3": ("between", "stars",),
+    "Knit until the last 2 stitches, kfb, k1.": ("stitches",),
     "Row 4: Knit, casting on 2 sts over each buttonhole. 20 sts.": ("each",),
     "Next row: Work in pattern, casting on 2 sts over each buttonhole. 20 sts.": ("each",),
     "Rep last 3 rnds until there are 13 sts between gusset markers, 44 sts total.": ("total",),
@@ -137,10 +145,8 @@ SILENT_THERE = {
     "Keeping pattern correct, work 6 rows.": ("correct",),
     "Knit straight up in stockinette stitch for 5 cm.": ("knit",),
     "Knit straight in stockinette stitch for 5 cm.": ("knit",),
-    "Row 2: K1, purl until 1 st is left, k1.": ("is",),
     "Continue in this way, turning 4 sts further out each time, 3 more times.": ("turning", "out"),
     "Those 2 rows are the whole pattern.": ("whole",),
-    "K4, slip 2 together knitwise, k1, pass the 2 slipped sts over, k to end.": ("2",),
     "Inc 1 st at neck edge of next and every subsequent 6th row to 50 sts.": ("subsequent",),
     "K8, bind off 4 sts, k to end and slip the last 8 sts to a 2nd holder.": ("2nd",),
     "K8, join a second ball, bind off 4 sts, k8. Work both shoulders at the same time, each with its own ball.": ("each", "its"),
