@@ -166,7 +166,6 @@ MARKED_STITCHES: tuple[Synonym, ...] = (
     # The marker hangs before the stitch, as seen from the right side.
     row("mark", rf"(^\s*|[,:]\s*(?:and\s+|then\s+)*)([kp]\s*1|(?:knit|purl)\s+(?:1|one)(?:\s+st(?:itch)?)?)\s*(?:[(,]\s*|\band\s+)(?:and\s+)?{_MARKING}\s*\)?(?=\s*[,.;]|\s*$|\s+and\b)", r"\1pm for marked st, \2", "Set-up rnd: K20, k1 (mark this st), k to end."),
     row("marked|mark", rf"\b(to\s+(?:{N}\s+(?:{STS}\s+)?(?:before|from)\s+)?)(?:you\s+reach\s+)?{_MARKED_ST}", r"\1the marked marker", "Rnd 2: Knit to 1 st before the marked st, s2kp, k to end."),
-    row("marked|mark", rf"\b(to\s+)within\s+({N}\s+(?:{STS}\s+)?)of\s+{_MARKED_ST}", r"\1\2before the marked marker", "Rnd 2: Knit to within 1 st of the marked st, s2kp, k to end."),
     row("marked|mark", rf"(\bthe\s+marked\s+marker\b[^.]*?)\b(knit|k|purl|p)\s+{_MARKED_ST}", r"\1\2 1", "Rnd 2: Knit to the marked st, yo, knit the marked st, yo, k to end."),
     row("rib to", rf"\b(?:rib|patt|work(?:\s+in\s+rib)?)(?=\s+to\s+(?:{N}\s+(?:{STS}\s+)?before\s+)?the\s+marked\s+marker\b)", "work in pattern", "Rnd 2: Rib to 1 st before the marked st, s2kp, rib to end."),
 )  # fmt: skip

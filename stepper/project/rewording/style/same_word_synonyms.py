@@ -75,7 +75,6 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("row end", r"\bto\s+(?:the\s+)?row\s+end\b", "to end of row", "Row 1: *K1, p1, rep from * to row end."),
     row("bor m|of-r|of-the-r", r"\bto\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)-of-(?:the-)?(?:rnd|round)|bor)\s+(?:marker|m)\b", "to BOR", "Next rnd: K to beg-of-rnd marker."),
     row("to the end", r"\bto\s+the\s+end\b(?!\s+of\b)", "to end", "Next row (RS): Rib 3, yrn, rib 2 tog, rib to the end."),
-    row("to the last", r"\bto\s+the\s+last\s+(?=\d)", "to last ", "Row 1: K2tog twice, k to the last 4 sts, k2tog twice. 16 sts."),
     row("edge", rf"(\b(?:dec(?:rease)?|inc(?:rease)?|{_OFF}|k\s?2\s?tog\.?)[^.;]*?)\s(?:on|along|at\s+the)\s+(?:the\s+)?({_EDGE})(?=\s+(?:of|on|in|every|each|twice|once|\d|foll|next|and)\b|\s*[.,])", r"\1 at \2", "Dec 1 st along neck edge of next 4 rows."),
     row("edge", rf"(^\s*|[.]\s+)on\s+(?:the\s+)?({_EDGE}\s*,\s*)(?={_OFF})", r"\1at \2", "On neck edge, bind off 3 sts once, then 2 sts twice."),
     row("ending on|ending along", rf"\b(ending)\s+(?:on|along)\s+(?:the\s+)?(?={_EDGE})", r"\1 at ", "Knit for 1 cm, ending along armhole edge."),
