@@ -96,9 +96,8 @@ def sections_of_piece(section: Section, sections: Sequence[Section]) -> tuple[Se
 
 def _made_again(instruction: AsPart) -> bool:
     """Return whether a line makes a second one, rather than works a part as another."""
-    own = instruction.from_mark or instruction.to_mark or instruction.upto or instruction.until
-    own = own or instruction.reversed_
-    return not (own or instruction.rest)
+    some = instruction.from_mark or instruction.to_mark or instruction.upto or instruction.until
+    return not (some or instruction.reversed_ or instruction.rest)
 
 
 def _words(name: str) -> list[str]:
