@@ -75,6 +75,17 @@ def test_near_a_film_a_silence_that_does_not_last_costs_nothing() -> None:
     assert len(quiet.asked[1]) == len(listener.asked[0])
 
 
+def test_a_film_that_talks_on_for_longer_than_a_cue_is_not_looked_at_anew_at_each_of_its_pauses() -> None:
+    """The gate drops what is longer than five seconds; a look takes the longer the longer the film has talked."""
+    listener, room = Listener(None), [(False, -40.0)]
+    line = [*[(True, -30.0)] * 50, *room * 7]  # behind each a pause of 0.22 s, which is sure and ends nothing
+    assert listener.take([*room * 60, *line * 6]) == []
+    assert listener.gate.is_open
+    seconds = [len(each) / 32_000 for each in listener.asked]
+    assert len(seconds) == 3
+    assert max(seconds) <= 6
+
+
 def test_what_is_no_whole_cue_ends_as_it_always_did() -> None:
     """A number may go on, and what was not understood may be more of something."""
     listener = Listener(None)
