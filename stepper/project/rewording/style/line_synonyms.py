@@ -367,7 +367,7 @@ LINES: tuple[Synonym, ...] = (
     ),
     row(
         "knit|work",
-        rf"\b(?:knit|work)\s+({LONG}(?:\s*\[[^\]]*\])?)\s+(in\s+[^.;]+?)(?=\s*[.;]|\s*,\s*end|\s*,?\s*(?:and\s+)?then\b|\s*,\s*change\b|\s*$)",
+        rf"\b(?:knit|work)\s+({LONG}(?:\s*\[[^\]]*\])?)\s+(in\s+[^.;*]+?)(?=\s*[.;]|\s*,\s*end|\s*,?\s*(?:and\s+)?then\b|\s*,\s*change\b|\s*$)",
         r"work \2 for \1",
         "Work 5 cm in k2, p2 rib.",
     ),

@@ -49,6 +49,9 @@ _OF_PIECE: Final = regex(
 _PICKS: Final = regex(r"\b(?:pick(?:ing)?\s+up|pu|knit\s+up|k\.?\s+up)\b", re.IGNORECASE)
 _PLAIN: Final = regex(r"(?:k|knit|p|purl|patt|work|rib)\.?(?:\s+in\s+patt(?:ern)?\.?)?\s+to\s+(?:the\s+)?end\s*", re.IGNORECASE)
 
+_COUNTED: Final = regex(r"[\s.=;-]*\d[\d\s(),:;]*(?:sts?|stitches)\b", re.IGNORECASE)
+"""The count behind a sentence."""
+
 
 def write_returned(clause: Clause) -> Words | None:
     """Return stitches that come back to the needles in the grammar's words; None if they are not known."""
@@ -138,7 +141,7 @@ def write_taken_up(
     if told is None:
         return words, used, False
     if used + 1 != len(items) or not _PLAIN.fullmatch(text, items[used].start, stop):
-        return None
+        return (words, used, False) if _COUNTED.match(text, stop) else None  # the count behind tells as much
     return [*words, ", ", (items[used].start, stop), ". ", told, " sts"], used + 1, False
 
 

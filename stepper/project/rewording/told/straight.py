@@ -53,7 +53,7 @@ _WHY: Final = regex(
     re.IGNORECASE,
 )
 """A reason or a comfort behind it."""
-_DEFINED: Final = regex(r"\s*(?::|\s-)\s*(?P<row>\*[^*:.]+;\s*rep from \*(?: to end)?)\s*(?=[.!]|$)", re.IGNORECASE)
+_DEFINED: Final = regex(r"\s*(?::|\s-)\s*(?P<row>\*[^*:.]+?)\s*\*?\s*[;,]?\s*rep(?:eat)?\s+from\s+\*(?:\s+to\s+\*|(?P<end>\s+to\s+end))?\s*(?=[.!]|$)", re.IGNORECASE)
 """The one row that a rib is, told behind its name."""
 _RIB: Final = regex(rf"{RIB}$|(?:(?:single|double|twisted|half[\s-]twisted)\s+)?rib(?:bing)?$", re.IGNORECASE)
 """Fabrics whose every row is the same: a seed stitch is more than the row that it begins with."""
@@ -182,7 +182,7 @@ def _with_row(found: dict[str, ToldPhrase], written: Words, defined: re.Match[st
         return None
     first = next(at for at, piece in enumerate(written) if piece in ("Work", "Continue"))
     far = ["for ", found["long"].match.span("long")] if "long" in found else _measured(found["until"])
-    return [*written[:first], defined.span("row"), ". Work ", *far] if far is not None else None
+    return [*written[:first], defined.span("row"), f"; rep from *{defined['end'] or ''}. Work ", *far] if far is not None else None
 
 
 def _written(found: dict[str, ToldPhrase]) -> Words | None:
