@@ -105,6 +105,7 @@ MEASURED: tuple[Synonym, ...] = (
         rf"(\buntil\b[^.;]*?{LONG}(?:\s+from\s+[a-z -]{{3,30}}?)?)\s*,?\s+(?P<said>{_ALONG})(?=\s*,\s*end|\s*[.]|\s*$)",
         "Knit until sleeve measures 20 cm, measuring along the underarm.",
     ),
+    row(" from ", rf"({LONG})\s*,\s+(?:(?:measured|measuring)\s+)?(?=from\s+(?:the\s+)?(?:cast|beg|start|under|marker|(?:end|top|back|base|tip)\s+of|rib))", r"\1 ", "Continue in pattern until foot measures 4 cm less than desired length, measured from the back of the heel."),
     row(
         "armhole",
         rf"(\buntil\s+(?:the\s+)?armholes?\s+measures?\s+{LONG})\s+(?:above|from)\s+(?:the\s+)?(?:(?:bound|cast)[-\s]off\s+(?:{STS}|edge)|(?:underarm\s+)?(?:bind|cast)[-\s]off)",
