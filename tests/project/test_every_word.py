@@ -7,7 +7,6 @@ wordings, and for what becomes of them when a word is taken out or put in.
 from __future__ import annotations
 
 import re
-from collections.abc import Collection
 from dataclasses import fields, is_dataclass
 from functools import cache, lru_cache
 from pathlib import Path
@@ -392,24 +391,41 @@ def same(one: str, other: str, sizes: int, size_names: tuple[str, ...]) -> bool:
     return changed is not None and bare(changed) == bare_reading(one, sizes, size_names)
 
 
-def silent_words(text: str, sizes: int, size_names: tuple[str, ...], known: Collection[str] = ()) -> list[str]:
-    """List the words of a line that can be left out without a trace, but for those that are known to be such."""
+def silent_words(
+    text: str, sizes: int, size_names: tuple[str, ...], tried: set[tuple[str, ...]] | None = None
+) -> list[str]:
+    """List the words of a line that can be left out without a trace.
+
+    Args:
+        text: The line.
+        sizes: How many sizes its lists have.
+        size_names: Their names.
+        tried: Words with their neighbours that need not be tried again; those of the line are added.
+    """
     found = []
-    for match in re.finditer(r"[A-Za-z0-9][\w'&/½¼¾-]*", text):
+    words = list(re.finditer(r"[A-Za-z0-9][\w'&/½¼¾-]*", text))
+    plain = ["", *(re.sub(r"\d+", "1", match.group().lower()) for match in words), ""]
+    for at, match in enumerate(words):
+        here = tuple(plain[at : at + 3])
+        if tried is not None:
+            if here in tried or (match.group().lower(),) in tried:
+                continue
+            tried.add(here)
         shorter = " ".join((text[: match.start()] + text[match.end() :]).split())
-        if match.group().lower() not in known and same(text, shorter, sizes, size_names):
+        if same(text, shorter, sizes, size_names):
             found.append(match.group().lower())
     return found
 
 
 @lru_cache(maxsize=1)
 def silent_everywhere() -> dict[str, list[str]]:
-    """List such words of all lines; those of `SILENT`, which are half of all words, where each is first met."""
-    met: set[str] = set()
+    """List such words of all lines: each word once between the same two neighbours, and those of `SILENT`, which
+    are half of all words, where each is first met."""
+    tried: set[tuple[str, ...]] = set()
     words = {}
     for text, sizes in legal_lines().items():
-        words[text] = silent_words(text, *sizes, met)
-        met |= SILENT & set(words[text])
+        words[text] = silent_words(text, *sizes, tried)
+        tried |= {(word,) for word in SILENT & set(words[text])}
     return words
 
 
