@@ -108,7 +108,7 @@ TOLD: tuple[Stretch, ...] = (
     _(R, "Dec 4 sts evenly in the purl rnd: knit 1 rnd, purl 1 rnd, knit 1 rnd.", "40 36*2 |"),
     # --- stitches that wait ---
     _(HELD, "Next row: K20, put the next 20 sts on a thread, k20.\nWork the last 20 sts first: P 1 row, bind off.", "40 20 0 |", held="40"),
-    _(HELD, "K20 and park these 20 sts on a pin, k to end.\nP 1 row.", "40*2", held="20"),
+    _(HELD, "K20 and park these 20 sts on a pin, k to end.\nP 1 row.", "60 40", held="20"),
     _(HELD, "K20; the other 40 sts wait on the needle.\nWork 2 rows on these 20 sts.", "20*3 | 60 20*2 |"),
     _(HELD, "Let the first 20 sts wait and work the others.\nK 1 row.", "40 |", held="20"),
     _(HELD, "Let the last 20 sts wait.\nK 1 row.", "40 |", held="20"),

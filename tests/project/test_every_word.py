@@ -31,7 +31,7 @@ SILENT = {
     # Articles, prepositions and conjunctions: the words around them say what is meant.
     "a", "the", "of", "in", "at", "on", "for", "from", "with", "using", "and", "then", "while",
     # What a number counts, where no other thing could be.
-    "st", "sts", "stitch", "row", "cm", "edge", "yarn",
+    "st", "sts", "stitch", "row", "edge", "yarn",
     # "Work even" and "follow" go on; "all", "across", "around" and "remaining" take what is there.
     "work", "even", "follow", "all", "across", "around", "remaining", "rem", "end", "entire",
     # "Make second sleeve same as first", "make 3 alike": they are made as the first.
@@ -57,7 +57,7 @@ SILENT = {
     # "For another 3 cm", "3 cm more": a length that is worked, and not measured, comes on top as it is.
     "another", "more",
     # "Hereafter work straight", "in st st throughout until": it goes on anyway. "Starting at armhole edge".
-    "hereafter", "throughout", "starting",
+    "hereafter", "throughout",
     # "K rnd", "k remainder": what is knitted without a number is knitted to the end. "Knit plain": as "knit" alone.
     "rnd", "remainder", "plain",
     # "Evenly distributed", "so that 22 sts remain", "until it is 9 cm deep", "armhole depth": as it is without them.
@@ -78,7 +78,7 @@ SILENT = {
     # "Your needles", "facing you", "work in rows now": said to her, and nothing else is meant without them.
     "your", "now",
     # "You will have 16 heel sts", "the 41 sts obtained", "needle number 1", "any desired length": none is another.
-    "will", "heel", "obtained", "number", "place", "any",
+    "will", "heel", "number", "place", "any",
     # "K 5 rounds plain stockinette" are knitted, an armhole begins with its shaping.
     "stockinette", "shaping",
     # "Very loosely" is loosely, "straight needles" work rows or rounds as said, a "rib pattern" is the rib just set.
@@ -92,7 +92,7 @@ SILENT = {
     # "Evenly spaced", "arranging 16 on each", "a second holder", "the larger circular", "1st patt row", a star
     # closed by "repeat to last 4 sts", "rep round 1 only until", "rep rows 1 and 2 10 times more": the words beside them
     # say what is done.
-    "spaced", "arranging", "second", "circular", "patt", "thus", "repeat", "rep", "only", "these",
+    "spaced", "arranging", "second", "circular", "patt", "thus", "repeat", "only", "these",
     # "Inc 1 in next st", "1x1 twisted rib": there is no other.
     "1", "1stitch", "1x1",
     # "Repeat between *s" is between the two stars, as "between *".
@@ -101,7 +101,7 @@ SILENT = {
     "exactly", "one", "measured", "just", "live",
     # "Until you've got 20 cm", "12 new ones over the gap", "your own thumb", "as long as you want it", "always with one stitch
     # less", "being careful not to twist": talk around what is said.
-    "got", "new", "own", "it",     # "Proceed as for the back", "until the sleeve seam measures 40 cm": it is worked, and the sleeve is as long.
+    "got", "new", "it",     # "Proceed as for the back", "until the sleeve seam measures 40 cm": it is worked, and the sleeve is as long.
     "proceed", "seam",
     # "The marker threads", "the back piece", "in the piece": a thread that marks is a marker, the back is a piece.
     "threads", "piece",
@@ -112,12 +112,22 @@ SILENT = {
     "continue", "cont",
     # "On each needle tip", "above the thumb gap": a needle of two tips, the gap that the thumb's stitches left.
     # "On waste yarn", "on a safety pin", "with a removable marker": whatever holds or marks them does.
-    "waste", "scrap", "safety", "removable",
+    "waste", "safety",
     "tip", "thumb",
 }  # fmt: skip
 """Words that may be left out of a line without changing what is knitted."""
 
 SILENT_THERE = {
+    "Work even until front armholes match back.": ("armholes",),
+    "Rejoin yarn to inner end of rem sts, k to end.": ("inner",),
+    "Work even until armhole is same length as on back, ending with a WS row.": ("armhole", "is",),
+    "Work even until armhole matches that of the back.": ("armhole",),
+    "Finish the second side the same as the first.": ("finish",),
+    "Work in same manner as back until piece measures 9 cm.": ("manner",),
+    "NOTE - Slip all markers as you come to them.": ("note",),
+    "Work even until left sleeve is the same length as right sleeve to underarm.": ("is",),
+    "Join shoulders with a three-needle bind-off.": ("join",),
+    "K20, turn, leaving the remaining sts to wait.": ("leaving",),
     # how far a row goes, in words of which one suffices
     "Knit to the last six stitches, purl to end.": ("stitches",),
     "*Knit 4, knit 2 together*, repeat *-* all the way round.": ("round",),
@@ -140,18 +150,14 @@ SILENT_THERE = {
     "Knit 1 round, at the same time as 16 sts are increased evenly.": ("as",),
     "Change back to larger needles.": ("change",),
     "Knit 1 round. 17 sts between markers and 64 sts in total.": ("total",),
-    "Keeping pattern correct, work until armhole measures 20 cm.": ("correct",),
-    "Keeping pattern correct, work 6 rows.": ("correct",),
     "Knit straight up in stockinette stitch for 5 cm.": ("knit",),
     "Knit straight in stockinette stitch for 5 cm.": ("knit",),
     "Continue in this way, turning 4 sts further out each time, 3 more times.": ("turning", "out"),
     "Those 2 rows are the whole pattern.": ("whole",),
     "Inc 1 st at neck edge of next and every subsequent 6th row to 50 sts.": ("subsequent",),
-    "K8, bind off 4 sts, k to end and slip the last 8 sts to a 2nd holder.": ("2nd",),
     "K8, join a second ball, bind off 4 sts, k8. Work both shoulders at the same time, each with its own ball.": ("each", "its"),
     "K8, join a second ball, bind off 4 sts, k8. Both sides are now worked at once, each from its own ball.": ("its",),
     "With separate balls of yarn for each side, decrease 1 st at each neck edge on every RS row 4 times.": ("each",),
-    "Purl 22, leave the centre 18 sts on a holder, join a second ball and purl to end.": ("centre",),
     "K8, pm, k8, pm, k8. K to marker, put the thumb stitches on hold and cast on 2 sts in the gap.": ("stitches",),
     "K8, pm, k8, pm, k20, pm, k8, pm. K to marker, remove marker, hold 8 sts, remove marker, knit the back, put the other sleeve on waste yarn the same way, cast on 4 sts, k to end.": ("other",),
     "K8, pm, k8, pm, k20, pm, k8, pm. K to marker, hold 8 sts, knit the back, put the other sleeve on waste yarn the same way, cast on 4 sts, k to end.": ("other",),
@@ -167,7 +173,6 @@ SILENT_THERE = {
     "With right sides together, bind off both sets of 20 sts together (3-needle bind-off).": ("20",),
     "Next row: Work in pattern, casting on 2 sts over each pair of bound-off sts.": ("each", "pair"),
     "Cast off for the shoulder from the armhole edge: 7 sts twice and 6 sts once.": ("once",),
-    "Work as for left front, but mirrored.": ("but",),
     "The right front is a mirror image of the left.": ("is",),
     "The left front is a mirror image of the right.": ("is",),
     "Second sleeve = same thing.": ("thing",),

@@ -109,7 +109,7 @@ def undress(plain: str) -> Reworded:
 
 def _as_printed_elsewhere(line: Reworded) -> Reworded:
     """Return a line that nothing else reads as other pages print it; the same if it has no such words."""
-    line = write_rows(write_moves(write_lists_in_turn(take_tails_off(line))))
+    line = write_moves(write_rows(write_lists_in_turn(take_tails_off(line))))
     line = write_told(write_join_lists(write_edge_steps(write_edge_lists(line))))
     again = _by_rows(_by_rows(line, STOPS) if "." in line.text else line, SECOND_LOOK)
     if again.text != line.text:

@@ -59,7 +59,8 @@ def test_what_is_worked_together_stays_together(printed: str) -> None:
         ("Knit 3 rows; purl 1 row; knit 3 rows.", ["Knit 3 rows", "purl 1 row", "knit 3 rows."]),
         (
             "Dec 1 st each side every 4th row 5 times, then work even until sleeve measures 9 cm, bind off.",
-            ["Dec 1 st each side every 4th row 5 times", "work even until sleeve measures 9 cm", "bind off."],
+            # what ends with the binding off reads as a whole, and is two works all the same
+            ["Dec 1 st each side every 4th row 5 times", "work even until sleeve measures 9 cm, bind off."],
         ),
         (
             "Work even until back measures 20 cm, bind off 4 sts at beg of next 2 rows, then dec 1 st each side every alt row 3 times.",
@@ -73,6 +74,14 @@ def test_what_is_worked_together_stays_together(printed: str) -> None:
 def test_each_work_of_a_long_sentence_is_one(printed: str, works: list[str]) -> None:
     """A leaflet says a whole back in one sentence, and its rows one behind the other."""
     assert cut(printed) == works
+
+
+def test_a_piece_is_bound_off_behind_its_length() -> None:
+    """Cut or read as a whole, the length comes first and all stitches are bound off behind it."""
+    worked, ends = understood(made_plain("Work even until sleeve measures 9 cm, bind off.")).line.sentences
+    assert isinstance(worked, WorkRounds)
+    assert isinstance(worked.duration, UntilLength)
+    assert isinstance(ends, BindOff)
 
 
 @pytest.mark.parametrize(

@@ -63,10 +63,10 @@ def test_a_piece_worked_for_a_length_ends_with_the_side_that_is_asked_for() -> N
 
 
 def test_rounds_worked_by_turns_and_then_one_of_them_to_a_length() -> None:
-    """"Work rnd 1 once, then rnd 2 until piece measures 5 cm"."""
-    plan = plan_of(
-        project("Cast on 20 sts. Join in the round.\nRnd 1: Purl.\nRnd 2: Knit.\nWork rnd 1 once, then rnd 2 until piece measures 5 cm.\nBind off.")
-    )
+    """"Repeat rnd 1 once, then rnd 2 until piece measures 5 cm"; "work" right behind the rounds may mean themselves."""
+    written = "Cast on 20 sts. Join in the round.\nRnd 1: Purl.\nRnd 2: Knit.\n{} rnd 1 once, then rnd 2 until piece measures 5 cm.\nBind off."
+    plan = plan_of(project(written.format("Repeat")))
+    assert "come on top is not clear" in compiled(project(written.format("Work"))).problems[0].message
     assert [round_.instruction for round_ in plan.rounds[1:5]] == ["purl", "knit", "purl", "knit"]
     assert len(plan.rounds) == 16
 

@@ -74,7 +74,7 @@ MOVES: Final[Kinds] = tuple(
             rf"{_ART}(?:(?:other|remaining|rem\.?|unworked)(?:\s+{_NUM})?(?:\s+{_MY}{_STS}{_OF})|(?:other|remaining|rem\.?)\s+(?P<n2>{N})\b|(?:rest|remainder|others)\b(?:\s+of\s+(?:the|your)\s+{_STS})?)",
         ),
         ("named", rf"{_ART}{_NUM}\s+(?:{_HELD}\s+)?(?P<part>{_PARTS})\s+(?:{_HELD}\s+)?{_STS}"),
-        ("named", rf"{_ART}(?:{_NUM}\s+)?(?:{_HELD}\s+)?{_STS}\s+(?:of|for|from)\s+(?:(?:the|one|your|a|each|first|either)\s+)*(?P<part>{_PARTS})(?:\s+{_STS})?"),
+        ("named", rf"{_ART}(?:{_HELD}\s+)?(?:{_NUM}\s+)?(?:{_HELD}\s+)?{_STS}\s+(?:of|for|from)\s+(?:(?:the|one|your|a|each|first|either)\s+)*(?P<part>{_PARTS})(?:\s+{_STS})?"),
         ("named", rf"{_ART}(?:{_HELD}\s+)?(?P<part>(?:(?:other|second|first)\s+)?{_PARTS})\s+(?:{_HELD}\s+)?{_STS}"),
         ("held", rf"{_ART}(?:{_HELD}\s+(?:{_NUM}\s+)?|(?P<n2>{N})\s+{_HELD}\s+)(?:(?P<part>{_PARTS})\s+)?{_STS}"),
         ("between", rf"{_ART}{_STS}\s+(?:lying\s+)?(?:in\s+)?between\s+(?:the\s+)?(?:two\s+|next\s+two\s+)?(?:raglan\s+|sleeve\s+|gusset\s+|thumb\s+)?(?:markers|ms)\b"),
@@ -82,8 +82,9 @@ MOVES: Final[Kinds] = tuple(
         ("one", rf"{_ART}(?:next|first|cent(?:er|re)|middle)\s+st(?:itch)?\b\.?"),
         ("all", rf"{_ART}(?:stitches|sts)\b\.?|(?:the|your|this)\s+(?:work|piece|knitting)\b"),
         # --- where from, where to ---
+        ("from", rf"(?:from|off)\s+(?:the\s+)?(?!(?:neck|armhole)\b)(?P<part>{_PARTS})\s+{_HOLDER}"),
         ("from", rf"(?:from|off)\s+(?!(?:the\s+)?(?:neck|armhole)\b){_HOLDER}"),
-        ("lying", rf"(?:on|left\s+on|waiting\s+on)\s+(?:the\s+)(?:[a-z]+\s+)?(?:(?:st(?:itch)?[\s-]?)?holders?|(?:spare|holding)\s+(?:needles?|ndls?)|(?:waste|scrap)\s+{_YARN}|thread|pin)\b|(?:left\s+)?on\s+hold\b|left\s+unworked\b"),
+        ("lying", rf"(?:on|left\s+on|waiting\s+on)\s+(?:the\s+)(?:[a-z]+\s+)?(?:(?:st(?:itch)?[\s-]?)?holders?|(?:spare|holding)\s+(?:needles?|ndls?)|(?:waste|scrap)\s+{_YARN}|thread|pin)\b|(?:left\s+)?on\s+hold\b(?:\s+for\s+(?:the\s+)?(?P<part>{_PARTS})(?:\s+{_STS})?)?|left\s+unworked\b"),
         ("holder", ON_HOLDER),
         (
             "holder",

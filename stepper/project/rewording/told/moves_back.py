@@ -23,6 +23,7 @@ from stepper.project.rewording.told.moves_held import (
     side_in,
     then_space,
 )
+from stepper.project.rewording.told.phrases import ToldPhrase
 from stepper.regex import regex
 
 MATCHES: Final = regex(
@@ -75,8 +76,17 @@ def write_returned(clause: Clause) -> Words | None:
     words: Words = [f"change to {size} needles. Return "] if size else ["return "]
     number = number_in(which)
     words += [*then_space(number), "held "]
-    part = next((which.match.span(name) for name in ("part", "of") if which.get(name)), None)
+    part = _part_in(clause, which)
     return [*words, *then_space(part), "sts to needles"]
+
+
+def _part_in(clause: Clause, which: ToldPhrase) -> tuple[int, int] | None:
+    """Return where a clause names the part that stitches are of: by them, or by what holds them."""
+    for phrase in (which, clause.first("from"), clause.first("lying")):
+        for name in ("part", "of"):
+            if phrase is not None and phrase.get(name):
+                return phrase.match.span(name)
+    return None
 
 
 def write_joined(text: str, items: list[Item], at: int, facing: str) -> Words | None:
@@ -102,7 +112,7 @@ def write_joined(text: str, items: list[Item], at: int, facing: str) -> Words | 
         return [*lead, "take up ", *then_space(number), "remaining sts"]
     if which.kind in ("some", "all") and not clause.has("lying", "from"):
         return None
-    part = next((which.match.span(name) for name in ("part", "of") if which.get(name)), None)
+    part = _part_in(clause, which)
     return [*lead, "return ", *then_space(number), "held ", *then_space(part), "sts to needles"]
 
 

@@ -121,6 +121,8 @@ def write_held(text: str, items: list[Item], at: int, start: int) -> Words | Non
         if in_row:
             return ["hold these ", *then_space(number), "sts", *name]
         return [number, " sts. Hold all sts", *name] if number else ["hold all sts", *name]
+    if which.kind == "some" and clause.has("putting"):
+        return None  # "bind off 7 sts, leaving 22 sts on a holder": the next of the row, or all that it has left
     if which.kind in ("next", "some") or (which.kind == "named" and number is not None):
         return None if number is None else ["hold ", number, " sts", *name]
     if which.kind == "middle":

@@ -147,6 +147,8 @@ def _write_sentence(line: Reworded, start: int, stop: int) -> Reworded:
         item, put = items[at], Words()
         done = _read(text, items, at, start, stop, behind_move=new)
         words += [". " if new else (items[at - 1].end, item.start)] if at else []
+        if at and not new and _holds_within(done, len(items)):
+            words[-1] = ", "  # "k20 and hold these 20 sts, k to end" is one row
         if at and done is not None and _CUTS.fullmatch(text, items[at - 1].start, items[at - 1].end):
             new, words = True, [*words[:-1], ". "]
         opens = new or not at
@@ -168,6 +170,11 @@ def _write_sentence(line: Reworded, start: int, stop: int) -> Reworded:
         words += put
         at = used
     return laid_anew(line, begins, stop, words) if changed else line
+
+
+def _holds_within(done: tuple[Words, int, bool] | None, all_: int) -> bool:
+    """Return whether a clause holds stitches just worked, and the row goes on behind it."""
+    return done is not None and done[1] < all_ and bool(done[0]) and str(done[0][0]).startswith("hold these")
 
 
 def _read(

@@ -234,7 +234,10 @@ def _as_long(told: _Kinds) -> tuple[Piece, ...] | None:
         return None
     if (part == "first side" and place not in ("", "shoulder")) or (not place and part.endswith(("sleeve", "body"))):
         return None  # where it ends is not said
-    own = "armhole" if long.get("own").lower().startswith("armhole") else "piece"
+    whose = long.get("own").lower()
+    if whose.endswith(("sleeve", "body")) and not part.endswith(whose.split()[-1]):
+        return None  # a sleeve that is as long as a back: to where?
+    own = "armhole" if whose.startswith("armhole") else "piece"
     words = manner.match.group().strip().lower() if manner is not None else "even"
     if words.startswith("st"):
         words = "even" if words == "straight" else f"in {words}"

@@ -71,6 +71,8 @@ _LAYS: Final = regex(r"(?:[kp](\d+)(?: tbl)?|[kp]\dtog(?: tbl)?|ssk|ssp|skp|sk2p
 _THESE: Final = regex(rf"\s*,?\s*(?:and\s+)?rep(?:eat)?\s+(?:these|those)\s+(?:{N}\s+)?{STS}\s+(?=to|until|till)", re.IGNORECASE)
 _RIB: Final = regex(r"k(\d), p\1|p(\d), k\2")
 _ALONE: Final = regex(r"[kp]\dtog(?: tbl)?|ssk|ssp|skp|kfb|pfb", re.IGNORECASE)
+_CHANGES: Final = regex(r"yo|m1[lrp]?|inc 1|kfb|pfb|[kp]\dtog(?: tbl)?|ssk|ssp|skp|sk2p|s2kp", re.IGNORECASE)
+_OWN_TIMES: Final = regex(r".*(?:times|twice)|[(*].*", re.IGNORECASE)
 _CLOSES: Final = {"(": ")", "[": "]"}
 _DEEPEST: Final = 4
 """Brackets open at once."""
@@ -87,6 +89,8 @@ class _Parts:
     """Whether the last goes on until so many stitches are left, which only what follows tells from a count."""
     numbered: bool = False
     """Whether the last is a number of stitches."""
+    often: bool = False
+    """Whether the last is a stitch with a number of times behind it, and no bracket around it."""
 
     @property
     def text(self) -> str:
@@ -169,7 +173,7 @@ def _list(text: str, start: int, closes: str, depth: int) -> _Parts | None:
         item = _item(text, at, depth)
         if item is None and not depth and not closes:
             item = _until_on_needle(text, at, made.words)
-        if item is None:
+        if item is None or (item.often and _is_pair(made.words)):
             return None
         made.words += item.words
         made.said += item.said
@@ -230,7 +234,15 @@ def _item(text: str, at: int, depth: int) -> _Parts | None:
                 return None
             said.append(same.group().strip(" ()[]"))
             end = same.end()
-    return _Parts([words], end, said, _waits(phrase), phrase.kind in ("counted", "stitch", "tog", "inc", "slip"))
+    return _Parts([words], end, said, _waits(phrase), phrase.kind in ("counted", "stitch", "tog", "inc", "slip"), phrase.kind == "often")
+
+
+def _is_pair(before: list[str]) -> bool:
+    """Return whether a number of times behind the next stitch may be of those before it as well: "yo, k2tog 3 times"."""
+    for word in reversed(before):
+        if _CHANGES.fullmatch(word) or _OWN_TIMES.fullmatch(word):
+            return _CHANGES.fullmatch(word) is not None
+    return False
 
 
 def _until_on_needle(text: str, at: int, before: list[str]) -> _Parts | None:
@@ -374,7 +386,7 @@ def _between(text: str, at: int) -> _Parts | None:
     made = _Parts([], joint.end(), [])
     while True:
         item = _item(text, _blank(text, made.at), 1)
-        if item is None:
+        if item is None or (item.often and _is_pair(made.words)):
             return None
         made.words += item.words
         made.said += item.said
@@ -414,7 +426,7 @@ def _with_ending(text: str, made: _Parts, repeat: str, goal: RowPhrase | None) -
     while True:
         phrase = match_phrase(text, _blank(text, at))
         word = phrase.write if phrase is not None else None
-        if phrase is None or word is None:
+        if phrase is None or word is None or (phrase.kind == "often" and _is_pair(words)):
             return None
         words.append(word)
         at = end_of(phrase)

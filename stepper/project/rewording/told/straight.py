@@ -53,13 +53,15 @@ _WHY: Final = regex(
     re.IGNORECASE,
 )
 """A reason or a comfort behind it."""
-_DEFINED: Final = regex(r"\s*(?::|\s-)\s*(?P<row>\*[^*:.]+?)\s*\*?\s*[;,]?\s*rep(?:eat)?\s+from\s+\*(?:\s+to\s+\*|(?P<end>\s+to\s+end))?\s*(?=[.!]|$)", re.IGNORECASE)
+_DEFINED: Final = regex(r"\s*(?::|\s-)\s*(?P<row>\*[^*:.]+?)\s*\*?\s*[;,]?\s*rep(?:eat)?\s+from\s+\*(?:\s+to\s+\*)?(?P<end>\s+(?:to\s+end|a?round|across))?\s*(?=[.!]|$)", re.IGNORECASE)
 """The one row that a rib is, told behind its name."""
 _RIB: Final = regex(rf"{RIB}$|(?:(?:single|double|twisted|half[\s-]twisted)\s+)?rib(?:bing)?$", re.IGNORECASE)
 """Fabrics whose every row is the same: a seed stitch is more than the row that it begins with."""
 _BARE_RIB: Final = regex(r"rib(?:bing)?$", re.IGNORECASE)
 _COLON: Final = regex(r"(?:\s*(?:now|then)\s+)?rib(?:bing)?\s*:\s*", re.IGNORECASE)
 """What may stand before a rib that is named first: "Ribbing: 5 cm k2, p2"."""
+
+_GERUND: Final = regex(r"\w+ing\b", re.IGNORECASE)
 
 
 def put_works_in_order(line: Reworded) -> Reworded:
@@ -148,10 +150,14 @@ def _sorted(phrases: Sequence[ToldPhrase]) -> dict[str, ToldPhrase] | None:
         before = kind
         if kind == "do" and "do" in found:
             kind = "doing"
+            if _GERUND.match(found["do"].match.group()) and not _GERUND.match(phrase.match.group()):
+                found["doing"], kind = found.pop("do"), "do"  # "continuing in rib, work 3 rounds"
         if kind in found and phrase.kind not in _TWICE:
             return None
         if kind == "doing" and kind in found:
             return None
+        if phrase.kind == "lead" and found and "again" in phrase.match.group().lower():
+            return None  # "knit again until" may come on top of what was worked
         if phrase.kind == "lead" and "from" in phrase.match.group().lower():
             kind = "now"
         if kind in ("part", "beside") and kind in found:
@@ -182,7 +188,7 @@ def _with_row(found: dict[str, ToldPhrase], written: Words, defined: re.Match[st
         return None
     first = next(at for at, piece in enumerate(written) if piece in ("Work", "Continue"))
     far = ["for ", found["long"].match.span("long")] if "long" in found else _measured(found["until"])
-    return [*written[:first], defined.span("row"), f"; rep from *{defined['end'] or ''}. Work ", *far] if far is not None else None
+    return [*written[:first], defined.span("row"), "; rep from * to end. Work " if defined["end"] else "; rep from *. Work ", *far] if far is not None else None
 
 
 def _written(found: dict[str, ToldPhrase]) -> Words | None:
@@ -398,7 +404,7 @@ def _agrees(verb: str, found: dict[str, ToldPhrase], fabric: Words) -> bool:
         return "fabric" in found and _GARTER.search(found["fabric"].match.group()) is not None
     if re.match(r"(?:work|knit)ing\b", verb):
         return False
-    if "doing" in found and not (re.match(r"\w+ing\b", found["doing"].match.group(), re.IGNORECASE) and fabric):
+    if "doing" in found and not (_GERUND.match(found["doing"].match.group()) and fabric):
         return False
     return bool(verb or fabric or kinds & {"even", "set"})  # "4 rounds", "10 cm": of what?
 

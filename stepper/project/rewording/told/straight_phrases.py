@@ -77,7 +77,7 @@ STRAIGHT: Final[Kinds] = tuple(
     for kind, expression in (
         # --- with what ---
         ("change", rf"(?:change|switch|go\s+over)\s+(?:back\s+)?to\s+(?:the\s+)?(?:(?P<size>{SIZE}|{UK_SIZE}|smaller|larger|{ROLE_SIZE})\s+(?:needles?|ndls?\b)|(?P<mm>{MM_SIZE})(?!\s*(?:\(|needles?|ndls?|circ|double|dpn|long)))"),
-        ("needle", rf"(?P<with>(?:with|on|using)\s+)?(?:the\s+)?(?P<size>{SIZE}|{UK_SIZE}|smaller|larger|{ROLE_SIZE})\s+(?:needles?|ndls?\b)"),
+        ("needle", rf"(?P<with>(?:with|on|using)\s+)?(?:the\s+)?(?P<size>{SIZE}|{UK_SIZE}|smaller|larger|{ROLE_SIZE})\s+(?:needles?|ndls?\b)(?:\s*:(?=\s))?"),
         ("needle", rf"(?P<with>with|on|using)\s+(?:(?P<size>{BARE_SIZE})\s+needles?|needles?\s+(?:size\s+|no\.?\s*)?(?P<mm>{MM_SIZE}))"),
         ("yarn", rf"(?:with|using|in)\s+(?P<yarn>{_YARN})(?:\s+(?:only|alone))?(?!\s*(?:and|&|,)\s*{_YARN})"),
         # --- what is only said of it ---

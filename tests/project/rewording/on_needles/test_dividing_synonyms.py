@@ -18,7 +18,7 @@ def read_as(printed: str) -> str:
     [
         (
             "Next row: Work 40 sts in pattern for the right front, BO 8 sts, work until there are 84 sts on RH needle after the bind-off for the back, BO 8 sts, work to end for the left front.",
-            "next row: work 40 sts in pattern, bind off 8 sts, work 84 sts in pattern, bind off 8 sts, work to end",
+            "next row: work 40 sts in pattern, bo 8 sts, work 84 sts in pattern, bo 8 sts, work to end",
         ),
         ("Next rnd: K36 for half of the back, hold 40 sts for sleeve, CO 8 sts, k36 for the other half of the back.", "next rnd: k36, hold 40 sts for sleeve, co 8 sts, k36"),
         ("Continue on the 40 left front sts only. Leave the rest on the cable or move them to waste yarn.", "work in rows over next 40 sts, hold others"),

@@ -22,7 +22,7 @@ def written(line: str) -> str:
         ("Patt 36, turn, leaving remaining sts on a spare needle.", "Patt 36, turn, hold all sts."),
         ("Work to marker. Leave rem 50 back sts on spare ndl. Turn.", "Work to marker, hold rem 50 sts for back. Turn."),
         ("Knit to marker, slip the sts between the markers onto waste yarn, knit to end.", "Knit to marker, hold to next marker, knit to end."),
-        ("Knit 20 and place these on a thread, bind off 8, knit to end.", "Knit 20 and hold these sts, bind off 8, knit to end."),
+        ("Knit 20 and place these on a thread, bind off 8, knit to end.", "Knit 20, hold these sts, bind off 8, knit to end."),
         ("Knit to end and slip the last 8 sts to a safety pin.", "Knit to end and hold these 8 sts."),
         ("Place first 32 sts on holder, center 46 on another, last 32 on a third.", "Hold 32 sts, hold 46 sts, hold rem 32 sts."),
         ("Break yarn and leave these 24 sts on a holder.", "Break yarn. 24 sts. Hold all sts."),

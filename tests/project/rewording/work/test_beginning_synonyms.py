@@ -18,7 +18,7 @@ def written(printed: str) -> str:
 @pytest.mark.parametrize("join", ["Join", "Join to work in the round", "Join into a ring", "Join the work into a round"])
 def test_a_ring_is_closed_with_any_care(join: str, care: str) -> None:
     """The care is said; the ring is one of the stitches there are."""
-    assert written(f"{join}, {care}.") == "join in the round"
+    assert written(f"{join}, {care}.").lower() == "join in the round"
 
 
 @pytest.mark.parametrize("lay", ["divide them evenly over", "distribute the sts equally on", "spread them out between", "arrange the stitches on"])

@@ -114,7 +114,7 @@ def test_what_means_another_thing_is_not_read(printed: str) -> None:
         ("Rib for 6 cm (k2, p2).", "Work in k2, p2 rib for 6 cm."),
         (
             "Cont even until armhole measures same as back to beg of shoulder shaping, ending with a RS row.",
-            "Continue even until front measures same as back to shoulder. Ends with a RS row.",
+            "Work even until front measures same as back to shoulder. ends with a RS row.",
         ),
     ],
 )
