@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.project.duration import UntilLength
+from stepper.project.instructions import BindOff, WorkRounds
+from stepper.project.problems import Span
 from stepper.project.reading import clauses
 from stepper.project.reading.clauses import clauses_of
-from stepper.project.reading.wording import reads
+from stepper.project.reading.wording import Words, read_line, reads
 
 
 def cut(text: str) -> list[str]:
@@ -78,7 +81,9 @@ def test_each_work_of_a_long_sentence_is_one(printed: str, works: list[str]) -> 
 
 def test_a_piece_is_bound_off_behind_its_length() -> None:
     """Cut or read as a whole, the length comes first and all stitches are bound off behind it."""
-    worked, ends = understood(made_plain("Work even until sleeve measures 9 cm, bind off.")).line.sentences
+    reading = read_line("Work even until sleeve measures 9 cm, bind off.", lambda at, length: Span(1, at + 1, length), Words(sizes=1))
+    assert reading.line is not None
+    worked, ends = reading.line.sentences
     assert isinstance(worked, WorkRounds)
     assert isinstance(worked.duration, UntilLength)
     assert isinstance(ends, BindOff)

@@ -28,7 +28,7 @@ def test_stitches_wait_on_anything_that_holds_them(verb: str, holder: str) -> No
         ("Return held 30 sts to needle and rejoin yarn with RS facing.", "With RS facing, return 30 held sts to needles"),
         ("Transfer 30 front sts to the needle. With WS facing, rejoin yarn.", "With WS facing, return 30 held front sts to needles"),
         ("Slip 20 sts from holder to needle, ready for a WS row. Rejoin yarn.", "With WS facing, return 20 held sts to needles"),
-        ("Place 30 sts from holder on needle, join yarn at neck edge and knit to end.", "return 30 held sts to needles. K to end"),
+        ("Place 30 sts from holder on needle, join yarn at neck edge and knit to end.", "return 30 held sts to needles. Knit to end"),
         ("With RS facing, rejoin yarn to held front sts.", "With RS facing, return held front sts to needles"),
     ],
 )

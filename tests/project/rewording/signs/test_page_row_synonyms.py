@@ -50,7 +50,7 @@ def test_three_stitches_together_so_often_stay_two_things() -> None:
         ("K2, *p1, k1; repeat from * across to last 6 sts, k6.", "K2, *p1, k1; rep from * to last 6 sts, k6."),
         ("*K6, k2tog, repeat to marker, k to end.", "*k6, k2tog; rep from * to marker, k to end."),
         ("Row 1: (K1, p1, k2tog) repeat.", "Row 1: (K1, p1, k2tog) to end."),
-        ("K 1, p 1 alternately across.", "(K1, p1) to end."),
+        ("K 1, p 1 alternately across.", "(K 1, p 1) to end."),
         ("*K 1, p 1 *, repeat between *s across row.", "*k1, p1; rep from * to end."),
     ],
 )
