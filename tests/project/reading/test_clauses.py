@@ -81,7 +81,7 @@ def test_each_work_of_a_long_sentence_is_one(printed: str, works: list[str]) -> 
 
 def test_a_piece_is_bound_off_behind_its_length() -> None:
     """Cut or read as a whole, the length comes first and all stitches are bound off behind it."""
-    reading = read_line("Work even until sleeve measures 9 cm, bind off.", lambda at, length: Span(1, at + 1, length), Words(sizes=1))
+    reading = read_line("Work even until sleeve measures 9 cm, bind off.", lambda at, length: Span(line=1, column=at + 1, length=length), Words(sizes=1))
     assert reading.line is not None
     worked, ends = reading.line.sentences
     assert isinstance(worked, WorkRounds)
