@@ -447,8 +447,11 @@ def ground(needles: Needles) -> str:
 def pattern_stands(needles: Needles) -> bool:
     """Return whether anything was set up that "patt 10" may go on with.
 
-    A bare cast-on is none, nor are rows of which is only said that they are knitted ("Knit 4 rows").
+    A bare cast-on is none, nor are rows of which is only said that they are knitted ("Knit 4 rows"). Behind a
+    line that was not read it may have stood in that line.
     """
+    if needles.section.shaky:
+        return True
     here = [line for line in needles.project.lines if line.place.line == needles.here.line]
     if not any("patt" in line.text.lower() for line in here):
         return True  # the page says only what is done at the ends of the row

@@ -319,6 +319,8 @@ class Knitter:
             number = self.place_of("marker", "", 0) - self.taken
         elif each.times is None and works_on:
             raise RefusalError("all the stitches left go on hold here")
+        if each.times is None and not number and self.taken:
+            raise RefusalError("no stitches are left in this row to go on hold.")
         if each.rest and number < left:
             raise RefusalError(f"{number} stitches are called the remaining ones, and {left} are left")
         alone = each.times is None and not to_marker and self.taken == 0
