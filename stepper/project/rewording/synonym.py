@@ -18,7 +18,15 @@ LONG = (
     r'(?:\d|[¼½¾⅛⅜⅝⅞])[\d\s./¼½¾⅛⅜⅝⅞]*(?:\s*[(\[][^)\]]*[)\]])?\s*(?:cm|mm|inch(?:es)?|in|")'
     r"(?:\s*\[[\d\s.,()¼½¾⅛⅜⅝⅞/]*(?:cm|mm|in)\])?"  # the same in the other unit
 )
-HELD_BY = r"(?:hold|(?:a\s+)?(?:st(?:itch)?\s+)?holder|(?:waste|scrap)\s+yarn|(?:a\s+)?spare\s+needle)\b"
+_TO_NEEDLE = (
+    r"(?:for\s+[a-z\s]+?\s(?:back\s+)?(?:on\s?to|on|to)|(?:back\s+)?(?:on\s?)?to)\s+"
+    r"(?:(?:the|your|larger|smaller|main|working|circular|\d(?:\.\d+)?\s?mm)\s+)*(?:needles?|dpns?)\b"
+)
+"""Where stitches go that were on hold: "the sts on hold for the sleeve to the needle" wait no longer."""
+HELD_BY = (
+    rf"(?:hold(?!\s+{_TO_NEEDLE})|(?:a\s+)?(?:st(?:itch)?\s+)?holder|(?:waste|scrap)\s+yarn"
+    r"|(?:a\s+)?spare\s+needle)\b"
+)
 OFF = r"(?:bind|cast)\s+off"
 
 

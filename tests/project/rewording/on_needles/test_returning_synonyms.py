@@ -23,6 +23,8 @@ def read_as(printed: str) -> str:
         ("With RS facing, slip 40 sts from the right front holder to needle.", "with rs facing, return 40 held right front sts to needles"),
         ("Join yarn to the 20 sts on hold for the left front.", "return 20 held left front sts to needles"),
         ("Slip the 40 sts on hold for the left sleeve to the smaller circular needle.", "change to smaller needles. return 40 held left sleeve sts to needles"),
+        ("Slip the 40 sts on hold for the left sleeve to the needle.", "return 40 held left sleeve sts to needles"),
+        ("Place the sts on hold for the left sleeve back on the needle.", "return held left sleeve sts to needles"),
         ("Return the held right front sts to the needle; join yarn at the armhole edge, ready for a WS row.", "with ws facing, return held right front sts to needles"),
         ("Place back sts on needle and rejoin yarn, ready to work a RS row.", "with rs facing, return held back sts to needles"),
         ("Join yarn to the held sts at the armhole edge, ready for a WS row.", "with ws facing, return held sts to needles"),

@@ -22,7 +22,7 @@ def written(printed: str) -> str:
         ("Rejoin yarn at neck edge, RS facing, and work to correspond with first side.", "With RS facing, take up remaining sts. complete like other side"),
         ("Complete to match left front, reversing shapings.", "complete alike left front, reversing shapings"),
         ("Complete as for right front, working neck decs at end of RS rows.", "complete alike right front, reversing shaping"),
-        ("Shape raglans same as back until 33 sts rem.", "Shape raglan as for back until 33 sts rem"),
+        ("Shape raglans same as back until 33 sts rem.", "shape raglan as for back until 33 sts rem"),
         ("Work the Rib Rnd (as for collar) for 5 cm.", "work in as-collar rib for 5 cm"),
         ("Work until the armhole shapings have been completed and 105 sts remain.", "Work to end of armhole shaping. 105 sts"),
     ],
