@@ -187,7 +187,6 @@ LEAFLETS: tuple[Synonym, ...] = (
     _named(2),
     _named(3),
     _named(4),
-    row("divide|arrange|distribute", rf"\b(divide|arrange|distribute)\s+(?:these|the)\s+({N})\s+{STS}\s+(?:evenly\s+)?(?:on|onto|over|between|among)\s+(two|three|four|[2-4])\s+{_NEEDLES}", r"\2 sts. divide over \3 needles", "Divide these 16 sts onto 2 needles."),
     said_row("onto either|on either", r"\s+(?P<said>on(?:to)?\s+either\s+(?:3\s+|4\s+|three\s+|four\s+)?(?:dpns?|double-pointed\s+needles)\s+or\s+(?:an?\s+)?circular\s+needle)\b", "Cast on 62 sts onto either 3 dpns or circular needle and join in round."),
     row("onto each|on each", rf"\b((?:cast\s+on|co))\s+({N})\s+{STS}\s+on(?:to)?\s+each\s+of\s+(2|two)\s+needles\s*[:.;(-]\s*({N})\s+{STS}\s*[)]?", r"\1 \4 sts. divide over \3 needles. \2 sts on each needle", "CO 10 sts onto each of 2 needles: 20 sts."),
     row("needle|dpn", rf"\b(?:slip|place|put|transfer|move|return)\s+(?:the\s+)?({N}\s+)?({_BODY}){STS}\s+(?:back\s+)?on(?:to)?\s+(?:an?\s+|the\s+)?(?:\d+\s*(?:\"|in|inch|cm)\s+)?(?:circular\s+needle|dpns|double-pointed\s+needles)(?:\s*,?\s*and\s+(?=pick\b))", r"return \1\2sts to needles. ", "Slip the 11 thumb sts onto dpns, and pick up and knit 1 st, k to end."),
