@@ -119,6 +119,8 @@ _SPOT: Final = (
     r"foot|leg|hand|palm|thumb|line|point)\b\s*){1,7}(?<!\s)"
 )
 _MARK: Final = r"(?:markers?|m)\b"
+_IS: Final = rf"(?:(?:this|it|which|that)\s+(?:(?:is|marks|will\s+be|now\s+marks|indicates|denotes)\s+(?:now\s+)?)|[=(]\s*=?\s*){_SPOT}"
+"""What is told of the place of a marker, in words that say nothing else."""
 _NEW_BEG: Final = rf"(?:this|here|it)\s+is\s+(?:now\s+)?(?:the|your)\s+(?:new\s+)?{_BEG}(?:\s+(?:from\s+now\s+on|from\s+here(?:\s+on)?))?(?:\s*,?\s+(?:at|in)\s+{_SPOT})?"
 _KNITS: Final = rf"((?:(?<=^)|(?<=[.:,;]\s)|(?<=[.:,;]))\s*(?:k|knit)\s*{N})(?:\s+more)?(?:\s+{STS})?\s*(?:[,;]\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?)"
 _PUTS: Final = r"(?:pm|(?:re-?)?place|put|set|hang|move)"
@@ -134,6 +136,7 @@ PLACED: tuple[Synonym, ...] = (
     row("bor|beg|start", rf"{_KNITS}{_PUTS}\s+(?:(?:a|the|your)\s+)?(?:new\s+)?{_BEG}\s+{_MARK}(?:\s+(?:here|there|to\s+this\s+(?:point|place|spot)))?(?:\s*,?\s+(?P<said>(?:at|in)\s+{_SPOT}))?(?=\s*[.;]|\s*$)", r"\1, pm for new BOR", "Knit 4 sts and place your BOR marker here, in the middle of the underarm.", spelt_out=True),
     row("replace", rf"^(\s*)remove\s+(?:the\s+)?(?:{_BEG}\s+)?{_MARK}\s*,\s*(?:k|knit)\s*({N})(?:\s+{STS})?\s*,\s*(?:and\s+)?replace\s+(?:the\s+)?(?:{_BEG}\s+)?{_MARK}(?=\s*\.?\s*$)", r"\1K\2, pm for new BOR", "Remove marker, knit 4, replace marker."),
     row("bor|beg|start", rf"\b{_PUTS}\s+(?:(?:a|the|your)\s+)?{_BEG}\s+{_MARK}(?:\s+here)?", "pm for BOR", "Place BOR m."),
+    said_row_behind("is |mark|=|(|will", rf"(\b(?:pm|place\s+(?:(?:a|the|your)\s+)?{_MARK})(?:\s+{_FOR_BEG})?)\s*[.;:,]*\s*(?P<said>{_IS})\)?(?=\s*\.?\s*$)", "CO 40 sts. Join, placing marker for start of rnd (right underarm)."),
     row("join", rf"\b(join(?:\s+(?:to|for)\s+work(?:ing)?)?\s+in\s+(?:the\s+)?(?:rnd|round)s?)\s*(?:,\s*(?:and\s+)?|\s+and\s+)(?:pm|plac(?:e|ing)\s+(?:(?:a|the|your)\s+)?{_MARK})\s+(?:{_FOR_BEG}|(?P<said>(?:on|in|around|before)\s+(?:the\s+)?first\s+{STS}))(?=\s*[.;]|\s*$)", r"\1. Pm for BOR", "Join in rnd, placing a marker on first st.", spelt_out=True),
     row("join", rf"(^\s*|[.,]\s*)(?:pm|place\s+(?:(?:a|the|your)\s+)?{_MARK})(?:\s+{_FOR_BEG})?\s*,?\s+and\s+(?=join\b)", r"\1", "Arrange the sts evenly on 4 dpn, place m, and join for working in rnds."),
     said_row_behind("round|rnd", rf"(\bjoin(?:\s+(?:to|for)\s+work(?:ing)?)?\s+in\s+(?:the\s+)?(?:rnd|round)s?)\s*[;,.(]+\s*(?P<said>(?:the\s+)?(?:first\s+{STS}|rnd|round|{_BEG})\s+(?:now\s+)?(?:is|begins|starts)(?:\s+now)?\s+(?:at|in)\s+{_SPOT})\)?(?=\s*\.?\s*$)", "Join for working in the round; the first stitch is at the center of the back."),
