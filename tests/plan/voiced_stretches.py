@@ -50,6 +50,16 @@ VOICED: tuple[Stretch, ...] = (
     _(R, "The next round is not purled.", ""),
     _(R, "The remaining stitches are bound off later.", ""),
     _(R, "The last 3 rounds are knitted in the other colour.", ""),
+    # --- in few words ---
+    _(BARE, "Knit 1 cm rib, 2 knit, 2 purl.", "40*3", {1: "k2 p2 " * 10}),
+    _(BARE, "Rib 1 and 1 for 1 cm.", "40*3", {1: "k1 p1 " * 20}),
+    _(R, "Rib 2 and 2 stitches together.", ""),
+    _(R, "*K6, k2tog* \u2014 35\n*K5, k2tog* - 30", "35 30", {1: "k6 k2tog " * 5}),
+    _(R, "*K6, k2tog* \u2014 36", ""),
+    _(R, "3.5 mm.\nKnit 2 rounds.", "40*2"),
+    _(R, "Stretchy bind-off.", "0"),
+    _(R, "A stretchy bind-off is best.", "-"),
+    _("Cast on 40 sts and work in k1, p1 rib as follows:\n", "Row 1 (RS): *K1, p1; rep from * to end.\nRow 2: *K1, p1; rep from * to end.", "40*2", {1: "k1 p1 " * 20}),
     # --- to the knitter ---
     _(BARE, "You now work 3 rounds of stockinette.", "40*3", {1: "k40"}),
     _(B, "You will now work 2 rows in garter stitch.", "40*2", {1: "k40", 2: "k40"}),

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Iterator
 from typing import Any
 
@@ -10,13 +9,9 @@ import pytest
 from lark import Lark, Token
 
 from stepper.plan.compile import compile_plan
-from stepper.project.draft import FileDraft
 from stepper.project.grammar import grammar_text
-from stepper.project.lines import read_rows
-from stepper.project.problems import Span
 from stepper.project.reader import read_project
 from stepper.project.reading.parsing import NOTE, Stopped, made_plain, understood
-from stepper.project.reading.wording import Words
 from stepper.project.rewording.reference import about, other_wordings, page, reference, stitch_lines
 from tests.invariants import broken_invariants
 from tests.project.wording_patterns import Pattern, as_file, patterns
@@ -113,16 +108,6 @@ def test_a_rule_without_an_example_would_be_seen() -> None:
     grammar.read("Cast on 80 sts.")
     assert grammar.rules["line"]
     assert not grammar.rules["turn_method"]
-
-
-def test_every_other_wording_is_read() -> None:
-    """The table behind the page is part of it."""
-    words = Words(sizes=3, names={"peak", "lace"})
-    for line in other_wordings():
-        draft = FileDraft(text_lines=[])
-        sizes = {len(re.findall(r"\d+", each)) for each in re.findall(r"\d+ \((?:\d+[,:] )*\d+\)", line)}
-        words.sizes = sizes.pop() if len(sizes) == 1 else 3
-        assert read_rows([(line, Span(line=1, column=1))], words, draft).line is not None, line
 
 
 def test_the_reference_is_the_page_and_the_tables() -> None:

@@ -126,6 +126,7 @@ COUNT_SIGNS: tuple[Synonym, ...] = (
     row("sts)|sts]|sts.)|sts.]|s)|d)|m)|n)|s]|d]", rf"(?<=[a-z)\]*\d])\.?\s*[(\[]\s*({_COUNT})\s*[)\]](?=\s*\.?\s*$)(?<!each[)\]])", r". \1", "Inc 1 st at each end of next row, taking inc sts into patt (44 sts)."),
     row("-", rf"(?<=[a-z)\]*\d])\s*-{{1,2}}\s*(?={_COUNT}\s*\.?\s*$)(?<!\d-)(?<!\d\s-)(?<!\d-\s)(?<!\d\s-\s)", ". ", "Next row: Dec 1 st at each end of row-38 sts."),
     row("<|_", rf"(?<=\S)\.?\s*[<_]+({_COUNT})[>_]+(?=\s*\.?\s*$)", r". \1", "Next row: Knit. <70 sts>"),
+    row("*", r"(?<=\*)\s*-+\s*(\d{1,3}(?:\s*[(\[][\d\s,;:]+[)\]])?)\s*\.?\s*$", r". \1 sts.", "*K4, k2tog* - 40"),
 )  # fmt: skip
 """The rows for the stitches printed behind a row, in the order tried."""
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.craft.stitch_patterns import KNOWN, RIB
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
 
@@ -71,7 +72,7 @@ HOMELY: tuple[Synonym, ...] = (
     # --- rows that go on ---
     said_row(
         "as follows",
-        r"\s*(?:,|\band\b)?\s*(?P<said>work\s+as\s+follows)\s*[:.]?\s*$",
+        rf"\s*(?:,|\band\b)?\s*(?P<said>(?:then\s+)?(?:work|knit|cont(?:inue)?|proceed)(?:\s+in\s+(?:the\s+)?(?:rib(?:bing)?|patt(?:ern)?|{RIB}|{KNOWN}))?\s+(?:as\s+follows|thus|like\s+this))\s*[:.]?\s*$",
         "Change to 3.25 mm needles and work as follows",
     ),
     row(

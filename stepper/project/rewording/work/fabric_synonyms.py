@@ -122,6 +122,8 @@ FABRICS: tuple[Synonym, ...] = (
         "Starting with p2, work 6 rows in 2x2 rib.",
     ),
     row("rib", r"\b(\d+)\s?/\s?(\d+)\s+rib\b", r"k\1, p\2 rib", "Work 6 rows in 2/2 rib."),
+    row("rib", rf"\b(?:knit|work)\s+(?:for\s+)?({LONG}|{N}\s+{ROUND})\s+(?:(?:of|in)\s+)?rib(?:bing)?\s*[,:]\s*(?:k|knit)\s*(\d)\s*,\s*(?:p|purl)\s*(\d)(?=\s*[.;]|\s*$)", r"work in k\2, p\3 rib for \1", "Knit 7 cm rib, 2 knit, 2 purl."),
+    row("rib ", r"(^\s*|[.:]\s*)rib\s+(\d)\s+and\s+(\d)\s+(?=for\b|until\b)", r"\1work in k\2, p\3 rib ", "Rib 2 and 2 for 5 cm."),
     row(
         "rib",
         r"\brib\s+(\d)\s?x\s?(\d)\s*\(\s*(k\s?\1\s*,\s*p\s?\2)\s*\)\s+to\s+(marker|m)\b",
