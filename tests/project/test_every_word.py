@@ -199,15 +199,7 @@ SILENT_THERE = {
     "Work the left front the same as the right, but mirrored.": ("but",),
     "Work to correspond with first side, reversing shaping.": ("side",),
     # What stitches hung on, where the yarn is joined, what a marker is called, for which part they lie on a needle.
-    "Slip the 13 sts from the waste yarn back on to three needles.": ("waste",),
     "Change to the larger No. 10 needles.": ("larger",),
-    "Move the sts for one sleeve from the scrap yarn onto dpns.": ("scrap",),
-    "Move the sts for one sleeve from the scrap yarn onto the larger dpns.": ("scrap",),
-    "With RS facing, slip 40 sts from front holder to needle.": ("holder",),
-    "Return held 30 sts to the needle and rejoin yarn at the neck edge with RS facing.": ("neck",),
-    "Return the held right front sts to the needle; join yarn at the armhole edge, ready for a WS row.": ("armhole",),
-    "Return the held right front sts to the needle; join yarn at the armhole edge.": ("armhole",),
-    "Join yarn to the held sts at the armhole edge, ready for a WS row.": ("armhole",),
     "Break yarn and leave these 3 sets of sts on holders.": ("3",),
     "CO 40 sts. Divide over 2 needles. Move one stitch from N2 to N1, so that there are 20 sts on each needle.": ("divide",),
     "CO 40 sts. Divide over 2 needles. Slip the first st of N2 (a purl st) to the end of N1.": ("divide",),
@@ -237,8 +229,6 @@ SILENT_THERE = {
     "Read the next section through before you continue, as armhole and neck are shaped at the same time.": ("section", "through", "you", "shaped"),
     "Next row (WS): P to end, but dec 1 st at armhole edge.": ("but",),
     "Bind off in steps at the neck edge: 6 sts twice, then 7 sts once.": ("once",),
-    "Knit the right front like the left, but with all shapings reversed.": ("knit", "but"),
-    "Knit the left front like the right, but with all shapings reversed.": ("knit", "but"),
     "Work exactly as for the front until the armhole shapings have been completed and 105 sts remain.": ("been",),
     # "4 mm" is a needle's; the pattern's name says its row again; "so", "is" and "stitches" are the grammar of print.
     "Divide the stitches in half, so you have 16 stitches on each needle tip.": ("so",),
@@ -258,18 +248,14 @@ SILENT_THERE = {
     "Repeat these 2 rows 14 more times: 30 rows total.": ("total",),
     "Rep last 2 rnds until there are 28 sts on each needle, 56 altogether.": ("altogether",),
     # "Until measures same as back to shoulder" is of the piece; "as for back" is worked; rounds in stockinette are every round.
-    "Cont even until armhole measures same as back to beg of shoulder shaping.": ("armhole",),
-    "Knit as for back until piece measures 12 cm.": ("knit",),
     "Continuing in MC, knit 1 round.": ("continuing",),
     "Knit every round, at the same time inc 1 st at each end of 5th and every foll 8th round until there are 66 sts.": ("every",),
-    "Knit until body measures 30 cm down from underarm.": ("down",),
     # --- where the stitches are: one way to say it of several that mean the same, or a place that is one ---
     "CO 56 sts. Divide equally between 4 needles.": ("equally",),
     "CO 56 sts, distribute them equally on 4 needles and join.": ("equally",),
     "K20, turn, and continue on these 20 sts only, slipping remaining sts on to a spare needle.": ("20",),
     "K8, pm for new BOR, knit to end of back sts and continue to BOR marker.": ("marker",),
     "K8, hold 8 sts, k16. 24 body sts remain on the needle.": ("body",),
-    "Place 30 sts from holder on needle, join yarn at neck edge and knit to end.": ("neck",),
     "CO 8 sts. Graft the toe with Kitchener stitch.": ("toe",),
     "CO 8 sts. Break off wool, thread through remaining 8 sts, draw up tightly and fasten off.": ("off",),
     "Pick up and knit 3 sts, k 15 thumb sts from waste yarn.": ("waste",),
@@ -325,7 +311,6 @@ SILENT_THERE = {
     # "Are left", "ending after", "facing you", "has reached" and "every subsequent": as without them.
     "48 sts are left.": ("are",),
     "Work in garter st for 4 rows, ending after working a WS row.": ("after",),
-    "Rejoin yarn to held sts with right side facing you, bind off 10 sts, k to end.": ("you",),
     "Work chart peak until piece has reached 5 cm.": ("has",),
     "Work in st st and stripe sequence of 6 rows B, 6 rows A until piece measures 20 cm.": ("sequence",),
 }
@@ -357,10 +342,9 @@ def legal_lines() -> dict[str, tuple[int, tuple[str, ...]]]:
         lines |= {line.text: sizes for section in project.sections for line in section.lines}
     for page in sorted((HERE / "printed").glob("*.txt")):
         rows = (row.strip() for row in page.read_text(encoding="utf-8").splitlines())
-        lines |= {row: (0, ("S", "M", "L")) for row in rows if row.endswith(".") and row not in lines}
-    return {
-        text: sizes for text, sizes in lines.items() if not NOTE.match(text) and reading(text, *sizes) is not None
-    }
+        found = {row: (0, ("S", "M", "L")) for row in rows if row.endswith(".") and row not in lines}
+        lines |= {row: sizes for row, sizes in found.items() if reading(row, *sizes) is not None}
+    return {text: sizes for text, sizes in lines.items() if not NOTE.match(text)}
 
 
 def reading(text: str, sizes: int, size_names: tuple[str, ...]) -> Line | None:

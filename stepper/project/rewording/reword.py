@@ -49,6 +49,8 @@ from stepper.regex import regex
 
 _MOST = 8
 """Most times one row of the table is tried again on its own result."""
+_LONGEST = 2000
+"""Most letters of a line that is looked at as told: a row is shorter, and so is a paragraph."""
 _PIECES = regex(r"\\(\d)")
 _CHOICE = regex(r"^or\s+(?:until|up\s+to|to|when)\b", re.I)
 """What begins a remark that leaves a length to the knitter; the rest of it is looked through."""
@@ -109,6 +111,8 @@ def undress(plain: str) -> Reworded:
 
 def _as_printed_elsewhere(line: Reworded) -> Reworded:
     """Return a line that nothing else reads as other pages print it; the same if it has no such words."""
+    if len(line.text) > _LONGEST:
+        return line
     line = write_moves(write_rows(write_lists_in_turn(take_tails_off(line))))
     line = write_told(write_join_lists(write_edge_steps(write_edge_lists(line))))
     again = _by_rows(_by_rows(line, STOPS) if "." in line.text else line, SECOND_LOOK)
@@ -152,6 +156,8 @@ def orders(plain: str) -> bool:
     Args:
         plain: The line, made plain.
     """
+    if len(plain) > _LONGEST:
+        return False
     return any(
         ordered_words(plain, undressed=bare).text != take_tails_off(_plain_lists(plain, undressed=bare)).text
         for bare in (False, True)
