@@ -72,7 +72,7 @@ HOMELY: tuple[Synonym, ...] = (
     # --- rows that go on ---
     said_row(
         "as follows",
-        rf"\s*(?:,|\band\b)?\s*(?P<said>(?:then\s+)?(?:work|knit|cont(?:inue)?|proceed)(?:\s+in\s+(?:the\s+)?(?:rib(?:bing)?|patt(?:ern)?|{RIB}|{KNOWN}))?\s+(?:as\s+follows|thus|like\s+this))\s*[:.]?\s*$",
+        rf"\s*(?:,|\band\b)?\s*(?P<said>work\s+as\s+follows|(?:then\s+)?(?:work|knit|cont(?:inue)?|proceed)\s+in\s+(?:the\s+)?(?:rib(?:bing)?|patt(?:ern)?|{RIB}|{KNOWN})\s+(?:as\s+follows|thus|like\s+this))\s*[:.]?\s*$",
         "Change to 3.25 mm needles and work as follows",
     ),
     row(
