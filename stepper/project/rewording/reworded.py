@@ -62,3 +62,24 @@ def laid_anew(line: Reworded, start: int, end: int, pieces: Sequence[str | tuple
         text=line.text[:start] + "".join(text) + line.text[end:],
         places=(*line.places[:start], *places, *line.places[end:]),
     )
+
+
+def cut_out(line: Reworded, cuts: Sequence[tuple[int, int, str]]) -> Reworded:
+    """Return a line without some stretches, whose words are said with it.
+
+    Args:
+        line: The line.
+        cuts: Where each stretch begins and ends in the text, in their order, and what is said of it; the
+            signs around those words are not.
+    """
+    text: list[str] = []
+    places: list[int] = []
+    done = 0
+    for start, end, _ in cuts:
+        text.append(line.text[done:start])
+        places += line.places[done:start]
+        done = end
+    text.append(line.text[done:])
+    places += line.places[done:]
+    kept = tuple(said.strip(" .,;-") for _, _, said in cuts)
+    return replace(line, text="".join(text), places=tuple(places), kept=(*line.kept, *kept))

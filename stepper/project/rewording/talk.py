@@ -10,12 +10,11 @@ Source: common practice.
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.clauses.telling import works_nothing
 from stepper.project.rewording.remarks.idle import is_idle
-from stepper.project.rewording.reworded import Reworded
+from stepper.project.rewording.reworded import Reworded, cut_out
 from stepper.regex import regex
 
 _GO_ON: Final = regex(
@@ -95,17 +94,7 @@ def take_talk_out(line: Reworded) -> Reworded:
     bullet = _BULLET.match(line.text)
     if bullet is not None and cuts[0][0] <= bullet.end():
         cuts[0] = (0, *cuts[0][1:])
-    text: list[str] = []
-    places: list[int] = []
-    done = 0
-    for start, end, _ in cuts:
-        text.append(line.text[done:start])
-        places += line.places[done:start]
-        done = end
-    text.append(line.text[done:])
-    places += line.places[done:]
-    kept = tuple(said.strip(" .,;-") for _, _, said in cuts)
-    return replace(line, text="".join(text), places=tuple(places), kept=(*line.kept, *kept))
+    return cut_out(line, cuts)
 
 
 def _is_all_talk(words: str) -> bool:

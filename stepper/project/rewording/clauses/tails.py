@@ -9,13 +9,12 @@ how often, how far, with which yarn or in which rows is no tail. Source: the wor
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.clauses import word_classes as of
 from stepper.project.rewording.clauses.clause import words_of
 from stepper.project.rewording.clauses.telling import works_nothing
-from stepper.project.rewording.reworded import Reworded
+from stepper.project.rewording.reworded import Reworded, cut_out
 from stepper.regex import regex
 
 _HOW_MUCH: Final = r"(?:(?:very|quite|rather|fairly|really|nice\s+and|not\s+too|a\s+(?:bit|little)|just|too|reasonably|relatively)\s+)"
@@ -94,17 +93,7 @@ def take_tails_off(line: Reworded) -> Reworded:
     cuts = _cuts_in(line.text)
     if not cuts:
         return line
-    text: list[str] = []
-    places: list[int] = []
-    done = 0
-    for start, end, _ in cuts:
-        text.append(line.text[done:start])
-        places += line.places[done:start]
-        done = end
-    text.append(line.text[done:])
-    places += line.places[done:]
-    kept = tuple(said.strip(" .,;-()") for _, _, said in cuts)
-    return replace(line, text="".join(text), places=tuple(places), kept=(*line.kept, *kept))
+    return cut_out(line, [(start, end, said.strip(" .,;-()")) for start, end, said in cuts])
 
 
 def _cuts_in(text: str) -> list[tuple[int, int, str]]:
