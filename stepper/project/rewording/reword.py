@@ -158,9 +158,10 @@ def orders(plain: str) -> bool:
     """
     if len(plain) > _LONGEST:
         return False
+    manners = (False, True) if undress(plain).text != plain else (False,)
     return any(
-        ordered_words(plain, undressed=bare).text != take_tails_off(_plain_lists(plain, undressed=bare)).text
-        for bare in (False, True)
+        ordered_words(plain, undressed=bare).text != _without_tails(plain, undressed=bare).text
+        for bare in manners
     )
 
 
@@ -172,7 +173,13 @@ def ordered_words(plain: str, *, undressed: bool = False) -> Reworded:
         plain: The line, made plain.
         undressed: Whether its signs are first put as most pages have them.
     """
-    return write_orders(take_tails_off(_plain_lists(plain, undressed=undressed)))
+    return write_orders(_without_tails(plain, undressed=undressed))
+
+
+@lru_cache(maxsize=1024)
+def _without_tails(plain: str, *, undressed: bool) -> Reworded:
+    """Return a line with each list of sizes in one form and without what only tells behind its orders."""
+    return take_tails_off(_plain_lists(plain, undressed=undressed))
 
 
 def _plain_lists(plain: str, *, undressed: bool = False) -> Reworded:
