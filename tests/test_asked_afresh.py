@@ -12,6 +12,7 @@ from __future__ import annotations
 import pytest
 
 from tests.asking import hears, rows_of
+from tests.tables import each_row
 
 THIRD = rows_of("""
 yoke     | how many pine stitches are in this round     | pine stitches of the round | ?
@@ -80,7 +81,7 @@ raglan   | how many stitches will be left for the neck             | the count, 
 """)
 
 
-@pytest.mark.parametrize(("place", "said", "needed", "answer"), [*THIRD, *FIFTH], ids=lambda part: part.replace(" ", "-"))
+@each_row(("place", "said", "needed", "answer"), [*THIRD, *FIFTH])
 def test_she_hears_what_she_needs(place: str, said: str, needed: str, answer: str) -> None:
     """At the prompt; what is not known is refused, never answered with something else."""
     hears(place, said, answer)

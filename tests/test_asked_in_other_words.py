@@ -8,9 +8,8 @@ answered with something else.
 
 from __future__ import annotations
 
-import pytest
-
 from tests.asking import hears, rows_of
+from tests.tables import each_row
 
 DEVELOPED_ON = """
 yoke     | what colour am I holding                       | the yarn in hand | Chalk now
@@ -81,7 +80,7 @@ yoke     | what have I altered so far                     | the alterations | as
 ROWS = [*rows_of(DEVELOPED_ON), *rows_of(ASKED_ONCE)]
 
 
-@pytest.mark.parametrize(("place", "said", "needed", "answer"), ROWS, ids=lambda part: part.replace(" ", "-"))
+@each_row(("place", "said", "needed", "answer"), ROWS)
 def test_she_hears_what_she_needs(place: str, said: str, needed: str, answer: str) -> None:
     """At the prompt; what is not known is refused, never answered with something else."""
     hears(place, said, answer)

@@ -7,9 +7,8 @@ else.
 
 from __future__ import annotations
 
-import pytest
-
 from tests.asking import hears, rows_of
+from tests.tables import each_row
 
 QUESTIONS = """
 yoke     | what do I knit with now              | the yarn of the next stitch                               | Chalk now
@@ -56,7 +55,7 @@ heel     | how many more turns                  | short rows left               
 ROWS = rows_of(QUESTIONS)
 
 
-@pytest.mark.parametrize(("place", "said", "needed", "answer"), ROWS, ids=lambda part: part.replace(" ", "-"))
+@each_row(("place", "said", "needed", "answer"), ROWS)
 def test_she_hears_what_she_needs(place: str, said: str, needed: str, answer: str) -> None:
     """At the prompt; what is not known is refused, never answered with something else."""
     hears(place, said, answer)

@@ -13,6 +13,7 @@ import pytest
 from tests.bench.mutant_swap import CannotSwapError, swap
 from tests.bench.mutant_tests import mirrored_tests, other_tests, reached_from
 from tests.bench.mutants import EQUIVALENT, candidates_of, differs, equivalents, modules_of, mutants_of
+from tests.tables import each_row
 
 ROOT = Path(__file__).parent.parent
 
@@ -35,7 +36,7 @@ def changes(source: str) -> set[tuple[str, str]]:
     return {(each.before, each.after) for each in mutants_of("stepper/x.py", source)}
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("before", "after"),
     [
         ("each > 2", "(each >= 2)"),

@@ -8,9 +8,8 @@ from __future__ import annotations
 
 import re
 
-import pytest
-
 from tests.asking import answer_to, hears, rows_of
+from tests.tables import each_row
 
 QUESTIONS = """
 yoke     | what's next                        | Next: round 14, chart trail round 5
@@ -168,7 +167,7 @@ def test_there_are_more_than_a_hundred() -> None:
     assert sum(answer == "?" for _, _, answer in ROWS) <= len(ROWS) / 20
 
 
-@pytest.mark.parametrize(("place", "said", "answer"), ROWS, ids=lambda part: part.replace(" ", "-"))
+@each_row(("place", "said", "answer"), ROWS)
 def test_she_is_answered(place: str, said: str, answer: str) -> None:
     """At the prompt, where a slip of the fingers is forgiven; nothing is answered with a wrong thing."""
     hears(place, said, answer)

@@ -16,6 +16,7 @@ from typing import Any, ClassVar
 import pytest
 
 from stepper.records import dataclass
+from tests.tables import each_row
 
 
 def makes() -> Iterator[Callable[..., Any]]:
@@ -244,8 +245,8 @@ ARGUMENTS: tuple[tuple[tuple[Any, ...], dict[str, Any]], ...] = (
 )
 
 
-@pytest.mark.parametrize("kind", KINDS)
-@pytest.mark.parametrize(("values", "names"), ARGUMENTS)
+@each_row("kind", KINDS)
+@each_row(("values", "names"), ARGUMENTS)
 def test_a_record_is_made_shown_compared_and_hashed_as_the_librarys(
     kind: Callable[..., type[Any]], values: tuple[Any, ...], names: dict[str, Any]
 ) -> None:

@@ -14,6 +14,7 @@ import pytest
 import stepper
 from stepper.regex import regex
 from tests.hanging import hung_on, may_hang, needs_clock, words_again
+from tests.tables import each_row
 
 PATTERN = r"(?P<work>k|p)(\d+)|(yo)"
 TEXT = "K2, p3, yo, k12"
@@ -33,8 +34,8 @@ def _shown(match: re.Match[str] | None) -> object:
     return None if match is None else (match.span(), match.groups(), match.lastgroup)
 
 
-@pytest.mark.parametrize("question", QUESTIONS)
-@pytest.mark.parametrize("flags", [0, re.I])
+@each_row("question", QUESTIONS)
+@each_row("flags", [0, re.I])
 def test_it_answers_as_a_pattern_compiled_at_once(question: str, flags: int) -> None:
     """The first time, when it is compiled, and every time after."""
     late, at_once = regex(PATTERN, flags), re.compile(PATTERN, flags)

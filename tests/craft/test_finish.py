@@ -9,9 +9,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.craft.finish import FinishForecast, forecast_finish
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize("seen", [*range(2, 14)])
+@each_row("seen", [*range(2, 14)])
 def test_range_solves_the_prediction_interval(seen: int) -> None:
     """In the first fortnight both ends are where scipy's t interval for the sum of n further days meets the
     work left."""

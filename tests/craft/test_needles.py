@@ -8,6 +8,7 @@ from itertools import pairwise
 import pytest
 
 from stepper.craft.needles import NEEDLE_SIZES, NEEDLES, SIZE, is_same_needle, needle_from_uk, needle_from_us
+from tests.tables import each_row
 
 # Rows on which the published tables agree (fineleaffibres.com "US to mm", sizechartly.com).
 AGREED = {
@@ -19,7 +20,7 @@ AGREED = {
 DISPUTED = {"000": (1.5, 1.25), "00": (1.75, 1.5), "2": (2.75, 3.0), "17": (12.75, 12.0), "19": (15.0, 16.0)}
 
 
-@pytest.mark.parametrize(("us", "mm"), AGREED.items())
+@each_row(("us", "mm"), AGREED.items())
 def test_agreed_rows_have_one_diameter_and_one_number(us: str, mm: float) -> None:
     """A needle a size off changes every measurement of the garment."""
     size = needle_from_us(us)
@@ -65,7 +66,7 @@ def test_unknown_sizes_are_refused() -> None:
         needle_from_us("12")
 
 
-@pytest.mark.parametrize(
+@each_row(
     "written",
     [
         "3.75 mm",

@@ -9,9 +9,10 @@ import pytest
 
 from stepper.craft.stitch_patterns import PATTERNS, StitchPattern, find_pattern
 from stepper.craft.stitches import stitch
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("words", "rows"),
     [
         ("seed stitch", ["k p", "p k"]),
@@ -86,7 +87,7 @@ def test_every_row_of_the_table_is_made_of_stitches_and_equally_long() -> None:
         assert all(stitch(code).uses == stitch(code).leaves == 1 for row in pattern.rows for code in row)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("words", "repeat", "extra"),
     [
         ("stockinette", 1, None),
@@ -133,7 +134,7 @@ def _shifted(rows: tuple[tuple[str, ...], ...]) -> set[tuple[tuple[str, ...], ..
     return {tuple(row[by:] + row[:by] for row in each) for each in turned for by in range(len(rows[0]))}
 
 
-@pytest.mark.parametrize("pattern", PATTERNS.values(), ids=lambda pattern: pattern.name)
+@each_row("pattern", PATTERNS.values())
 def test_a_pattern_is_reversible_if_its_other_side_shows_the_same(pattern: StitchPattern) -> None:
     """A knit seen from behind is a purl. Twisted and slipped stitches look otherwise there. Source: common practice."""
     assert pattern.reversible == (_from_behind(pattern.rows) in _shifted(pattern.rows))

@@ -17,9 +17,10 @@ from stepper.craft.stitch_yarn import (
     stitch_yarn,
 )
 from stepper.craft.stitches import STITCHES, Kind
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize("code", sorted(STITCHES))
+@each_row("code", sorted(STITCHES))
 def test_every_stitch_of_the_table_has_a_take_in_order(code: str) -> None:
     """Low is never above likely, nor likely above high; a stitch that is worked takes something."""
     take = stitch_yarn(code)
@@ -137,7 +138,7 @@ def test_a_double_stitch_takes_about_half_a_loop() -> None:
     assert stitch_yarn("ds").loops == (0, 0.5, 1)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("code", "loops", "widths"),
     [
         ("k1b", (1, 1.2, 1.5), (0, 0, 0)),  # through a loop a row below: never less than one

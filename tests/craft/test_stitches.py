@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.craft.stitches import ALIASES, STITCHES, Kind, find_stitch, list_codes, stitch, whole_words
+from tests.tables import each_row
 
 # Source: Craft Yarn Council booklet 2018, knitting master list, checked against general abbreviation
 # lists (check-values 1.6, published): code, uses, leaves.
@@ -67,7 +68,7 @@ BY_MAKING = [
 ]
 
 
-@pytest.mark.parametrize(("code", "uses", "leaves"), PUBLISHED + BY_MAKING)
+@each_row(("code", "uses", "leaves"), PUBLISHED + BY_MAKING)
 def test_a_stitch_uses_and_leaves_what_the_published_list_says(code: str, uses: int, leaves: int) -> None:
     """Every count of the program rests on these two numbers."""
     assert (stitch(code).uses, stitch(code).leaves) == (uses, leaves)
@@ -127,7 +128,7 @@ def test_an_unknown_code_is_our_own_fault() -> None:
         stitch("nonsense")
 
 
-@pytest.mark.parametrize("entry", STITCHES.values(), ids=lambda entry: entry.code)
+@each_row("entry", STITCHES.values())
 def test_the_kind_of_a_stitch_agrees_with_its_count(entry: object) -> None:
     """An increase leaves more than it uses, a decrease less, the rest of the worked ones the same."""
     assert hasattr(entry, "kind")
@@ -140,7 +141,7 @@ def test_the_kind_of_a_stitch_agrees_with_its_count(entry: object) -> None:
     assert entry.said
 
 
-@pytest.mark.parametrize("entry", [e for e in STITCHES.values() if e.wrong_side], ids=lambda e: e.code)
+@each_row("entry", [e for e in STITCHES.values() if e.wrong_side])
 def test_the_opposite_of_a_stitch_has_the_same_count(entry: object) -> None:
     """On the wrong side another stitch is worked, with the same use and yield (check-values 1.7.4)."""
     opposite = stitch(entry.wrong_side)  # type: ignore[attr-defined]

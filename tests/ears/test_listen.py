@@ -9,6 +9,7 @@ import pytest
 
 from stepper.ears.listen import listen, load_speech_detector, measure_level_db
 from stepper.ears.ports import FoundAlone, Heard, Place
+from tests.tables import each_row
 
 
 class Tape:
@@ -287,9 +288,9 @@ def test_a_cue_a_little_louder_than_a_film_is_found_by_its_sounds_and_heard_once
 MOVES = Heard(text="go back", score=0.9, addressed=True, moves=True)
 
 
-@pytest.mark.parametrize("heard", [MOVES, replace(MOVES, moves=False)], ids=["moves", "moves nothing"])
-@pytest.mark.parametrize("behind", [1700, 1300, 700])
-@pytest.mark.parametrize("more", [False, True])
+@each_row("heard", [MOVES, replace(MOVES, moves=False)])
+@each_row("behind", [1700, 1300, 700])
+@each_row("more", [False, True])
 def test_what_moves_the_knitting_is_taken_amid_a_film_where_it_was_said_to_its_end(
     heard: Heard, behind: int, more: bool
 ) -> None:

@@ -15,6 +15,7 @@ from stepper.session.questions.topics import Topic
 from stepper.session.state import Knitting, Position, State, Verified
 from tests.fixtures import plan_named
 from tests.playbook import AT, tell
+from tests.tables import each_row
 
 GARMENTS = ("switchback", "cardigan", "shawl", "socks", "mittens", "hat")
 WORDS_PER_SECOND = 2.5
@@ -64,7 +65,7 @@ SHAWL = plan_named("shawl")
 COUNT = Verified(place=Position(index=len(SHAWL.rounds)), stitches=7)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("effect", "said"),
     [
         (about_ahead.TellKnittedToday(stitches=0, rounds=0), "Nothing this evening yet."),

@@ -1,14 +1,14 @@
 from __future__ import annotations
 
-import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.language.aloud import spell_out
 from stepper.language.numbers import words
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("line", "said"),
     [
         ("Round 31 of 37.", "Round thirty one of thirty seven."),

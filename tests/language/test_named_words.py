@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.craft.stitches import Kind
 from stepper.language.effect_words import tell_effect
 from stepper.session.effects import Effect
 from stepper.session.questions import about_named
 from stepper.session.state import NoteKept
 from tests.fixtures import plan_named
+from tests.tables import each_row
 
 SWITCHBACK = plan_named("switchback")
 DIVIDE = next(each.index for each in SWITCHBACK.rounds if each.holds)
@@ -21,7 +20,7 @@ def _rhythm(*gaps: tuple[int, int], ahead: int | None = 3) -> about_named.TellRh
     return about_named.TellRhythm(kind=Kind.DECREASE, gaps=gaps, index=index, here=DIVIDE + 1)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("effect", "line"),
     [
         (about_named.TellPartNotes(notes=(("body", (NOTE,)),)), "Body, round 20: a larger needle."),

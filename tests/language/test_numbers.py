@@ -21,6 +21,7 @@ from stepper.language.numbers import (
     spoken_decimal,
     words,
 )
+from tests.tables import each_row
 
 EVERY = range(LARGEST + 1)
 
@@ -75,7 +76,7 @@ def test_three_figures_are_understood_as_digit_and_two_figures() -> None:
             assert n == number(f"{n // 100} {n % 100}")
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("text", "expected"),
     [
         # common practice: British "and", American none, hyphens in print, "a" for one
@@ -141,7 +142,7 @@ def test_what_is_said_is_understood(text: str, expected: int) -> None:
     assert expected == number(text.split())
 
 
-@pytest.mark.parametrize(
+@each_row(
     "text",
     [
         "",
@@ -259,7 +260,7 @@ def test_numbers_out_of_range_are_refused(n: int) -> None:
             say(n)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("text", "expected"),
     [
         ("thirty", "30"),
@@ -307,7 +308,7 @@ def test_measurements_are_understood(text: str, expected: str) -> None:
     assert Fraction(expected) == decimal(text)
 
 
-@pytest.mark.parametrize(
+@each_row(
     "text",
     [
         "",
@@ -358,7 +359,7 @@ def test_decimals_are_understood_again(hundredths: int) -> None:
     assert value == decimal(spoken_decimal(value))
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("value", "expected"),
     [
         (Fraction(15, 4), "three point seven five"),

@@ -3,7 +3,6 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-import pytest
 from hypothesis import given
 
 from stepper.language.phrasing import in_yarn, said_items, say_round
@@ -12,6 +11,7 @@ from tests.plan.test_compile import plan_of
 from tests.plans import final_increase, phrase, plan
 from tests.project.samples import project
 from tests.session.test_steps import ROUNDS
+from tests.tables import each_row
 
 
 def _spoken(text: str) -> str:
@@ -20,7 +20,7 @@ def _spoken(text: str) -> str:
     return say_round(garment.rounds[1], garment)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("text", "said"),
     [
         ("k246", "knit all two hundred forty six"),

@@ -5,8 +5,6 @@ import json
 from dataclasses import replace
 from typing import Any
 
-import pytest
-
 from stepper.lap.content import describe_sight
 from stepper.lap.ports import Sight
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
@@ -17,6 +15,7 @@ from stepper.screen.view import draw_screen
 from tests.plans import plan
 from tests.screen.scenes import MOMENTS, Desk
 from tests.screen.test_view import shows_large
+from tests.tables import each_row
 
 LISTENING = DeviceStatus(
     ears=EarsState.LISTENING,
@@ -53,7 +52,7 @@ def test_a_page_says_what_the_screen_says() -> None:
     assert page["round"] == "Round 4 of 6"
 
 
-@pytest.mark.parametrize("moment", MOMENTS)
+@each_row("moment", MOMENTS)
 def test_every_moment_can_be_shown(moment: str) -> None:
     """Whatever the screen can show, a page can, as plain JSON."""
     scene = MOMENTS[moment]()

@@ -3,6 +3,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.lap.door import Door, Patience, is_at_home, is_here, make_secret, name_hosts
+from tests.tables import each_row
 
 DOOR = Door(secret="s" * 22, hosts=name_hosts(("127.0.0.1", "192.168.1.20"), 8642))
 ORIGIN = {"Host": "127.0.0.1:8642", "Origin": "http://127.0.0.1:8642"}
@@ -53,7 +54,7 @@ def test_touches_come_from_a_page_alone() -> None:
     assert not DOOR.lets_in({"Host": "127.0.0.1:8642"}, "127.0.0.1", live=True)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("address", "home", "here"),
     [
         ("127.0.0.1", True, True),

@@ -8,6 +8,7 @@ import pytest
 from stepper.lap.touches import CUES, LONGEST_TEXT, NUMBER_CUES, Touch, parse_touch
 from stepper.session import cues
 from stepper.session.state import Knitting, Memento, Position, State
+from tests.tables import each_row
 
 GOOD: dict[str, Any] = {"device": "ab12", "number": 3, "ask": "next", "seen": 41, "place": [4, 20], "again": True, "age": 1.5}
 
@@ -19,7 +20,7 @@ def test_a_touch_is_read() -> None:
     )
 
 
-@pytest.mark.parametrize(
+@each_row(
     "wrong",
     [
         {"device": ""},

@@ -14,6 +14,7 @@ from stepper.project.problems import render_problems
 from stepper.project.reader import read_project
 from tests.invariants import broken_invariants
 from tests.project.samples import legal_works, project
+from tests.tables import each_row
 
 SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
@@ -243,7 +244,7 @@ def test_what_a_length_becomes_is_told_of_the_size_and_the_change_she_knits() ->
     assert '"20 (22, 24) cm after blocking"' in longer
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("work", "words"),
     [
         ("Knit 2 rounds.", "no stitches on the needles"),

@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-import pytest
-
 from tests.plan.piece_stretches import PIECE_STRETCHES
 from tests.plan.stretches import Stretch
 from tests.plan.test_stretches import assert_as_meant, plan_worked
+from tests.tables import each_row
 
 NOT_READ = 17
 """Stretches of the table that are refused, each of which must be."""
 
 
-@pytest.mark.parametrize("entry", PIECE_STRETCHES, ids=lambda entry: entry.lines[:60])
+@each_row("entry", PIECE_STRETCHES)
 def test_pieces_are_worked_as_they_mean_or_refused(entry: Stretch) -> None:
     """Who waits, where stitches are picked up and what is mirrored changes every row behind it."""
     assert_as_meant(entry)

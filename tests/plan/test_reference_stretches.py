@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import pytest
-
 from tests.plan.reference_stretches import REFERENCE_STRETCHES
 from tests.plan.stretches import Stretch
 from tests.plan.test_stretches import assert_as_meant
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize("entry", REFERENCE_STRETCHES, ids=lambda entry: entry.lines[:60])
+@each_row("entry", REFERENCE_STRETCHES)
 def test_what_is_worked_again_is_what_the_words_mean(entry: Stretch) -> None:
     """All that means something is read, and every row of it is the one meant."""
     assert assert_as_meant(entry) == bool(entry.means)

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import pytest
-
 from tests.plan.row_stretches import ROWS
 from tests.plan.stretches import Stretch
 from tests.plan.test_stretches import assert_as_meant
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize("entry", ROWS, ids=lambda entry: entry.lines[:60])
+@each_row("entry", ROWS)
 def test_a_row_is_worked_as_it_means_or_refused(entry: Stretch) -> None:
     """A row has many dresses, and each has to lead to the same stitches; none that means something is refused here."""
     assert assert_as_meant(entry) or not entry.means, "refused"

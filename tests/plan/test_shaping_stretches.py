@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
-import pytest
-
 from tests.plan.shaping_stretches import SHAPING
 from tests.plan.stretches import Stretch
 from tests.plan.test_lookalikes import counts_of, stitches_of, worked_in
 from tests.plan.test_stretches import plan_worked
+from tests.tables import each_row
 
 REFUSED_THOUGH_MEANT = 0
 """Stretches of the table that mean something and are refused."""
 
 
-@pytest.mark.parametrize("entry", SHAPING, ids=lambda entry: entry.lines[:60])
+@each_row("entry", SHAPING)
 def test_shaping_is_worked_as_it_means_or_refused(entry: Stretch) -> None:
     """Two shapings one after the other for two at once make another garment, and nobody sees it before it is sewn."""
     found = plan_worked(entry)

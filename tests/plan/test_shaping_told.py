@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-import pytest
-
 from tests.plan.shaping_told import TOLD
 from tests.plan.stretches import Stretch
 from tests.plan.test_stretches import assert_as_meant, plan_worked
+from tests.tables import each_row
 
 REFUSED_THOUGH_MEANT = 0
 """Stretches of the table that mean something and are refused."""
 
 
-@pytest.mark.parametrize("entry", TOLD, ids=lambda entry: entry.lines[:60])
+@each_row("entry", TOLD)
 def test_what_is_told_is_worked_as_it_means_or_refused(entry: Stretch) -> None:
     """A sentence has many orders of its words, and each has to lead to the same rows."""
     assert_as_meant(entry)

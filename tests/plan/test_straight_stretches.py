@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import pytest
-
 from tests.plan.straight_stretches import STRAIGHT
 from tests.plan.stretches import Stretch
 from tests.plan.test_stretches import assert_as_meant
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize("entry", STRAIGHT, ids=lambda entry: entry.lines[:60])
+@each_row("entry", STRAIGHT)
 def test_straight_work_is_worked_as_it_means_or_refused(entry: Stretch) -> None:
     """Its phrases stand in any order; what is one word more than they say is another thing."""
     assert_as_meant(entry)

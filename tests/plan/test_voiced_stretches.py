@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
-import pytest
-
 from tests.plan.stretches import Stretch
 from tests.plan.test_lookalikes import counts_of, stitches_of, worked_in
 from tests.plan.test_stretches import plan_worked
 from tests.plan.voiced_stretches import VOICED
+from tests.tables import each_row
 
 REFUSED_THOUGH_MEANT = 0
 """Stretches of the table that mean something and are refused."""
 
 
-@pytest.mark.parametrize("entry", VOICED, ids=lambda entry: entry.lines[:60])
+@each_row("entry", VOICED)
 def test_what_is_ordered_is_worked_as_it_means_or_refused(entry: Stretch) -> None:
     """A sentence that only tells what lies there makes rows nobody wanted, if it is taken for an order."""
     found = plan_worked(entry)

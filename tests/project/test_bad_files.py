@@ -8,10 +8,9 @@ from __future__ import annotations
 
 from pathlib import Path
 
-import pytest
-
 from stepper.errors import ProjectError
 from stepper.sitting.project_file import plan_of_text
+from tests.tables import each_row
 from tests.waiting import processor_s, usual_s
 
 BAD = sorted((Path(__file__).parent / "bad").glob("*.yaml"))
@@ -26,7 +25,7 @@ def error_of(path: Path) -> str:
     return "sound\n"
 
 
-@pytest.mark.parametrize("path", BAD, ids=lambda path: path.stem)
+@each_row("path", BAD)
 def test_every_bad_file_has_the_text_beside_it(path: Path) -> None:
     """Where, what was found, what was expected, and the nearest legal wording: word for word."""
     assert error_of(path) == path.with_suffix(".txt").read_text(encoding="utf-8")

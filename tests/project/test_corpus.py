@@ -21,6 +21,7 @@ from tests.project.corpus_judge import (
     verdict,
     worked,
 )
+from tests.tables import each_row
 
 KNOWN_MISREAD: tuple[str, ...] = ()
 """Entries accepted with another meaning, or with an assumption that is not told, or that end in a traceback. The list
@@ -98,7 +99,7 @@ def stitches_before(entry: Entry, size: int) -> int:
     return plans[size].rounds[-1].after if plans else 0
 
 
-@pytest.mark.parametrize("kind", range(38))
+@each_row("kind", range(38))
 def test_what_is_expected_can_be_knitted(kind: int) -> None:
     """A meaning worked out by hand may hold a slip; its rows must use what is there and leave what is printed."""
     for entry in entries().values():

@@ -23,6 +23,7 @@ from stepper.project.reading.wording import EXAMPLES, Words, read_line
 from stepper.project.rewording.reference import other_wordings
 from stepper.project.stitchwork import PrintedLength
 from tests.project.wording_patterns import patterns
+from tests.tables import each_row
 
 HERE = Path(__file__).parent
 NAMES = frozenset({"trail", "ridge", "cairn", "peak", "lace", "fern", "MC", "A", "B"})
@@ -469,7 +470,7 @@ def test_a_telling_word_put_in_anywhere_changes_the_reading_or_is_refused(case: 
     assert not same(text, crowded, sizes, names), crowded
 
 
-@pytest.mark.parametrize(
+@each_row(
     "line",
     [
         "Bind off 4 sts for underarm twice.",

@@ -15,6 +15,7 @@ from stepper.project.problems import Span
 from stepper.project.reading import parsing
 from stepper.project.reading.wording import LineReading, Words, read_line
 from stepper.project.stitchwork import Work
+from tests.tables import each_row
 
 
 def read(text: str) -> LineReading:
@@ -47,7 +48,7 @@ def test_a_stitch_added_to_the_table_is_read(monkeypatch: pytest.MonkeyPatch, tm
     forget()
 
 
-@pytest.mark.parametrize("form", [form for form in stitches.whole_words() if form not in ("m", "inc", "dec")])
+@each_row("form", [form for form in stitches.whole_words() if form not in ("m", "inc", "dec")])
 def test_every_form_of_the_table_is_read_as_its_stitch(form: str) -> None:
     """A form in the table that no line may use would be a promise not kept."""
     line = read(f"K2, {form}, k to end.").line

@@ -13,6 +13,7 @@ from stepper.plan.compile import faults_of
 from stepper.project.problems import render_problems
 from stepper.project.reader import read_project
 from tests.project.samples import legal_works, project
+from tests.tables import each_row
 
 SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
@@ -42,7 +43,7 @@ def test_gauge_in_inches_is_over_four_inches() -> None:
     assert reading.project.fabrics["plain"].gauge.stitches == pytest.approx(21.654, abs=0.001)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("old", "new", "words"),
     [
         ("title: Bramble", "titel: Bramble", "titel"),

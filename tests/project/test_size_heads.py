@@ -8,11 +8,12 @@ from stepper.plan.compile import compile_plan
 from stepper.project.reader import read_project
 from stepper.project.size_heads import cut_at_sizes, size_head
 from tests.project.samples import project
+from tests.tables import each_row
 
 SIZES = ("XS", "S", "M", "L", "XL", "2XL")
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("line", "sizes"),
     [
         ("XS only: Knit 1 rnd.", "XS"),

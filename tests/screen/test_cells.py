@@ -17,9 +17,10 @@ from stepper.screen.cells import (
 )
 from tests.plans import plan
 from tests.screen.scenes import garment, terminal, yarns
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize("code", STITCHES)
+@each_row("code", STITCHES)
 def test_every_stitch_has_a_sign_of_one_letter(code: str) -> None:
     """A square is one stitch; only a knit stitch shows its yarn instead."""
     sign = sign_of(stitch(code))

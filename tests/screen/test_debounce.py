@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.screen.debounce import BOUNCE_S, Presses, PressVerdict, judge_press
+from tests.tables import each_row
 
 
 def _judged(times: list[float], key: str = "space") -> list[PressVerdict]:
@@ -39,8 +40,8 @@ def test_another_key_counts_at_once() -> None:
     assert judge_press(presses, "u", 1.01)[0] is PressVerdict.COUNTS
 
 
-@pytest.mark.parametrize("wait", [0.26, 0.4, 0.5, 0.66, 1.0])
-@pytest.mark.parametrize("every", [0.02, 0.033, 0.04, 0.1])
+@each_row("wait", [0.26, 0.4, 0.5, 0.66, 1.0])
+@each_row("every", [0.02, 0.033, 0.04, 0.1])
 def test_a_key_held_down_counts_once_in_the_end(wait: float, every: float) -> None:
     """The first repeat of a keyboard looks like a press; the pace of the next ones gives it away."""
     verdicts = _judged([1.0, 1.0 + wait, *(1.0 + wait + every * n for n in range(1, 40))])

@@ -7,6 +7,7 @@ from stepper.session.cues import AtStitch, GoTo, Redo, Undo
 from stepper.session.events import EVENTS
 from tests.screen.scenes import Desk, garment
 from tests.session.samples import of_kind
+from tests.tables import each_row
 
 
 def _history(desk: Desk) -> list[str]:
@@ -30,7 +31,7 @@ def test_the_journal_reads_as_what_was_done() -> None:
     ]
 
 
-@pytest.mark.parametrize("kind", EVENTS, ids=lambda kind: kind.__name__)
+@each_row("kind", EVENTS)
 def test_every_kind_of_event_has_words(kind: type) -> None:
     """Also where the place it names is not in the plan any more."""
     from hypothesis import given, settings

@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from functools import cache
+
 import pytest
 
 from stepper.language.understanding.understand import NotUnderstood, understand
@@ -8,11 +10,16 @@ from stepper.screen.keys import BY_KEY, KEYS, NUMBER_KEYS, PAGES, Key
 from stepper.screen.pages.keys_page import fill_blanks
 from stepper.session import cues
 from tests.screen.scenes import Desk
+from tests.tables import each_row
 
-DESK = Desk().do("next", "next")
+
+@cache
+def desk() -> Desk:
+    """A desk two steps on; made when a test first asks, not while tests are collected."""
+    return Desk().do("next", "next")
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("key", "cue"),
     [
         ("space", cues.Next()),
@@ -48,7 +55,7 @@ def test_a_key_asks_for_its_cue(key: str, cue: cues.Cue) -> None:
     row = BY_KEY[key]
 
     assert row.cue is not None
-    assert row.cue(DESK.state) == cue
+    assert row.cue(desk().state) == cue
     assert type(cue) in row.kinds
 
 
@@ -68,12 +75,12 @@ def test_no_key_stands_in_two_rows() -> None:
     assert len(BY_KEY) == sum(len(row.keys) for row in KEYS)
 
 
-@pytest.mark.parametrize("row", KEYS, ids=lambda row: row.keys[0])
+@each_row("row", KEYS)
 def test_every_key_is_a_cue_by_voice_too(row: Key) -> None:
     """What can be pressed can be said, and what the page tells her to say is understood as that cue."""
     assert {wording.cue for wording in VOCABULARY} >= set(row.kinds)
     for kind, phrase in zip(row.kinds, row.spoken, strict=True):
-        cue = understand(fill_blanks(phrase, "chalk"), DESK.plan, counting=True)
+        cue = understand(fill_blanks(phrase, "chalk"), desk().plan, counting=True)
         assert not isinstance(cue, NotUnderstood), phrase
         assert type(cue) is kind
         assert not isinstance(cue, cues.Look) or PAGES[cue.view] is row.page

@@ -14,6 +14,7 @@ from stepper.screen.ui_state import (
 )
 from stepper.session import cues
 from tests.screen.scenes import Desk
+from tests.tables import each_row
 
 DESK = Desk().do("next")
 
@@ -40,7 +41,7 @@ class Hands:
         return [cue for asked in self.asked for cue in asked.cues]
 
 
-@pytest.mark.parametrize("row", KEYS, ids=lambda row: row.keys[0])
+@each_row("row", KEYS)
 def test_every_key_of_the_table_does_what_it_says(row: object) -> None:
     """Its cue, its page or its line, from a screen nobody touched."""
     assert isinstance(row, type(KEYS[0]))

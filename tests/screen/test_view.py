@@ -15,6 +15,7 @@ from stepper.screen.keys import Page
 from stepper.screen.terminal_abilities import assess_terminal
 from stepper.screen.view import draw_screen
 from tests.screen.scenes import MOMENTS, SIZES, terminal
+from tests.tables import each_row
 
 EVERY_SIZE = (*SIZES, (200, 60))
 """The sizes of the goldens, and that of a large display."""
@@ -25,8 +26,8 @@ UPDATE = "STEPPER_WRITE_GOLDENS"
 _BLOCK_SIGNS = frozenset("█▀▄ ")
 
 
-@pytest.mark.parametrize("size", SIZES, ids=lambda size: f"{size[0]}x{size[1]}")
-@pytest.mark.parametrize("moment", MOMENTS)
+@each_row("size", SIZES)
+@each_row("moment", MOMENTS)
 def test_the_screen_is_as_it_was_agreed_on(moment: str, size: tuple[int, int]) -> None:
     """A change of what she sees is a change of a text that somebody reads."""
     columns, rows = size
@@ -47,8 +48,8 @@ def test_no_golden_is_left_over() -> None:
     assert {path.name for path in GOLDEN.glob("*.txt")} == expected
 
 
-@pytest.mark.parametrize("blocks", [True, False])
-@pytest.mark.parametrize("moment", MOMENTS)
+@each_row("blocks", [True, False])
+@each_row("moment", MOMENTS)
 def test_every_screen_has_its_size_whatever_the_size(moment: str, blocks: bool) -> None:
     """Nothing is ever wider or higher than the window, down to one cell."""
     scene = MOMENTS[moment]()
@@ -76,14 +77,14 @@ def test_every_text_has_enough_contrast(moment: str, depth: Depth) -> None:
                     assert contrast(span.paint.ink, span.paint.ground) >= 4.5, span
 
 
-@pytest.mark.parametrize("moment", MOMENTS)
+@each_row("moment", MOMENTS)
 def test_without_colour_nothing_is_coloured(moment: str) -> None:
     """Where a terminal has no colours none is asked for."""
     for row in draw_screen(MOMENTS[moment](), terminal()):
         assert all(span.paint.ground is None and span.paint.ink is None for span in row)
 
 
-@pytest.mark.parametrize("moment", MOMENTS)
+@each_row("moment", MOMENTS)
 def test_a_plain_terminal_gets_ascii_alone(moment: str) -> None:
     """A console that knows no more must not show boxes and question marks."""
     for columns, rows in SIZES:

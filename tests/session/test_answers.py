@@ -11,6 +11,7 @@ from stepper.session.state import Day, Done, Fault, Knitting, Position, ReadingA
 from tests.plans import final_increase
 from tests.playbook import AT, tell
 from tests.session.test_rules import example
+from tests.tables import each_row
 
 GARMENT = final_increase()
 ASKING = tuple(cue for cue in cues.CUES if issubclass(cue, cues.Asks))
@@ -21,8 +22,8 @@ def test_every_question_has_an_answer() -> None:
     assert set(ASKING) <= set(ANSWERS)
 
 
-@pytest.mark.parametrize("cue", ASKING, ids=lambda cue: cue.__name__)
-@pytest.mark.parametrize("index", [0, 4, len(GARMENT.rounds)])
+@each_row("cue", ASKING)
+@each_row("index", [0, 4, len(GARMENT.rounds)])
 def test_asking_changes_nothing_and_is_answered(cue: type[cues.Cue], index: int) -> None:
     """At the beginning, in the middle and when all is done; else she asks once and never again."""
     session = Session(GARMENT, State(seq=5, knitting=Knitting(place=Position(index=index)), last_cue_at=AT))

@@ -44,6 +44,7 @@ from stepper.session.state import (
 from stepper.session.steps import By, RoundSort
 from tests.agreed import compare
 from tests.session.samples import EVENTS, of_kind
+from tests.tables import each_row
 
 AT = "2025-03-03T20:15:00+01:00"
 
@@ -389,7 +390,7 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
 """One entry of every kind and version ever written. Only ever added to: journals on disk hold these."""
 
 
-@pytest.mark.parametrize(("kind", "version", "body", "event"), FROZEN, ids=[f[0] for f in FROZEN])
+@each_row(("kind", "version", "body", "event"), FROZEN)
 def test_what_was_ever_written_is_still_read(kind: str, version: int, body: str, event: Event) -> None:
     """A journal of years ago is still this garment's history."""
     assert decode_event(kind, version, body) == event

@@ -15,6 +15,7 @@ from stepper.session.rules import RULES, Mode, mode_of
 from stepper.session.state import Asking, Knitting, Position, Question, Seen, State
 from stepper.session.steps import By
 from tests.plans import final_increase
+from tests.tables import each_row
 
 GARMENT = final_increase()
 CHOICE = PlaceChoice(index=4, stitch=0, section="yoke", number=1, flat=False, label=None, have=9, want=9)
@@ -60,8 +61,8 @@ def example(cue: type[cues.Cue]) -> cues.Cue:
     return replace(EXAMPLES.get(cue, None) or cue(), at="2025-03-03T20:15:00+01:00")
 
 
-@pytest.mark.parametrize("mode", Mode, ids=lambda mode: mode.value)
-@pytest.mark.parametrize("cue", cues.CUES, ids=lambda cue: cue.__name__)
+@each_row("mode", Mode)
+@each_row("cue", cues.CUES)
 def test_every_cue_is_answered_in_every_mode(mode: Mode, cue: type[cues.Cue]) -> None:
     """No cue may ever fall through: it gives events, an answer, or a refusal in one short sentence."""
     decision = decide(GARMENT, STATES[mode], example(cue))
@@ -85,8 +86,8 @@ def test_a_state_is_in_the_mode_it_looks_like(mode: Mode) -> None:
     assert mode_of(GARMENT, STATES[mode]) is mode
 
 
-@pytest.mark.parametrize("mode", Mode, ids=lambda mode: mode.value)
-@pytest.mark.parametrize("cue", [c for c in cues.CUES if c not in (cues.Listen, cues.Wait)])
+@each_row("mode", Mode)
+@each_row("cue", [c for c in cues.CUES if c not in (cues.Listen, cues.Wait)])
 def test_with_the_ears_closed_keys_and_typed_cues_do_what_they_always_do(mode: Mode, cue: type[cues.Cue]) -> None:
     """Who closes the ears for a telephone call still steps by pedal; a step that counts for nothing loses the place."""
     state = STATES[mode]

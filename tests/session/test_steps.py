@@ -12,6 +12,7 @@ from stepper.plan.model import Group, Item, Plan, Run, flatten
 from stepper.session.steps import BREATH, By, RoundSort, StepPart, cut_into_steps, part_at, rest_of, sort_of
 from stepper.sitting.project_file import load_project
 from tests.plans import final_increase, phrase, plan
+from tests.tables import each_row
 
 _SAMPLES = Path(__file__).parents[1] / "fixtures"
 
@@ -261,7 +262,7 @@ def test_the_rest_of_a_repeat_keeps_its_repeats() -> None:
     assert rest_of(part, 36).items == phrase("k2 p2")
 
 
-@pytest.mark.parametrize("index", range(1, len(final_increase().rounds)))
+@each_row("index", range(1, len(final_increase().rounds)))
 def test_a_breath_is_no_longer_than_four_items(index: int) -> None:
     """Unless one repeat alone is longer, no step of the sample asks more than memory holds."""
 

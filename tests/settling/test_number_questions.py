@@ -12,6 +12,7 @@ from stepper.settling.file_in_hand import take_in_hand
 from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
 from tests.project.samples import project
 from tests.settling.typed import type_answers
+from tests.tables import each_row
 
 
 def questions(proposal: Proposal | None = None, before: int | None = 44, words: str = "Twirl.") -> NumberQuestions:
@@ -41,7 +42,7 @@ def test_what_is_printed_is_taken_by_enter_and_asks_for_no_size(
     assert asked.typed == []
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("answer", "rows", "count", "typed"),
     [
         ("same", "1", "", 0),

@@ -5,11 +5,12 @@ from typing import Any
 import pytest
 
 from stepper.store.records import JournalEntry, check_moment
+from tests.tables import each_row
 
 GOOD: dict[str, Any] = {"at": "2025-03-03T20:15:00+01:00", "kind": "Advanced", "body": "{}", "version": 1}
 
 
-@pytest.mark.parametrize(
+@each_row(
     "change",
     [
         {"at": "2025-03-03T20:15:00"},

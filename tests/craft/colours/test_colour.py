@@ -24,11 +24,12 @@ from stepper.craft.colours.colour import (
     rgb_from_hex,
     rgb_of_lab,
 )
+from tests.tables import each_row
 
 colours = st.builds(Rgb, *[st.integers(0, 255)] * 3)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("one", "other", "ratio"),
     [
         ("#000000", "#FFFFFF", 21.0),
@@ -89,7 +90,7 @@ def test_light_is_encoded_as_an_outside_library_does() -> None:
         assert encode_srgb(light) == pytest.approx(outside, abs=1e-7), light
 
 
-@pytest.mark.parametrize("code", range(256))
+@each_row("code", range(256))
 def test_both_thresholds_in_print_give_the_same_codes(code: int) -> None:
     """W3C note of May 2021: 0.03928 and 0.04045 differ for no 8-bit value; decoding undoes encoding."""
     channel = code / 255
@@ -220,8 +221,8 @@ def test_a_colour_at_another_lightness_keeps_its_hue(colour: Rgb, wanted: float)
         assert abs((turn + 180) % 360 - 180) < 8
 
 
-@pytest.mark.parametrize("hexadecimal", ["#c0392b", "#1e7a34", "#2040ff", "#ffd400", "#8a2be2"])
-@pytest.mark.parametrize("wanted", [15.0, 50.0, 90.0])
+@each_row("hexadecimal", ["#c0392b", "#1e7a34", "#2040ff", "#ffd400", "#8a2be2"])
+@each_row("wanted", [15.0, 50.0, 90.0])
 def test_no_stronger_colour_of_that_hue_is_to_be_had_at_that_lightness(
     hexadecimal: str, wanted: float
 ) -> None:

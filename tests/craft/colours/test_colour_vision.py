@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from stepper.craft.colours.colour import Rgb, lab, rgb_from_hex
 from stepper.craft.colours.colour_difference import colour_difference
 from stepper.craft.colours.colour_vision import VISIONS, Vision, hardest_vision, simulate_vision
+from tests.tables import each_row
 
 NAMES = {"red-blind": "Protanomaly", "green-blind": "Deuteranomaly", "blue-blind": "Tritanomaly"}
 
@@ -40,8 +41,8 @@ def test_agrees_with_colour_science_to_the_very_step(vision: Vision) -> None:
     assert np.count_nonzero(outside != [(each.red, each.green, each.blue) for each in ours]) <= 3
 
 
-@pytest.mark.parametrize("vision", VISIONS)
-@pytest.mark.parametrize("level", [0, 60, 128, 255])
+@each_row("vision", VISIONS)
+@each_row("level", [0, 60, 128, 255])
 def test_greys_stay_grey(vision: Vision, level: int) -> None:
     """Eyes that lack a cone see neutral tones as everyone does (rows of the published matrices sum to 1)."""
     seen = simulate_vision(Rgb(level, level, level), vision)

@@ -27,6 +27,7 @@ from stepper.language.numbers import words
 from stepper.language.phrasing import said_items
 from stepper.plan.model import Group, Item, Plan, Round, Run
 from stepper.project.reading.wording import reads
+from tests.tables import each_row
 
 EIGHT: Phrase = (Repeat((SpacedStretch(4, 4), SpacedStretch(3, 3)), 8),)
 RUNS: Phrase = (SpacedStretch(11, 15), SpacedStretch(10, 6))
@@ -117,8 +118,8 @@ def test_what_is_printed_reads_as_a_line_of_a_pattern(phrase: Phrase, said: str,
     assert reads(in_print[0].upper() + in_print[1:] + ".")
 
 
-@pytest.mark.parametrize("change", [MAKE_ONE, KNIT_TOGETHER])
-@pytest.mark.parametrize(("phrase", "said", "in_print"), EXAMPLES)
+@each_row("change", [MAKE_ONE, KNIT_TOGETHER])
+@each_row(("phrase", "said", "in_print"), EXAMPLES)
 def test_the_measure_counts_the_words_as_spoken(
     phrase: Phrase, said: str, in_print: str, change: str
 ) -> None:
@@ -126,7 +127,7 @@ def test_the_measure_counts_the_words_as_spoken(
     assert words_in(phrase, change) == len(spell_out(speak_phrase(phrase, change)).replace(",", "").split())
 
 
-@pytest.mark.parametrize(
+@each_row(
     "number", [*range(1, 130), 199, 200, 219, 220, 221, 999, 1000, 1001, 1020, 1100, 2021, 9999]
 )
 def test_number_words_are_those_said_and_those_of_num2words(number: int) -> None:

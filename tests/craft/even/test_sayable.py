@@ -24,6 +24,7 @@ from stepper.craft.even.phrases import (
 )
 from stepper.craft.even.sayable import shortest
 from stepper.craft.window import Gaps, Window
+from tests.tables import each_row
 
 
 @cache
@@ -76,8 +77,8 @@ def stays_near(gaps: tuple[int, ...], plain: int, stitches: int, *, half: bool) 
     return True
 
 
-@pytest.mark.parametrize("change", [MAKE_ONE, KNIT_TOGETHER])
-@pytest.mark.parametrize("changes", range(1, 10))
+@each_row("change", [MAKE_ONE, KNIT_TOGETHER])
+@each_row("changes", range(1, 10))
 def test_in_the_round_no_phrase_of_any_order_is_shorter(changes: int, change: str) -> None:
     """Every order of the gaps, every phrase of each, and no limit to the stretches that it names."""
     uses = 0 if change == MAKE_ONE else 2
@@ -104,8 +105,8 @@ def fewest_in_four(gaps: tuple[int, ...]) -> int:
     return min((words_in(each, MAKE_ONE) for each in kept), default=999)
 
 
-@pytest.mark.parametrize("quarters", [2, 3, 4, 6])
-@pytest.mark.parametrize("changes", range(2, 11))
+@each_row("quarters", [2, 3, 4, 6])
+@each_row("changes", range(2, 11))
 def test_in_a_narrow_window_no_phrase_of_any_order_is_shorter(changes: int, quarters: int) -> None:
     """Two gaps are wide for few changes, so the window is made as narrow as a half stitch here."""
     for larger in range(1, changes):
@@ -228,8 +229,8 @@ def every_row(plain: int, changes: int, least: int) -> Iterator[tuple[int, tuple
                     yield lead, order, tail
 
 
-@pytest.mark.parametrize("change", [MAKE_ONE, KNIT_TOGETHER])
-@pytest.mark.parametrize("changes", range(2, 8))
+@each_row("change", [MAKE_ONE, KNIT_TOGETHER])
+@each_row("changes", range(2, 8))
 def test_in_rows_no_phrase_of_any_order_and_any_ends_is_shorter(changes: int, change: str) -> None:
     """In rows the two ends may be half of the smaller or the larger gap, rounded either way."""
     uses, least = (0, 1) if change == MAKE_ONE else (2, 0)

@@ -28,6 +28,7 @@ from stepper.session.cues import (
 )
 from stepper.session.questions.topics import PartTopic, Topic
 from tests.fixtures import plan_named
+from tests.tables import each_row
 
 PLACES = {"yoke": "yoke", "left sleeve": "left sleeve", "buttonhole": "Buttonhole row"}
 NAMES = Names(find_place=PLACES.get, yarns=frozenset(("pine", "deep chalk")))
@@ -37,7 +38,7 @@ def _meant(said: str, *, aloud: bool = False) -> Asks | None:
     return meant_by_ideas(said, NAMES, aloud=aloud)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("said", "topic"),
     [
         ("what colour am i holding", Topic.YARN),
@@ -81,7 +82,7 @@ def test_questions_with_cues_of_their_own_are_found_too() -> None:
     assert _meant("i did not catch that") == Again()
 
 
-@pytest.mark.parametrize(
+@each_row(
     "said",
     [
         "how many biscuits are left",
@@ -103,7 +104,7 @@ def test_a_word_too_many_or_none_that_asks_is_not_answered(said: str) -> None:
     assert _meant(said) is None
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("said", "cue"),
     [
         ("how many stitches will i have at the end of this round", HowMany()),

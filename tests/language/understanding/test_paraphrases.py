@@ -11,9 +11,10 @@ from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.session.cues import About, Asks, Cue, Enough, GoOn
 from stepper.session.questions.topics import Topic
 from tests.fixtures import plan_named
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("said", "topic"),
     [
         ("how many rounds till i increase", Topic.NEXT_INCREASE),
@@ -24,7 +25,7 @@ from tests.fixtures import plan_named
         ("how many stitches to do", Topic.STITCHES_LEFT),
     ],
 )
-@pytest.mark.parametrize("nearly", [Cue, Asks])
+@each_row("nearly", [Cue, Asks])
 def test_another_turn_of_phrase_is_answered(said: str, topic: Topic, nearly: type[Cue]) -> None:
     """Typed or heard: a question changes nothing, so it need not be asked back."""
     found = understand(said, plan_named("switchback"), nearly=nearly)

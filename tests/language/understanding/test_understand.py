@@ -11,12 +11,13 @@ from stepper.session import cues
 from stepper.session.cues import Cue
 from stepper.session.steps import By
 from tests.plans import final_increase
+from tests.tables import each_row
 
 GARMENT = final_increase()
 INCHES = GARMENT.__class__(title="x", rounds=GARMENT.rounds, units="in", yarns=GARMENT.yarns)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("said", "cue"),
     [
         ("next step", cues.Next()),

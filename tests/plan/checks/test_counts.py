@@ -18,6 +18,7 @@ from stepper.project.stitchwork import Numbers
 from tests.plan.test_compile import compiled, plan_of
 from tests.project.samples import HEAD, project
 from tests.project.wording_patterns import Pattern, as_file, patterns
+from tests.tables import each_row
 
 T = TypeVar("T")
 
@@ -91,7 +92,7 @@ ROUND = "Cast on 40 (44, 48) sts.\nJoin in the round.\n"
 ROWS = "Cast on 40 (44, 48) sts. Work flat.\n"
 
 
-@pytest.mark.parametrize(
+@each_row(
     "count",
     [
         ". 39 (43, 47) sts.",
@@ -109,7 +110,7 @@ ROWS = "Cast on 40 (44, 48) sts. Work flat.\n"
         ". 39 (43, 47) sts. 1 st dec'd.",
     ],
 )
-@pytest.mark.parametrize(
+@each_row(
     "line",
     ["K1, k2tog, k to end", "Next rnd: K1, k2tog, k to end", "Rnd 1: K1, k2tog, k to end", "With A, k1, k2tog, k to end"],
 )
@@ -118,7 +119,7 @@ def test_a_count_is_checked_however_it_is_printed(line: str, count: str) -> None
     assert unchecked(project(f"{ROUND}{line}{count}")) == []
 
 
-@pytest.mark.parametrize(
+@each_row(
     "work",
     [
         f"{ROUND}Dec rnd: K1, k2tog, k to end. 39 (43, 47) sts.\nKnit 3 rounds.\nRep dec rnd 2 times. 37 (41, 45) sts.",

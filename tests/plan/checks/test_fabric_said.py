@@ -10,6 +10,7 @@ import pytest
 
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
+from tests.tables import each_row
 
 ROUND, FLAT = "Cast on 40 sts.\nJoin in the round.\n", "Cast on 40 sts. Work flat.\n"
 
@@ -51,8 +52,8 @@ def test_stockinette_explained_for_rows_is_told_in_the_round() -> None:
     assert {run.stitch for round_ in plan.rounds[1:] for run in round_.runs} == {"k"}
 
 
-@pytest.mark.parametrize("before", ["moss stitch", "k1, p1 rib", "garter stitch", "stockinette stitch"])
-@pytest.mark.parametrize("said", ["moss st", "rib", "garter st", "st st", "patt"])
+@each_row("before", ["moss stitch", "k1, p1 rib", "garter stitch", "stockinette stitch"])
+@each_row("said", ["moss st", "rib", "garter st", "st st", "patt"])
 def test_new_stitches_taken_into_another_fabric_than_the_one_beside_them_are_refused(before: str, said: str) -> None:
     """Moss stitch beside a rib, or stockinette beside moss stitch: the pattern went on over them, in silence. Source: common practice."""
     work = f"{FLAT.replace('40', '41')}Work in {before} for 4 rows.\nInc 1 st at each end of next row, taking inc sts into {said}.\nWork 2 rows in patt."

@@ -9,6 +9,7 @@ import pytest
 from stepper.plan.checks.other_side import faces
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import HEAD
+from tests.tables import each_row
 
 ONE_EDGE = "Next row (RS): K to last 3 sts, k2tog, k1.\nNext row: Purl.\nRep last 2 rows 3 times.\nBind off."
 BOTH_EDGES = "Next row (RS): K1, ssk, k to last 3 sts, k2tog, k1.\nNext row: Purl.\nBind off 3 sts at beg of next 2 rows.\nBind off."
@@ -22,8 +23,8 @@ def garment(first: str, rows: str, second: str, line: str) -> str:
     return f"{head}{work}\n  - name: {second}\n    work: |\n      {line}\n"
 
 
-@pytest.mark.parametrize("rows", [ONE_EDGE, BOUND_OFF])
-@pytest.mark.parametrize(
+@each_row("rows", [ONE_EDGE, BOUND_OFF])
+@each_row(
     ("first", "second", "line"),
     [
         ("left front", "right front", "Work as for left front."),

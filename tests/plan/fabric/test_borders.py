@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.plan.fabric.borders import WIDEST, border_of
 from stepper.plan.state.in_hand import Column
 from tests.plan.test_compile import plan_of
 from tests.project.samples import project
+from tests.tables import each_row
 
 GARTER: Column = (("k", ""), ("p", ""))
 PLAIN: Column = (("k", ""), ("k", ""))
@@ -18,8 +17,8 @@ def rows(work: str) -> list[str]:
     return [each.instruction for each in plan_of(project(work)).rounds]
 
 
-@pytest.mark.parametrize("even", ["Work 3 rows even.", "Work 3 rows in pattern.", "Next row: Patt to end.\nNext row: Patt to end.\nNext row: Patt to end."])
-@pytest.mark.parametrize(
+@each_row("even", ["Work 3 rows even.", "Work 3 rows in pattern.", "Next row: Patt to end.\nNext row: Patt to end.\nNext row: Patt to end."])
+@each_row(
     ("shaped", "edge", "left"),
     [
         ("K1, m1, k to last st, m1, k1", 2, 26),

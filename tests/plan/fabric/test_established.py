@@ -16,6 +16,7 @@ from hypothesis import strategies as st
 from stepper.plan.model import Plan, Round, flatten
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
+from tests.tables import each_row
 
 ROUND = "Cast on 40 sts.\nJoin in the round.\n"
 ROWS = "Cast on 40 sts. Work flat.\n"
@@ -55,8 +56,8 @@ EVEN = [
 ]
 
 
-@pytest.mark.parametrize("even", EVEN)
-@pytest.mark.parametrize(
+@each_row("even", EVEN)
+@each_row(
     ("shaped", "rounds", "count"),
     [
         ("Knit 2 rnds.\nDec rnd: K1, k2tog, k to last 3 sts, ssk, k1. 38 sts.\n", 3, 38),
@@ -360,10 +361,10 @@ def test_a_rib_after_an_even_increase_begins_anew_and_says_so() -> None:
     assert any("begins anew" in each.text for each in plan.warnings)
 
 
-@pytest.mark.parametrize(
+@each_row(
     "change", ["Increase 0 sts evenly.", "Decrease 0 sts evenly.", "Increase evenly to 40 sts."]
 )
-@pytest.mark.parametrize(
+@each_row(
     ("work", "behind"),
     [
         ("Work 2 rounds in pattern.", ["kkpp" * 10] * 2),

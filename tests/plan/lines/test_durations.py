@@ -11,6 +11,7 @@ from stepper.plan.model import flatten
 from stepper.project.reader import read_project
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import HEAD, project
+from tests.tables import each_row
 from tests.waiting import processor_s, usual_s
 
 
@@ -166,8 +167,8 @@ def test_a_repeat_that_goes_away_from_its_count_is_refused_soon() -> None:
     assert "away from it" in found[0]
 
 
-@pytest.mark.parametrize("ending", ["RS", "WS"])
-@pytest.mark.parametrize("mm", range(20, 36))
+@each_row("ending", ["RS", "WS"])
+@each_row("mm", range(20, 36))
 def test_a_length_ends_on_the_side_it_asks_for_at_the_nearest_row(ending: str, mm: int) -> None:
     """Of the rows that end on that side the one nearest to the length, midway the longer: it is rounded once."""
     ends = f"Cast on 8 sts.\nWork flat.\nWork in St st for {mm} mm, ending with a {ending} row.\nBind off."

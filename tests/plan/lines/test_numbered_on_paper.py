@@ -10,12 +10,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from itertools import cycle, islice
 
-import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import HEAD, project
+from tests.tables import each_row
 
 STITCHES = 20
 ABOVE = HEAD.count("\n") + 3
@@ -149,8 +149,8 @@ FOUR = HEAD.replace(
 """A drawn chart of four rounds, the stitch in the other yarn one farther in each; round 1 is at the bottom."""
 
 
-@pytest.mark.parametrize("numbers", range(1, 7))
-@pytest.mark.parametrize("rounds", [None, (1, 2), (2, 3), (1, 4), (3, 4), (2, 2)])
+@each_row("numbers", range(1, 7))
+@each_row("rounds", [None, (1, 2), (2, 3), (1, 4), (3, 4), (2, 2)])
 def test_the_rounds_of_a_chart_are_dealt_to_the_numbers_in_turn(
     numbers: int, rounds: tuple[int, int] | None
 ) -> None:

@@ -16,6 +16,7 @@ from stepper.project.reader import read_project
 from tests.invariants import broken_invariants
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
+from tests.tables import each_row
 
 
 def told_of(text: str) -> str:
@@ -165,7 +166,7 @@ def test_a_pattern_of_the_page_may_have_such_rows() -> None:
     ]  # fmt: skip
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("work", "why"),
     [
         (RING + OWN + "\nWork 4 rounds in pattern.", "line 21 is in your own words"),

@@ -5,8 +5,6 @@ from __future__ import annotations
 from itertools import groupby
 from random import Random
 
-import pytest
-
 from stepper.plan.compile import work_as_knitted
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import Run
@@ -24,6 +22,7 @@ from stepper.plan.stitches.evenly import Change
 from stepper.project.model import Project
 from stepper.project.reader import read_project
 from tests.project.samples import project
+from tests.tables import each_row
 
 
 def worked(line: str, *, begin: str = "Join in the round.") -> tuple[Project, LinesAlone]:
@@ -94,7 +93,7 @@ def test_a_round_spreads_its_change_where_gaps_and_edges_are_alike() -> None:
     assert 100 < spread < 500
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("line", "code"),
     [
         ("Increase evenly to 50 sts.", "m1"),

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.plan.model import Group, Item, Run
 from stepper.plan.stitches.abbreviate import in_its_yarn, instruction
 from tests.plans import plan
+from tests.tables import each_row
 
 K2P2 = Group((Run("k", 2, "MC"), Run("p", 2, "MC")), 25)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("phrase", "text"),
     [
         ((Run("k", 100, "MC"),), "knit"),

@@ -7,9 +7,10 @@ import pytest
 from stepper.project.marks.mark_references import plain_reference, split_reference, take_references
 from stepper.project.problems import Span
 from stepper.project.respelt import Respelt
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("row", "plain"),
     [
         ("Rep rounds between * and ** 2 more times.", "again from * to ** 2 times."),

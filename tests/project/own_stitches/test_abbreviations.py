@@ -6,6 +6,7 @@ import pytest
 
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.problems import Span
+from tests.tables import each_row
 
 PLACE = Span(line=1, column=1)
 
@@ -18,7 +19,7 @@ def defined(**meanings: str) -> Abbreviations:
     return made
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("row", "read"),
     [
         ("Row 1: SE, k to last st, se.", "Row 1: sl 1 wyif, k to last st, sl 1 wyif."),

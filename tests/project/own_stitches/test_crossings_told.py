@@ -7,6 +7,7 @@ import pytest
 from stepper.craft.stitches import stitch
 from stepper.project.own_stitches.crossings_told import name_bobble, put_crossings
 from stepper.project.own_stitches.meaning import read_meaning
+from tests.tables import each_row
 
 _CABLES = {
     "slip next st onto cable needle and leave at back, k2, then p1 from cable needle": "2/1 rpc",
@@ -25,7 +26,7 @@ _CABLES = {
 }
 
 
-@pytest.mark.parametrize(("words", "cable"), _CABLES.items())
+@each_row(("words", "cable"), _CABLES.items())
 def test_a_crossing_is_called_by_what_passes_in_front(words: str, cable: str) -> None:
     """What is held in front leans to the left, and what lies behind is purled where the cable says so."""
     meaning = read_meaning(words)

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.own_stitches.meaning import Meaning, read_meaning
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("words", "stitches", "uses", "change"),
     [
         ("slip edge: slip the first stitch purlwise with yarn in front", "sl 1 wyif", 1, 0),
@@ -39,7 +38,7 @@ def test_a_stitch_told_in_words_is_read(words: str, stitches: str, uses: int, ch
     assert (meaning.text, meaning.uses, meaning.change) == (stitches, uses, change)
 
 
-@pytest.mark.parametrize(
+@each_row(
     "words",
     [
         "slip first st, knit last st",

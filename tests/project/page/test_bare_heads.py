@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape
 from stepper.project.page.pasted import take_apart
+from tests.tables import each_row
 
 
 def heads(
@@ -15,7 +14,7 @@ def heads(
     return heads_by_shape(row, above, below, apart=apart, stopped=stopped, yarns={"slate"})
 
 
-@pytest.mark.parametrize(
+@each_row(
     "row",
     [
         "Separating the sleeves", "V-neck band", "ALL DONE BUT THE ENDS", "LAST THINGS", "End", "Details", "THE BIB",
@@ -28,7 +27,7 @@ def test_a_short_row_of_its_own_without_a_stop_is_a_heading(row: str) -> None:
     assert heads(row)
 
 
-@pytest.mark.parametrize(
+@each_row(
     "row",
     [
         "Knit to end", "Purl", "Again", "Both sides alike", "Blue", "All stitches", "Swap yarns", "Decreasing at both ends", "Every round",

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.page.descriptions import describes
+from tests.tables import each_row
 
 DESCRIBED = (
     "Construction: A top-down triangle with a garter tab start, increasing four stitches every right-side row.",
@@ -42,7 +43,7 @@ def test_a_description_is_told(sentence: str) -> None:
     assert describes(sentence)
 
 
-@pytest.mark.parametrize("sentence", RULES)
+@each_row("sentence", RULES)
 def test_a_rule_that_lasts_describes_nothing(sentence: str) -> None:
     """It may stand in no row below."""
     assert not describes(sentence)

@@ -17,6 +17,7 @@ from stepper.project.page.pasted import take_apart
 from stepper.project.reader import read_project
 from tests.project.page.test_pasted import PAGES, ROWS
 from tests.project.printing import printed
+from tests.tables import each_row
 
 SAMPLES = sorted((Path(__file__).parents[2] / "fixtures").glob("*.yaml"))
 
@@ -90,7 +91,7 @@ def test_every_mark_is_on_a_row_that_is_told(page: Path) -> None:
     assert sum("# LOOK (row" in row for row in rows) == made.notes
 
 
-@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
+@each_row("page", PAGES)
 def test_every_page_stands_whole_in_its_file(page: Path) -> None:
     """Nothing of the text is dropped, and the file can be read."""
     assert_it_stands_there(page.read_text(encoding="utf-8"))

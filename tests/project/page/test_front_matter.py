@@ -4,9 +4,10 @@ import pytest
 
 from stepper.project.page.front_matter import KINDS, is_soft, kind_of, kind_under
 from stepper.project.page.headings import heading_of
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("sentence", "context", "kind"),
     [
         ("Chest 84 (92, 100) cm", "", "finished measurements"),

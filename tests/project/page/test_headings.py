@@ -17,9 +17,10 @@ from stepper.project.page.headings import (
     shouts,
 )
 from stepper.project.page.pasted import take_apart
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("row", "kind", "name", "aside"),
     [
         ("BODY", "part", "body", ""),

@@ -3,6 +3,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.page.orders import casts_on, has_row_head, holds_instruction, is_fragment, is_order
+from tests.tables import each_row
 from tests.waiting import processor_s, usual_s
 
 ORDERS = [
@@ -63,13 +64,13 @@ PROSE = [
 ]
 
 
-@pytest.mark.parametrize("sentence", ORDERS)
+@each_row("sentence", ORDERS)
 def test_an_instruction_is_seen(sentence: str) -> None:
     """One that is not seen may be passed over in silence, and the garment comes out wrong."""
     assert holds_instruction(sentence)
 
 
-@pytest.mark.parametrize("sentence", PROSE)
+@each_row("sentence", PROSE)
 def test_prose_is_told_from_instructions(sentence: str) -> None:
     """A page of prose under a hundred marks is a page that nobody looks through."""
     assert not holds_instruction(sentence)

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from stepper.project.page.pasted import Pasted, take_apart
 from stepper.project.page.quoting import writable
+from tests.tables import each_row
 from tests.waiting import processor_s, usual_s
 
 PAGES = sorted((Path(__file__).parent.parent / "printed").glob("*.txt"))
@@ -24,7 +25,7 @@ def assert_nothing_is_dropped(text: str, pasted: Pasted) -> None:
     assert "".join(bare(piece.text) for piece in pasted.pieces) == bare(text)
 
 
-@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
+@each_row("page", PAGES)
 def test_the_pieces_are_the_text(page: Path) -> None:
     """US, UK, old style, flat, in the round, with the line breaks of a PDF, tables, no headings at all."""
     text = page.read_text(encoding="utf-8")

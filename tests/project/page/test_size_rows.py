@@ -3,6 +3,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.page.size_rows import infer_sizes, sizes_of
+from tests.tables import each_row
 
 
 @pytest.mark.parametrize(
@@ -33,7 +34,7 @@ def test_without_names_the_lists_tell_how_many_sizes() -> None:
     assert infer_sizes(["Knit."]) == 1
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("rows", "sizes"),
     [
         (["XS, (S, M, L)"], ("XS", "S", "M", "L")),

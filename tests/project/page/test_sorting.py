@@ -13,6 +13,7 @@ from stepper.project.page.pasted import take_apart
 from stepper.project.page.quoting import writable
 from stepper.project.reader import read_project
 from tests.project.page_kinds import FOLDER, Table, tables
+from tests.tables import each_row
 
 TABLES = tables()
 
@@ -58,14 +59,14 @@ def test_the_tables_are_of_the_pages() -> None:
     assert {path.name for path in FOLDER.glob("*.txt")} == {path.name for path in FOLDER.parent.glob("*.txt")}
 
 
-@pytest.mark.parametrize("table", TABLES, ids=lambda table: table.name)
+@each_row("table", TABLES)
 def test_every_sentence_of_a_page_stands_where_a_reader_puts_it(table: Table) -> None:
     """In a line, under a mark, or in front matter of a kind that can be named: nothing is passed over."""
     assert {kind for kind, _ in table.words} <= {*KINDS, "work", "look"}
     assert misplaced(table) == []
 
 
-@pytest.mark.parametrize("table", TABLES, ids=lambda table: table.name)
+@each_row("table", TABLES)
 def test_the_sizes_and_yarns_are_those_of_the_page(table: Table) -> None:
     """A table of measurements names no yarn, and every list of sizes as many as it has."""
     pasted = take_apart(table.text)

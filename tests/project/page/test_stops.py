@@ -3,6 +3,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.page.stops import begins_row, goes_on, is_broken_at, sentences_of, stands_in_stops
+from tests.tables import each_row
 
 
 @pytest.mark.parametrize(
@@ -32,7 +33,7 @@ def test_the_style_is_seen() -> None:
     assert not stands_in_stops("K to end. 40 sts.")
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("row", "below", "on"),
     [
         ("Cast on 40 sts. Join", "in the round.", True),

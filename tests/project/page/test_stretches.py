@@ -6,6 +6,7 @@ import pytest
 
 from stepper.project.page.pasted import take_apart
 from stepper.project.page.stretches import names_a_stretch
+from tests.tables import each_row
 
 _BELOW = "Row 1: K to end."
 
@@ -22,7 +23,7 @@ def test_a_row_with_work_in_it_names_no_stretch(row: str) -> None:
     assert not names_a_stretch(row)
 
 
-@pytest.mark.parametrize(
+@each_row(
     "row",
     [
         "First half", "The second half:", "Heel - first half", "Heel \u2013 second half", "Left Front: lower part", "Hand, continued", "Body (continued)", "Getting started",
@@ -35,7 +36,7 @@ def test_the_name_of_a_stretch_above_rows_is_a_heading(row: str) -> None:
     assert names_a_stretch(row, _BELOW)
 
 
-@pytest.mark.parametrize(
+@each_row(
     "row",
     [
         "Garter stitch", "In garter stitch", "The other half", "The other half again", "Second half the same", "The next part", "The purl part", "A row of holes", "The row of purl", "Half the stitches",

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import re
 
-import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.project.reading.first_letters import may_begin
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("expression", "begin", "never"),
     [
         ("knit", "k", "Kp"),

@@ -10,6 +10,7 @@ from stepper.project.problems import Problem, Span
 from stepper.project.reading.own_words import find_depended_on
 from stepper.project.reading.wording import Words, read_line
 from stepper.project.stitchwork import Work
+from tests.tables import each_row
 
 WORDS = Words(sizes=3, size_names=("S", "M", "L"), names={"MC", "A"})
 
@@ -183,7 +184,7 @@ def test_a_row_for_some_sizes_has_its_counts_for_these() -> None:
     assert count.number.values[1:] == (96, 98)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("text", "told"),
     [
         ("Own words twist it", "a colon is missing"),

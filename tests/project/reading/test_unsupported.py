@@ -5,9 +5,10 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.unsupported import find_unsupported
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("line", "kind"),
     [
         ("Sl1yo, brk1, rep to end.", "brioche"),

@@ -22,6 +22,7 @@ from stepper.project.problems import Span
 from stepper.project.reading.parsing import legal_words
 from stepper.project.reading.wording import EXAMPLES, LineReading, Words, read_line
 from stepper.project.stitchwork import Several, Until, Work
+from tests.tables import each_row
 
 
 def place_of(offset: int, length: int) -> Span:
@@ -43,13 +44,13 @@ def only(text: str, sizes: int = 6) -> object:
     return reading.line.sentences[0]
 
 
-@pytest.mark.parametrize("example", EXAMPLES)
+@each_row("example", EXAMPLES)
 def test_every_example_can_be_read(example: str) -> None:
     """What an error offers as a legal line must be one."""
     assert read(example).problems == ()
 
 
-@pytest.mark.parametrize("example", EXAMPLES)
+@each_row("example", EXAMPLES)
 def test_case_does_not_matter(example: str) -> None:
     """Printed patterns begin sentences with capitals, and some print everything in them."""
     if "with a" not in example.lower() and "break a" not in example.lower():

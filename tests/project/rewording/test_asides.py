@@ -5,9 +5,10 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.rewording.asides import commands, instructs, label_instructs, label_times
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     "words",
     [
         "underarm",
@@ -60,7 +61,7 @@ def test_a_remark_may_hold_numbers_but_no_round() -> None:
         assert commands(words) is not None
 
 
-@pytest.mark.parametrize(
+@each_row(
     "label",
     [
         "Dec round",
@@ -87,7 +88,7 @@ def test_a_name_of_a_line_is_one(label: str) -> None:
     assert label_instructs(label) == ""
 
 
-@pytest.mark.parametrize(
+@each_row(
     "label",
     [
         "Next and foll alt row",

@@ -12,6 +12,7 @@ from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import Words, read_line
 from stepper.project.rewording.openings import split_opening, write_openings_in_order
 from stepper.project.rewording.reworded import as_printed
+from tests.tables import each_row
 
 
 def written(printed: str) -> str:
@@ -38,8 +39,8 @@ def test_needles_yarn_and_side_are_written_in_one_order(printed: str, words: str
 PHRASES = ("with RS facing", "using 3 mm needles", "with CC", "beginning at left shoulder")
 
 
-@pytest.mark.parametrize("order", list(permutations(PHRASES)))
-@pytest.mark.parametrize("joint", [", ", " and "])
+@each_row("order", list(permutations(PHRASES)))
+@each_row("joint", [", ", " and "])
 def test_every_order_of_four_phrases_is_read_alike(order: tuple[str, ...], joint: str) -> None:
     """No order is worked in another yarn, on another needle or over other stitches; none loses a word."""
     line = f"{joint.join(order)}, pick up and knit 48 sts."

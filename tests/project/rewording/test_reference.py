@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from typing import Any
 
-import pytest
 from lark import Lark, Token
 
 from stepper.plan.compile import compile_plan
@@ -15,11 +14,12 @@ from stepper.project.reading.parsing import NOTE, Stopped, made_plain, understoo
 from stepper.project.rewording.reference import about, other_wordings, page, reference, stitch_lines
 from tests.invariants import broken_invariants
 from tests.project.wording_patterns import Pattern, as_file, patterns
+from tests.tables import each_row
 
 PATTERNS = patterns()
 
 
-@pytest.mark.parametrize("pattern", PATTERNS, ids=lambda pattern: f"line {pattern.line}")
+@each_row("pattern", PATTERNS)
 def test_every_pattern_of_the_page_can_be_knitted(pattern: Pattern) -> None:
     """Read by the grammar, worked in every size with its printed counts, and bound off to the last stitch."""
     reading = read_project(as_file(pattern))

@@ -9,6 +9,7 @@ from stepper.project.rewording.reword import reword
 from stepper.project.rewording.reworded import as_printed
 from tests.plan.test_compile import compiled, plan_of
 from tests.project.samples import project
+from tests.tables import each_row
 
 
 def said(work: str) -> list[str]:
@@ -55,7 +56,7 @@ def test_a_problem_in_other_words_stands_under_the_printed_ones() -> None:
     assert (problem.column, problem.length) == (26, 3)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("one", "other"),
     [
         ("Knit to last 2 sts, k2 tog.", "K18, k2tog."),

@@ -14,6 +14,7 @@ from stepper.project.rewording.reword import put_words
 from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
+from tests.tables import each_row
 
 
 def place_of(offset: int, length: int) -> Span:
@@ -72,7 +73,7 @@ def test_a_long_row_of_single_stitches_is_looked_through_at_once(end: str) -> No
     assert all(isinstance(synonym.pattern.sub("", line), str) for synonym in SYNONYMS)
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("printed", "plain"),
     [
         ("Next row: K1, k2tog, k to end (20 sts.)", "Next row: K1, k2tog, k to end. 20 sts."),

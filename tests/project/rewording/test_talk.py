@@ -8,9 +8,10 @@ from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.talk import is_talk, take_talk_out
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     "sentence",
     [
         "OK, are you there?",
@@ -34,7 +35,7 @@ def test_a_sentence_of_talk_is_known(sentence: str) -> None:
     assert reads(sentence)
 
 
-@pytest.mark.parametrize(
+@each_row(
     "sentence",
     [
         # They order, or may: the same, once more, elsewhere, in another size or yarn.

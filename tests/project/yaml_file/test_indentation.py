@@ -6,6 +6,7 @@ import pytest
 
 from stepper.project.yaml_file.indentation import find_slip
 from stepper.project.yaml_file.source import read_nodes
+from tests.tables import each_row
 
 SAMPLES = Path(__file__).parents[3] / "sample_projects"
 
@@ -45,7 +46,7 @@ def shifted(number: int, by: int) -> str:
     return "\n".join(lines) + "\n"
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("number", "by"),
     [
         *[(number, by) for number in (4, 9, 10, 14, 15, 16) for by in (-1, 1)],

@@ -19,6 +19,7 @@ from stepper.report.measure.measuring import Measurement
 from stepper.report.measure.roles import assign_roles
 from stepper.report.measure.tape import Tape
 from tests.garments import read_garment
+from tests.tables import each_row
 
 
 def measured(name: str) -> dict[str, Measurement]:
@@ -86,7 +87,7 @@ CARDIGAN = [
 ]
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("garment", "name", "mm"),
     [
         (garment, *line)

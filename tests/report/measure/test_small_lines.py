@@ -23,6 +23,7 @@ from stepper.report.measure.tape import Tape
 from tests.garments import read_garment
 from tests.plans import plan
 from tests.report.measure.test_measurements import measured as sample
+from tests.tables import each_row
 
 
 def measured(name: str) -> dict[str, Measurement]:
@@ -31,7 +32,7 @@ def measured(name: str) -> dict[str, Measurement]:
     return {line.name: line for line in measure_garment(knitted.rounds, project)}
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("garment", "name", "mm", "measure"),
     [
         # Sock: 32 stitches to 10 cm, the rib 40; 40 rounds, 2.5 mm each.

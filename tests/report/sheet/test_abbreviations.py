@@ -16,6 +16,7 @@ from stepper.sitting.project_file import load_project
 from tests.plan.test_compile import plan_of
 from tests.plans import plan
 from tests.project.samples import project
+from tests.tables import each_row
 
 SHIPPED = sorted((Path(__file__).parents[3] / "sample_projects").glob("*.yaml"))
 
@@ -66,7 +67,7 @@ def test_a_cable_is_told_by_how_it_is_worked() -> None:
 WORKED = [entry.code for entry in ENTRIES if entry.kind not in (Kind.EDGE, Kind.SHIFT) and entry.code != "turn"]
 
 
-@pytest.mark.parametrize("code", WORKED)
+@each_row("code", WORKED)
 def test_every_stitch_that_is_abbreviated_has_a_meaning(code: str) -> None:
     """In words, not by its own abbreviation alone."""
     assert len(explain_stitch(code)) > 3

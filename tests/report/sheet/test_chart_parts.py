@@ -7,6 +7,7 @@ import pytest
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span
 from stepper.report.sheet.chart_parts import ASIDE, DrawnPart, cut_chart, name_part, square_mm, whole_chart
+from tests.tables import each_row
 
 
 def chart_of(wide: int, high: int, cells: tuple[Cell, ...] | None = None) -> Chart:
@@ -28,8 +29,8 @@ def test_sixty_four_stitches_are_drawn_five_millimetres_wide() -> None:
     assert all(square_mm(part) == pytest.approx(5.2, abs=0.01) for part in parts)
 
 
-@pytest.mark.parametrize("wide", [1, 8, 33, 40, 41, 64, 100, 200])
-@pytest.mark.parametrize("high", [1, 50, 55, 120])
+@each_row("wide", [1, 8, 33, 40, 41, 64, 100, 200])
+@each_row("high", [1, 50, 55, 120])
 def test_every_square_is_in_one_part_that_fits_the_sheet(wide: int, high: int) -> None:
     """Nothing twice, nothing left out, no square below 4.2 mm and no part wider than A4 between its margins."""
     parts = cut_chart(chart_of(wide, high))

@@ -14,6 +14,7 @@ from stepper.report.sheet.chart_parts import DrawnPart
 from stepper.report.sheet.charts import SQUARE, draw_chart, list_signs, name_stitch
 from stepper.report.sheet.looks import assign_looks
 from stepper.sitting.project_file import load_project
+from tests.tables import each_row
 
 SAMPLES = Path(__file__).parents[2] / "fixtures"
 PULLOVER = load_project(SAMPLES / "switchback.yaml").project
@@ -100,7 +101,7 @@ def test_colourwork_is_explained_by_yarns() -> None:
     assert [each.words for each in list_signs(PULLOVER.charts["cairn"], SHADES, "MC")] == ["B, ember", "MC, chalk"]
 
 
-@pytest.mark.parametrize("code", list_codes())
+@each_row("code", list_codes())
 def test_every_stitch_has_a_sign_or_its_abbreviation(code: str) -> None:
     """No square of a chart is left empty but for knit, and each is named in the legend."""
     chart = Chart(name="one", rounds=((Cell(code, None),),), place=Span(line=1, column=1))

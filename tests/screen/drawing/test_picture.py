@@ -2,19 +2,18 @@ from __future__ import annotations
 
 import xml.etree.ElementTree as ET
 
-import pytest
-
 from stepper.screen.drawing.picture import CELL, write_svg
 from stepper.screen.drawing.rows import row, text_of
 from stepper.screen.drawing.style import Depth
 from stepper.screen.view import draw_screen
 from tests.screen.scenes import MOMENTS, terminal
+from tests.tables import each_row
 
 NS = "{http://www.w3.org/2000/svg}"
 
 
-@pytest.mark.parametrize("moment", MOMENTS)
-@pytest.mark.parametrize("depth", Depth)
+@each_row("moment", MOMENTS)
+@each_row("depth", Depth)
 def test_every_screen_is_a_picture_that_can_be_read(moment: str, depth: Depth) -> None:
     """Well-formed (read by an XML parser), and every word of the screen is in it, once."""
     rows = draw_screen(MOMENTS[moment](), terminal(depth=depth))

@@ -5,9 +5,8 @@ from __future__ import annotations
 import json
 import unicodedata
 
-import pytest
-
 from stepper.screen.drawing.unprintable import blank_unprintable, show_unprintable
+from tests.tables import each_row
 
 HOSTILE = {
     "CSI": "\x1b[2J",
@@ -25,7 +24,7 @@ HOSTILE = {
 }
 
 
-@pytest.mark.parametrize("text", HOSTILE.values(), ids=HOSTILE)
+@each_row("text", HOSTILE.values())
 def test_nothing_that_acts_is_left(text: str) -> None:
     """Whoever wrote the pattern has no say over the knitter's terminal."""
     for safe in (show_unprintable(text), blank_unprintable(text)):

@@ -1,10 +1,9 @@
 from __future__ import annotations
 
-import pytest
-
 from stepper.screen.drawing.rows import row_width, text_of
 from stepper.screen.pages.bottom_row import draw_bottom_row
 from tests.screen.scenes import MOMENTS, Desk, terminal
+from tests.tables import each_row
 
 
 def test_what_enter_would_do_stands_beside_the_figures() -> None:
@@ -27,8 +26,8 @@ def test_the_end_of_a_long_note_stays_in_sight() -> None:
     assert row_width(shown) <= 40
 
 
-@pytest.mark.parametrize("columns", [20, 40, 80])
-@pytest.mark.parametrize("moment", ["start", "keys", "journal", "chart", "from-above"])
+@each_row("columns", [20, 40, 80])
+@each_row("moment", ["start", "keys", "journal", "chart", "from-above"])
 def test_the_way_out_is_always_named(moment: str, columns: int) -> None:
     """The first hint is what she needs most, the last leads to all others."""
     shown = text_of(draw_bottom_row(MOMENTS[moment](), terminal(columns)))

@@ -2,8 +2,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-import pytest
-
 from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.screen.drawing.rows import row_width, text_of
 from stepper.screen.drawing.style import Badge, Depth
@@ -13,9 +11,10 @@ from stepper.screen.ui_state import pick_number_cue
 from stepper.session.cues import Choose
 from stepper.session.state import Question
 from tests.screen.scenes import Desk
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("words", "badge", "text"),
     [
         ([], Badge.CALM, "– not counted  yet"),

@@ -10,6 +10,7 @@ from stepper.screen.drawing.style import Depth, Terminal, dim_colour
 from stepper.screen.pages.yoke_page import draw_yoke_page, rings_of
 from tests.plans import plan
 from tests.screen.scenes import COLOURS, Desk, garment, terminal
+from tests.tables import each_row
 
 
 def _page(desk: Desk, size: Terminal) -> list[str]:
@@ -79,8 +80,8 @@ def test_the_work_runs_clockwise_from_the_centre_back() -> None:
     assert set(across[40:]) - {" "} == {"A"}
 
 
-@pytest.mark.parametrize("depth", Depth)
-@pytest.mark.parametrize("size", [(80, 24), (40, 12), (120, 40), (12, 5)])
+@each_row("depth", Depth)
+@each_row("size", [(80, 24), (40, 12), (120, 40), (12, 5)])
 def test_it_fits_every_screen(depth: Depth, size: tuple[int, int]) -> None:
     """Never wider nor higher."""
     page = draw_yoke_page(Desk().scene("o"), terminal(*size, depth))

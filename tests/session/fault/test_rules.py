@@ -28,6 +28,7 @@ from stepper.session.state import Fault, Knitting, Observation, Position, Seen, 
 from tests.agreed_sitting import plan_of
 from tests.plans import final_increase, plan
 from tests.playbook import AT, after, check, opened, tell, transcript
+from tests.tables import each_row
 
 HAT = Path(__file__).parents[3] / "sample_projects" / "hat.yaml"
 
@@ -258,7 +259,7 @@ def test_taking_work_back_moves_the_place() -> None:
     assert session.state.knitting.fault is None
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("said", "answer"),
     [
         ("count is 161", "161 cannot be; 80 are expected."),

@@ -6,6 +6,7 @@ from stepper.session.fault.search import search
 from stepper.session.fault.spot import find_spot
 from stepper.session.state import Answer, Fault, Knitting, Observation, Position, Seen, State, Verified
 from tests.plans import plan
+from tests.tables import each_row
 
 NO_LOOP = Observation(seen=Seen.LOOP, number=0)
 
@@ -41,7 +42,7 @@ def test_two_surplus_stitches_are_not_taken_where_three_plain_ones_do_not_stand(
     assert _spot_in([*narrow], Answer(first=1, end=2, stitches=4), 2) is None
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("section", "off", "spot"),
     [
         (0, -1, 5), (1, -1, 12), (2, -1, 27),

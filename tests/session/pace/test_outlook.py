@@ -23,6 +23,7 @@ from stepper.session.pace.outlook import (
 from stepper.session.state import Day, Done, Knitting, Position, State, TimedStep
 from tests.plans import plan
 from tests.session.knitters import FIRST_DAY, TEMPERAMENTS, Days, Knitter, rounds_of
+from tests.tables import each_row
 
 PULLOVER = plan(
     ("neckband", ["co120", *["(k2 p2)x30"] * 12]),
@@ -93,8 +94,8 @@ def test_a_week_in_a_knitter_is_known_by_her_own_pace() -> None:
     assert paces.of("rib").stitches_per_minute > paces.of("colourwork").stitches_per_minute
 
 
-@pytest.mark.parametrize("evenings", [0, 1, 2, 5, 12])
-@pytest.mark.parametrize("step", [(3, 75.0), (1, 3600.0), (40, 5400.0), (360, 9000.0)], ids=str)
+@each_row("evenings", [0, 1, 2, 5, 12])
+@each_row("step", [(3, 75.0), (1, 3600.0), (40, 5400.0), (360, 9000.0)])
 def test_one_interrupted_step_moves_the_day_by_two_at_most(evenings: int, step: tuple[int, float]) -> None:
     """The doorbell, the telephone, supper: whatever a step took, whenever it comes. 75 s for three stitches once made
     months of it."""

@@ -9,12 +9,13 @@ from stepper.session.questions.topics import PartTopic, Topic
 from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase, plan
 from tests.playbook import AT, after, check, opened, tell, transcript
+from tests.tables import each_row
 
 GARMENT = final_increase()
 
 
-@pytest.mark.parametrize("topic", Topic, ids=lambda topic: topic.value)
-@pytest.mark.parametrize("index", [0, 4, 12, len(GARMENT.rounds)])
+@each_row("topic", Topic)
+@each_row("index", [0, 4, 12, len(GARMENT.rounds)])
 def test_every_question_is_answered_anywhere_and_changes_nothing(topic: Topic, index: int) -> None:
     """In one line that ends; when all is done, too, if only to say so."""
     state = State(seq=5, knitting=Knitting(place=Position(index=index)), last_cue_at=AT)
@@ -123,7 +124,7 @@ def test_reminders_come_at_a_place_and_at_a_length_and_can_be_forgotten() -> Non
     )
 
 
-@pytest.mark.parametrize("topic", Topic, ids=lambda topic: topic.value)
+@each_row("topic", Topic)
 def test_when_all_is_knitted_only_what_lies_behind_can_be_asked(topic: Topic) -> None:
     """What was last done, or twice, altered, noted, and what she asked to be reminded of have an answer; a round that is left has
     none. Where nothing was ever to be knitted, nothing lies behind either."""

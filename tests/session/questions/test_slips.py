@@ -1,7 +1,5 @@
 from __future__ import annotations
 
-import pytest
-
 from stepper.session import cues
 from stepper.session.effects import Refuse
 from stepper.session.machine import Session
@@ -10,6 +8,7 @@ from stepper.session.questions.topics import Topic
 from stepper.session.state import Knitting, Position, State
 from tests.agreed_sitting import plan_of
 from tests.playbook import AT
+from tests.tables import each_row
 
 FILE = """\
 title: Reed cowl
@@ -60,7 +59,7 @@ def _harm(done: int, stitch: int = 0) -> Harm:
     return told.harm
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("done", "harm"),
     [
         (1, Harm.COUNT),

@@ -7,9 +7,10 @@ import time
 import pytest
 
 from stepper.project.page.unread.proposals import Kept, one_list, printed_change, printed_count, propose
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("words", "kept"),
     [
         ("Twirl the yarn over k2 across, as drawn.", Kept.ROWS),
@@ -58,7 +59,7 @@ def test_each_part_that_goes_on_hold_is_proposed_with_its_name() -> None:
     assert found.moved == "54 (58, 60) for first sleeve; 54 (58, 60)"
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("words", "rows"),
     [
         ("Twirl for the next 3 rows.", "3"),

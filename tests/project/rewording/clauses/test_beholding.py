@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.clauses.beholding import is_beheld
 from tests.project.rewording.clauses.disguised_orders import DISGUISED_ORDERS
+from tests.tables import each_row
 
 BEHELD = (
     "You should be able to count 14 chain-looking slipped stitches down each edge.",
@@ -34,7 +33,7 @@ BEHELD = (
 )
 
 
-@pytest.mark.parametrize("sentence", BEHELD)
+@each_row("sentence", BEHELD)
 def test_what_is_seen_is_told(sentence: str) -> None:
     """It follows from the rows beside it, and no row comes of it."""
     assert is_beheld(sentence)

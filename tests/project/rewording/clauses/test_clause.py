@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.rewording.clauses.clause import Mood, clauses_of, words_of
+from tests.tables import each_row
 
 
 def moods(sentence: str) -> list[Mood]:
@@ -20,7 +19,7 @@ def test_contractions_are_taken_apart_and_fractions_stay_whole() -> None:
     assert words_of("The knitter's cast-on") == ["the", "knitter's", "cast-on"]
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("sentence", "mood"),
     [
         ("The edge curls a little", Mood.STATES),

@@ -7,6 +7,7 @@ import pytest
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.clauses.making import is_made_up
 from stepper.project.rewording.remarks.making_up import makes_up
+from tests.tables import each_row
 
 MADE_UP = (
     "Turn through, sew on buttons to match the holes, insert pad and button up",
@@ -43,7 +44,7 @@ def test_a_sentence_all_of_whose_clauses_are_of_making_up_is_told(words: str) ->
     assert reads(f"{words}.")
 
 
-@pytest.mark.parametrize("words", KNITTED)
+@each_row("words", KNITTED)
 def test_what_may_be_on_the_needles_is_not_made_up(words: str) -> None:
     """A seam may be told with stitches that are still live."""
     assert not makes_up(words)

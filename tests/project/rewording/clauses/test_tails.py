@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.clauses.tails import take_tails_off
 from stepper.project.rewording.reworded import as_printed
+from tests.tables import each_row
 
 TAILED = (
     ("Bind off all sts loosely", ", using a needle two sizes larger if need be"),
@@ -46,7 +45,7 @@ UNTAILED = (
 )
 
 
-@pytest.mark.parametrize(("order", "tail"), TAILED)
+@each_row(("order", "tail"), TAILED)
 def test_a_tail_is_taken_off_its_order_and_said(order: str, tail: str) -> None:
     """The order is read as if it stood alone."""
     made = take_tails_off(as_printed(f"{order}{tail}."))
@@ -55,7 +54,7 @@ def test_a_tail_is_taken_off_its_order_and_said(order: str, tail: str) -> None:
     assert reads(f"{order}{tail}.")
 
 
-@pytest.mark.parametrize("line", UNTAILED)
+@each_row("line", UNTAILED)
 def test_what_changes_an_order_is_no_tail(line: str) -> None:
     """It says how often, how far, where or with what, or stands alone."""
     assert take_tails_off(as_printed(made_plain(line))).text == line

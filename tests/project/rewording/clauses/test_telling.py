@@ -10,6 +10,7 @@ from stepper.project.rewording.clauses.telling import asks_to_do, works_nothing
 from tests.project.rewording.clauses.disguised_orders import DISGUISED_ORDERS
 from tests.project.rewording.remarks.test_idle import TAILS
 from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
+from tests.tables import each_row
 
 TOLD = (
     "I designed this shawl during a rainy week by the sea.",
@@ -108,20 +109,20 @@ UNTOLD = (
 """Sentences of the same kind that say how something is worked, or for which piece."""
 
 
-@pytest.mark.parametrize("sentence", TOLD)
+@each_row("sentence", TOLD)
 def test_a_sentence_whose_clauses_do_nothing_is_told(sentence: str) -> None:
     """A fact, a reason, advice or talk is heard at its place, in whatever words it comes."""
     assert works_nothing(made_plain(sentence))
     assert reads(sentence)
 
 
-@pytest.mark.parametrize("sentence", [*DISGUISED_ORDERS, *UNTOLD, *VEILED_ORDERS])
+@each_row("sentence", [*DISGUISED_ORDERS, *UNTOLD, *VEILED_ORDERS])
 def test_an_order_in_disguise_is_not_told(sentence: str) -> None:
     """What is only said is not knitted: where an order may hide, the sentence stays unread."""
     assert not works_nothing(made_plain(sentence))
 
 
-@pytest.mark.parametrize("sentence", TOLD)
+@each_row("sentence", TOLD)
 def test_an_order_behind_a_told_clause_is_never_told_with_it(sentence: str) -> None:
     """Each clause of a sentence is looked through."""
     plain = made_plain(sentence).rstrip(".!?")

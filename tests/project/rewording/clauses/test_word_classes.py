@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.craft.stitches import STITCHES
 from stepper.project.rewording.clauses import word_classes as of
 from stepper.project.rewording.clauses.telling import works_nothing
 from stepper.project.rewording.voice.verbs import GERUNDS, PARTICIPLES, VERBS
+from tests.tables import each_row
 
 ACTS = of.CRAFT | of.GENERAL
 LITTLE = of.PREPOSITIONS | of.JOINING | of.SUBORDINATING | of.ASKING | of.MODALS
@@ -17,7 +16,7 @@ ALSO_NOUNS = {"position", "transform"}
 """Verbs that are in no class, the first since it is as often a noun."""
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("one", "other"),
     [
         (of.CRAFT, of.MINDING),
@@ -47,14 +46,14 @@ def test_every_form_of_the_verbs_that_work_is_known_as_one() -> None:
     assert {verb for form, verb in forms.items() if form not in ACTS} == BESIDE_THE_NEEDLES | ALSO_NOUNS
 
 
-@pytest.mark.parametrize("verb", sorted(set(PARTICIPLES.values()) | ALSO_NOUNS))
+@each_row("verb", sorted(set(PARTICIPLES.values()) | ALSO_NOUNS))
 def test_no_verb_of_the_trade_is_passed_over_in_a_passive(verb: str) -> None:
     """What "are slid here" is moved; only "finished" says as often how something is."""
     for form in (form for form, of_verb in PARTICIPLES.items() if of_verb == verb and form != "finished"):
         assert not works_nothing(f"The stitches are {form} here.")
 
 
-@pytest.mark.parametrize("verb", sorted({*VERBS} - BESIDE_THE_NEEDLES - {"stop"}))
+@each_row("verb", sorted({*VERBS} - BESIDE_THE_NEEDLES - {"stop"}))
 def test_no_verb_of_the_trade_is_passed_over_in_the_second_person(verb: str) -> None:
     """By "you slip the stitches here" she is asked to, however friendly it is."""
     assert not works_nothing(f"You {verb} the stitches here.")

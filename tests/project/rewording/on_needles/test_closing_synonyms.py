@@ -7,6 +7,7 @@ import pytest
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.reword import reword
+from tests.tables import each_row
 
 
 def written(printed: str) -> str:
@@ -14,8 +15,8 @@ def written(printed: str) -> str:
     return " ".join(reword(made_plain(printed), spoken=True).text.split()).strip(" ,.")
 
 
-@pytest.mark.parametrize("behind", ["on right needle after last BO", "on the right-hand needle after the cast off", "after the bound-off sts", "on right needle since last buttonhole"])
-@pytest.mark.parametrize("verb", ["rib", "k", "patt"])
+@each_row("behind", ["on right needle after last BO", "on the right-hand needle after the cast off", "after the bound-off sts", "on right needle since last buttonhole"])
+@each_row("verb", ["rib", "k", "patt"])
 def test_stitches_are_counted_from_the_last_bind_off(verb: str, behind: str) -> None:
     """The stitch that the bind-off left is the first of them."""
     words = f"{verb} 16"

@@ -6,6 +6,7 @@ import pytest
 
 from stepper.project.reading.parsing import made_plain, understood
 from stepper.project.reading.wording import reads
+from tests.tables import each_row
 
 
 def read_as(printed: str) -> str:
@@ -13,8 +14,8 @@ def read_as(printed: str) -> str:
     return " ".join(understood(made_plain(printed)).reworded.text.split()).strip(" ,.").lower()
 
 
-@pytest.mark.parametrize("kind", ['24" or 32" needle', "circular", '24 in / 60 cm circular needle', "40 cm circular needle", "needle"])
-@pytest.mark.parametrize("verb", ["Change to", "Switch back to", "Swap over to", "Go up to", "Move to"])
+@each_row("kind", ['24" or 32" needle', "circular", '24 in / 60 cm circular needle', "40 cm circular needle", "needle"])
+@each_row("verb", ["Change to", "Switch back to", "Swap over to", "Go up to", "Move to"])
 def test_another_size_is_changed_to(verb: str, kind: str) -> None:
     """How long a needle is changes no gauge; its size does."""
     assert read_as(f"{verb} the smaller {kind}.").replace("circular ", "") in ("change to smaller needles", "change to smaller needle")

@@ -7,6 +7,7 @@ import pytest
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.reword import reword
+from tests.tables import each_row
 
 
 def written(printed: str) -> str:
@@ -14,8 +15,8 @@ def written(printed: str) -> str:
     return " ".join(reword(made_plain(printed), spoken=True).text.split()).strip(" ,.")
 
 
-@pytest.mark.parametrize("holder", ["a holder", "a spare needle or length of yarn", "a thread", "a safety pin", "scrap yarn", "a length of waste yarn"])
-@pytest.mark.parametrize("verb", ["Leave", "Slip", "Put", "Place"])
+@each_row("holder", ["a holder", "a spare needle or length of yarn", "a thread", "a safety pin", "scrap yarn", "a length of waste yarn"])
+@each_row("verb", ["Leave", "Slip", "Put", "Place"])
 def test_stitches_wait_on_anything_that_holds_them(verb: str, holder: str) -> None:
     """What they hang on does not matter; that they wait does."""
     preposition = "onto" if verb == "Slip" else "on"

@@ -6,6 +6,7 @@ import pytest
 
 from stepper.project.reading.parsing import made_plain, understood
 from stepper.project.reading.wording import reads
+from tests.tables import each_row
 
 
 def read_as(printed: str) -> str:
@@ -13,7 +14,7 @@ def read_as(printed: str) -> str:
     return " ".join(understood(made_plain(printed)).reworded.text.split()).strip(" ,.").lower()
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("printed", "words"),
     [
         ("Move the sts for one sleeve from the scrap yarn onto dpns.", "return held sleeve sts to needles"),

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.instructions import Remark
 from stepper.project.problems import Span
 from stepper.project.reading.wording import LineReading, Words, read_line
+from tests.tables import each_row
 
 
 def read(text: str) -> LineReading:
@@ -14,7 +13,7 @@ def read(text: str) -> LineReading:
     return read_line(text, lambda at, length: Span(line=1, column=at + 1, length=length), Words(sizes=1, names={"MC", "A"}))
 
 
-@pytest.mark.parametrize(
+@each_row(
     "printed",
     [
         "Sew the side seams, leaving 12 cm open at the top.",
@@ -43,7 +42,7 @@ def test_what_works_no_stitch_is_said(printed: str) -> None:
     assert all(isinstance(one, Remark) for one in line.sentences)
 
 
-@pytest.mark.parametrize(
+@each_row(
     "printed",
     [
         "Close the gap by knitting 2 sts together.",

@@ -8,6 +8,7 @@ from stepper.project.instructions import Remark
 from stepper.project.reader import read_project
 from stepper.project.rewording.remarks.finishing import goes_on_finishing, is_off_the_needles
 from tests.project.samples import project
+from tests.tables import each_row
 
 
 @pytest.mark.parametrize(
@@ -29,7 +30,7 @@ def test_without_stitches_yarn_or_needle_in_hand_nothing_is_knitted(line: str) -
     assert not is_off_the_needles(line, finishing=False)
 
 
-@pytest.mark.parametrize(
+@each_row(
     "line",
     [
         "Pick up along the neck edge.",

@@ -10,6 +10,7 @@ from stepper.project.reading.wording import reads
 from stepper.project.rewording.remarks.idle import is_idle, is_imprint, orders_besides
 from tests.plan.test_compile import plan_of
 from tests.project.samples import project
+from tests.tables import each_row
 
 IDLE = (
     # facts
@@ -104,20 +105,20 @@ TAILS = (
 """What makes an order of any sentence it stands behind."""
 
 
-@pytest.mark.parametrize("sentence", IDLE)
+@each_row("sentence", IDLE)
 def test_a_sentence_that_works_no_stitch_is_only_said(sentence: str) -> None:
     """Nobody has to be asked what is knitted by it."""
     assert is_idle(made_plain(sentence))
     assert reads(sentence)
 
 
-@pytest.mark.parametrize("sentence", ORDERS)
+@each_row("sentence", ORDERS)
 def test_a_sentence_that_orders_is_never_only_said(sentence: str) -> None:
     """What is only said is not knitted: in doubt it stays unread."""
     assert not is_idle(made_plain(sentence))
 
 
-@pytest.mark.parametrize("sentence", IDLE)
+@each_row("sentence", IDLE)
 def test_an_order_behind_such_a_sentence_is_never_said_with_it(sentence: str) -> None:
     """The second half of a sentence orders as well as the first."""
     plain = made_plain(sentence).rstrip(".")

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.remarks.idle import is_idle
 from stepper.project.rewording.remarks.lasting import tells_lasting
 from tests.project.rewording.remarks.test_idle import plan_of_line
 from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
+from tests.tables import each_row
 
 LASTING = (
     "When changing colours, twist the yarns on the wrong side to prevent holes.",
@@ -91,14 +90,14 @@ ORDERS = (
 )
 
 
-@pytest.mark.parametrize("sentence", LASTING)
+@each_row("sentence", LASTING)
 def test_what_lasts_and_changes_no_stitch_is_told(sentence: str) -> None:
     """She hears of it where it is printed, and no row comes of it."""
     assert is_idle(made_plain(sentence))
     assert reads(sentence)
 
 
-@pytest.mark.parametrize("sentence", ORDERS)
+@each_row("sentence", ORDERS)
 def test_an_order_on_stitches_in_the_same_words_is_none(sentence: str) -> None:
     """Only said, it would not be knitted."""
     assert not tells_lasting(made_plain(sentence).rstrip("."))

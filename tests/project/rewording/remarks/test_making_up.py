@@ -10,6 +10,7 @@ from stepper.project.rewording.remarks.idle import is_idle
 from stepper.project.rewording.remarks.making_up import makes_up
 from tests.hanging import hung_on, needs_clock
 from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
+from tests.tables import each_row
 
 MADE_UP = (
     "With the tail, close the small gap at the underarm.",
@@ -117,20 +118,20 @@ ORDERS = (
 )
 
 
-@pytest.mark.parametrize("sentence", MADE_UP)
+@each_row("sentence", MADE_UP)
 def test_what_is_done_off_the_needles_is_only_said(sentence: str) -> None:
     """It is told at the end of its part, and makes no round."""
     assert is_idle(made_plain(sentence))
     assert reads(sentence)
 
 
-@pytest.mark.parametrize("sentence", ORDERS)
+@each_row("sentence", ORDERS)
 def test_a_look_alike_that_orders_is_not(sentence: str) -> None:
     """What is only said is not knitted: in doubt it stays unread."""
     assert not is_idle(made_plain(sentence))
 
 
-@pytest.mark.parametrize("sentence", VEILED_ORDERS)
+@each_row("sentence", VEILED_ORDERS)
 def test_no_order_in_other_words_is_taken_for_one(sentence: str) -> None:
     """Written before these forms, in the passive and of a third person."""
     plain = made_plain(sentence).strip(" .()")

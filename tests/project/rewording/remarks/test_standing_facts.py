@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.remarks.idle import is_idle
 from stepper.project.rewording.remarks.standing_facts import STANDING, facts_of
 from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
+from tests.tables import each_row
 
 FACTS = (
     "Each round has 7 repeats of the chart.",
@@ -71,14 +70,14 @@ ORDERS = (
 )
 
 
-@pytest.mark.parametrize("sentence", FACTS)
+@each_row("sentence", FACTS)
 def test_a_fact_of_the_pattern_is_told(sentence: str) -> None:
     """It states what the lines around it make, and no row comes of it."""
     assert is_idle(made_plain(sentence))
     assert reads(sentence)
 
 
-@pytest.mark.parametrize("sentence", ORDERS)
+@each_row("sentence", ORDERS)
 def test_what_orders_or_sets_stitches_apart_is_no_fact(sentence: str) -> None:
     """Only said, it would not be knitted."""
     assert not is_idle(made_plain(sentence))

@@ -9,9 +9,10 @@ from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.remarks.stated_synonyms import STATED_FACTS
 from tests.project.reading.test_wording import read
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("printed", "count"),
     [
         ("You should have 132 sts in total, and the same number of sts for the front as for the back.", 132),

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.remarks.idle import is_idle
 from stepper.project.rewording.remarks.told_facts import tells_fact
 from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
+from tests.tables import each_row
 
 FACTS = (
     "There are 6 (7) panels of 20 sts.",
@@ -139,20 +138,20 @@ ORDERS = (
 )
 
 
-@pytest.mark.parametrize("sentence", FACTS)
+@each_row("sentence", FACTS)
 def test_a_fact_that_follows_from_the_lines_around_it_is_only_said(sentence: str) -> None:
     """Nobody is asked what is knitted by it."""
     assert is_idle(made_plain(sentence))
     assert reads(sentence)
 
 
-@pytest.mark.parametrize("sentence", ORDERS)
+@each_row("sentence", ORDERS)
 def test_a_look_alike_that_orders_is_not(sentence: str) -> None:
     """What is only said is not knitted: in doubt it stays unread."""
     assert not is_idle(made_plain(sentence))
 
 
-@pytest.mark.parametrize("sentence", VEILED_ORDERS)
+@each_row("sentence", VEILED_ORDERS)
 def test_no_order_in_other_words_is_taken_for_one(sentence: str) -> None:
     """Written before these forms, in the passive and of a third person."""
     plain = made_plain(sentence).strip(" .()")

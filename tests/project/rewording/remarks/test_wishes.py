@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.remarks.idle import is_idle
 from stepper.project.rewording.remarks.wishes import tells_wish
 from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
+from tests.tables import each_row
 
 WISHES = (
     "If your row gauge differs from mine, work more or fewer rounds here.",
@@ -91,20 +90,20 @@ ORDERS = (
 )
 
 
-@pytest.mark.parametrize("sentence", WISHES)
+@each_row("sentence", WISHES)
 def test_what_is_done_only_by_her_who_wishes_to_is_only_said(sentence: str) -> None:
     """The pattern as printed is knitted without it, and she hears of it at its place."""
     assert is_idle(made_plain(sentence))
     assert reads(sentence)
 
 
-@pytest.mark.parametrize("sentence", ORDERS)
+@each_row("sentence", ORDERS)
 def test_a_look_alike_that_orders_is_not(sentence: str) -> None:
     """What is only said is not knitted: in doubt it stays unread."""
     assert not is_idle(made_plain(sentence))
 
 
-@pytest.mark.parametrize("sentence", VEILED_ORDERS)
+@each_row("sentence", VEILED_ORDERS)
 def test_no_order_in_other_words_is_taken_for_one(sentence: str) -> None:
     """Written before these forms, in the passive and of a third person."""
     plain = made_plain(sentence).strip(" .()")

@@ -6,6 +6,7 @@ import pytest
 
 from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.signs.list_forms import write_in_one_bracket
+from tests.tables import each_row
 
 LISTS = (
     ("K to end. 58/62/68/74/80/86/92 sts.", "K to end. 58 (62, 68, 74, 80, 86, 92) sts."),
@@ -37,7 +38,7 @@ NO_LISTS = (
 )
 
 
-@pytest.mark.parametrize(("printed", "plain"), LISTS)
+@each_row(("printed", "plain"), LISTS)
 def test_a_list_of_any_form_becomes_one_bracket(printed: str, plain: str) -> None:
     """A page has its lists in one form at every place where a number may stand."""
     assert write_in_one_bracket(as_printed(printed)).text == plain

@@ -10,6 +10,7 @@ from stepper.project.problems import Span
 from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.rewording.reword import reword
 from tests.project.rewording.dresses import FRAMES, by_chance, fill, first_of, one_changed
+from tests.tables import each_row
 
 
 def said(line: str) -> object:
@@ -29,7 +30,7 @@ def without_print(value: object) -> object:
     return value.lower() if isinstance(value, str) else value
 
 
-@pytest.mark.parametrize("name", FRAMES)
+@each_row("name", FRAMES)
 def test_each_wording_of_a_place_says_what_the_first_says(name: str) -> None:
     """One misread dress of a list would be knitted in silence."""
     frame = FRAMES[name]

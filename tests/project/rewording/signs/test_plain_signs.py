@@ -11,6 +11,7 @@ from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.reword import undress
 from stepper.project.rewording.signs.plain_signs import HEAD_SIGNS, PLAIN_SIGNS
+from tests.tables import each_row
 
 SAME = (
     # --- heads ---
@@ -64,7 +65,7 @@ OTHERWISE = (
 """What looks alike and is something else, or has its signs already."""
 
 
-@pytest.mark.parametrize("row", [*HEAD_SIGNS, *PLAIN_SIGNS], ids=lambda row: row.example)
+@each_row("row", [*HEAD_SIGNS, *PLAIN_SIGNS])
 def test_every_row_reads_its_example(row: object) -> None:
     """A row whose example is read without it, or not read with it, is of no use."""
     example = row.example  # type: ignore[attr-defined] # a row of the table
@@ -72,7 +73,7 @@ def test_every_row_reads_its_example(row: object) -> None:
     assert undress(made_plain(example)).text != made_plain(example)
 
 
-@pytest.mark.parametrize(("printed", "most"), SAME)
+@each_row(("printed", "most"), SAME)
 def test_signs_are_put_as_most_pages_have_them(printed: str, most: str) -> None:
     """Whoever reads the sentence in one dress reads it in each."""
     assert undress(made_plain(printed)).text == most

@@ -7,6 +7,7 @@ import pytest
 from stepper.project.reading.parsing import made_plain
 from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.signs.size_lists import find_lists, write_lists_plainly
+from tests.tables import each_row
 
 
 def written(printed: str) -> str:
@@ -14,7 +15,7 @@ def written(printed: str) -> str:
     return write_lists_plainly(as_printed(made_plain(printed))).text
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("printed", "read"),
     [
         ("CO 80 [84, 88] (92, 96) {100} sts.", "CO 80 (84, 88, 92, 96, 100) sts."),

@@ -8,9 +8,10 @@ from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.reword import reword
 from stepper.project.rewording.style.designer_synonyms import IN_ROWS, STATEMENTS
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize("printed", [one.example for one in (*STATEMENTS, *IN_ROWS)])
+@each_row("printed", [one.example for one in (*STATEMENTS, *IN_ROWS)])
 def test_the_lines_are_read(printed: str) -> None:
     """Each row has a line that needs it."""
     assert reads(printed)
@@ -34,7 +35,7 @@ def test_what_is_told_is_said_and_works_nothing(printed: str, kept: str) -> None
     assert any(kept.lower() in words.lower() for words in made.kept)
 
 
-@pytest.mark.parametrize(
+@each_row(
     "printed",
     [
         "You should now have 50 sts for each sleeve, inc 2 sts evenly.",

@@ -6,9 +6,10 @@ import pytest
 
 from stepper.project.reading.parsing import made_plain
 from stepper.project.rewording.reword import reword
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("printed", "words"),
     [
         ("Return to thinner pins and purl 2 rows.", "Return to smaller pins and purl 2 rows."),

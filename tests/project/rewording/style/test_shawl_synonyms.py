@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.reword import reword
+from tests.tables import each_row
 
 BACK = "slip both sts back to left needle"
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("printed", "words", "kept"),
     [
         ("Rnds 8-10: Work Rnds 6, 5 and 4, in that order.", "Rnds 8-10: Work Rnds 6, 5 and 4.", ()),
@@ -45,7 +44,7 @@ def test_it_is_put_into_the_words_that_are_read(printed: str, words: str, kept: 
     assert all(said.startswith(start) for said, start in zip(made.kept, kept, strict=True))
 
 
-@pytest.mark.parametrize(
+@each_row(
     "printed",
     [
         f"K2, *{BACK}, k2tog tbl, k1; rep from * 4 times.",

@@ -9,6 +9,7 @@ from stepper.project.reading.wording import reads
 from stepper.project.rewording import reword as rewording
 from stepper.project.rewording.reword import reword
 from stepper.project.rewording.style.spoken_synonyms import SPOKEN
+from tests.tables import each_row
 
 
 def spoken(printed: str) -> str:
@@ -40,14 +41,14 @@ def test_every_row_is_needed(monkeypatch: pytest.MonkeyPatch) -> None:
     assert idle == []
 
 
-@pytest.mark.parametrize(
+@each_row(
     "lead",
     [
         "You have", "You'll have", "You should now have", "Now you've got", "You'll end up with", "There should be", "That makes",
         "You're back to", "That leaves you with", "You'll be down to", "Back to", "There, back to", "OK, now you'll see",
     ],
 )  # fmt: skip
-@pytest.mark.parametrize("tail", ["", " now", " on your needle", " altogether"])
+@each_row("tail", ["", " now", " on your needle", " altogether"])
 def test_a_count_is_a_count_however_it_is_told(lead: str, tail: str) -> None:
     """She is told what she has; the number is checked, whatever small words stand around it."""
     assert spoken(f"{lead} 44 (48) stitches{tail}.") == "44 (48) stitches."
@@ -72,7 +73,7 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
     assert spoken(printed) == read
 
 
-@pytest.mark.parametrize(
+@each_row(
     "printed",
     [
         "Do these two rows 4 times.",  # four in all, or on top of the once it is worked

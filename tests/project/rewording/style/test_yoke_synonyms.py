@@ -8,9 +8,10 @@ from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.reword import reword
 from stepper.project.rewording.style.yoke_synonyms import YOKES
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize("printed", [one.example for one in YOKES])
+@each_row("printed", [one.example for one in YOKES])
 def test_the_lines_are_read(printed: str) -> None:
     """Each row has a line that needs it."""
     assert reads(printed)
@@ -34,7 +35,7 @@ def test_what_they_become(printed: str, plain: str) -> None:
     assert " ".join(reword(made_plain(printed)).text.split()) == plain
 
 
-@pytest.mark.parametrize(
+@each_row(
     "printed",
     [
         "Still 40 sts, inc 4.",

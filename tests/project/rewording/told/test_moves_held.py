@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.told.moving import write_moves
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("printed", "words"),
     [
         ("K20, slide the next 12 sts onto a piece of string, k to end.", "K20, hold 12 sts, k to end."),

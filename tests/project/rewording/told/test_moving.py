@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.told.moving import write_moves
+from tests.tables import each_row
 
 
 def written(line: str) -> str:
@@ -13,7 +12,7 @@ def written(line: str) -> str:
     return write_moves(as_printed(line)).text
 
 
-@pytest.mark.parametrize(
+@each_row(
     "printed",
     [
         "Slip 3 sts to cable needle and hold in front, k3, k3 from cable needle.",

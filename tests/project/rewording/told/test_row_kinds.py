@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.rewording.told.row_kinds import end_of, match_phrase
+from tests.tables import each_row
 
 
 def written(words: str) -> str | None:
@@ -13,7 +12,7 @@ def written(words: str) -> str | None:
     return phrase.write if phrase is not None and end_of(phrase) == len(words) else None
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("printed", "words"),
     [
         ("sl 1 purlwise with yarn in back", "sl 1 pwise wyib"),
@@ -41,7 +40,7 @@ def test_a_phrase_has_one_way_to_be_written(printed: str, words: str) -> None:
     assert written(printed) == words
 
 
-@pytest.mark.parametrize(
+@each_row(
     "printed",
     [
         "sl 1, k2tog, pass the 2 slipped sts over",

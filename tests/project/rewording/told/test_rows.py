@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.told.rows import write_rows
+from tests.tables import each_row
 
 
 def written(line: str) -> str:
@@ -14,7 +13,7 @@ def written(line: str) -> str:
     return write_rows(as_printed(line)).text
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("printed", "words"),
     [
         ("*k2, p2* - repeat between the stars all the way around.", "*k2, p2; rep from * to end."),
@@ -45,7 +44,7 @@ def test_a_repeat_or_an_end_is_written_as_the_grammar_has_it(printed: str, words
     assert written(printed) == words
 
 
-@pytest.mark.parametrize(
+@each_row(
     "printed",
     [
         "*k2, p2* repeat 8 times.",
@@ -79,7 +78,7 @@ def test_each_letter_keeps_a_printed_place() -> None:
     assert list(line.places) == sorted(line.places)
 
 
-@pytest.mark.parametrize(
+@each_row(
     "line",
     [
         "(K2, p2) repeat to last 2 sts, k2.",

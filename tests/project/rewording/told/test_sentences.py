@@ -6,6 +6,7 @@ import pytest
 
 from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.told.sentences import write_told
+from tests.tables import each_row
 
 
 def written(printed: str) -> str:
@@ -13,7 +14,7 @@ def written(printed: str) -> str:
     return write_told(as_printed(printed)).text
 
 
-@pytest.mark.parametrize(
+@each_row(
     "printed",
     [
         "Do not increase again until there are 60 sts.",

@@ -6,9 +6,10 @@ import pytest
 
 from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.told.straight import put_works_in_order
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("printed", "order"),
     [
         (
@@ -73,7 +74,7 @@ def test_phrases_are_put_in_the_order_of_the_grammar(printed: str, order: str) -
     assert put_works_in_order(as_printed(printed)).text == order
 
 
-@pytest.mark.parametrize(
+@each_row(
     "printed",
     [
         "Rib for 4 cm or 7 cm.",

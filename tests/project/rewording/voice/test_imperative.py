@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import pytest
-
 from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.voice.imperative import put_in_orders
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("told", "order"),
     [
         (
@@ -38,7 +37,7 @@ def test_what_orders_is_put_as_an_order(told: str, order: str) -> None:
     assert put_in_orders(as_printed(told)).text.strip() == order
 
 
-@pytest.mark.parametrize(
+@each_row(
     "told",
     [
         # What lies there, what was done, what is done each time or elsewhere, what may be done.

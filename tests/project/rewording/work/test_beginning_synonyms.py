@@ -7,6 +7,7 @@ import pytest
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.reword import reword
+from tests.tables import each_row
 
 
 def written(printed: str) -> str:
@@ -14,8 +15,8 @@ def written(printed: str) -> str:
     return " ".join(reword(made_plain(printed), spoken=True).text.split()).strip(" ,.")
 
 
-@pytest.mark.parametrize("care", ["making sure nothing is twisted", "mind the twist", "without twisting", "taking care not to twist the sts", "but don't twist"])
-@pytest.mark.parametrize("join", ["Join", "Join to work in the round", "Join into a ring", "Join the work into a round"])
+@each_row("care", ["making sure nothing is twisted", "mind the twist", "without twisting", "taking care not to twist the sts", "but don't twist"])
+@each_row("join", ["Join", "Join to work in the round", "Join into a ring", "Join the work into a round"])
 def test_a_ring_is_closed_with_any_care(join: str, care: str) -> None:
     """The care is said; the ring is one of the stitches there are."""
     assert written(f"{join}, {care}.").lower() == "join in the round"

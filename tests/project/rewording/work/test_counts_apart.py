@@ -6,6 +6,7 @@ import pytest
 
 from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.work.counts_apart import counts_apart, counts_in_doubt, write_counts_apart
+from tests.tables import each_row
 
 
 @pytest.mark.parametrize(
@@ -63,7 +64,7 @@ def test_what_can_be_checked_stands_as_counts_that_are(line: str, text: str) -> 
     assert write_counts_apart(as_printed(line)).text == text
 
 
-@pytest.mark.parametrize(
+@each_row(
     "line",
     [
         "Knit 10 for the back and 20 for the front.",

@@ -7,9 +7,10 @@ import pytest
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.reword import reword
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("printed", "read"),
     [
         ("Knit every round, AT THE SAME TIME inc 1 st at each side of marker on the 5th and every following 8th [8th, 7th, 7th, 6th] round until there are 66 [68, 72, 76, 82] sts.", "work in stockinette, inc 1 st at each side of marker on 5th and every following 8th [8th, 7th, 7th, 6th] round until there are 66 [68, 72, 76, 82] sts."),

@@ -7,9 +7,10 @@ import pytest
 from stepper.project.reading.parsing import made_plain, understood
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.reword import reword
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("printed", "read"),
     [
         ('Rep Rounds 1 & 2 until sock measures 6 (6.5, 7)" or desired length to heel, ending with Round 2.', 'Rep Rounds 1 and 2 until sock measures 6 (6.5, 7) in, ending with Round 2.'),

@@ -7,9 +7,10 @@ import pytest
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.reword import reword
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("printed", "words"),
     [
         ("3rd row : k.1, * wl. fwd., k.2 tog. ; rep. from * to end.", "row 3 : k 1, * yo, k2tog; rep from * to end."),

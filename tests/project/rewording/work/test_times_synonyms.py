@@ -7,9 +7,10 @@ import pytest
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.reword import reword
+from tests.tables import each_row
 
 
-@pytest.mark.parametrize(
+@each_row(
     ("printed", "read"),
     [
         ("Purl 1 rnd, knit 1 rnd, then purl 1 rnd more.", "Purl 1 rnd. knit 1 rnd. purl 1 more rnd."),
