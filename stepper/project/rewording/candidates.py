@@ -74,7 +74,7 @@ class Candidates:
     """The rows of a table, to be looked for in one line after the other."""
 
     def __init__(self, table: Sequence[Synonym]) -> None:
-        self._table = table
+        self.table = table
         self._searches: dict[int, Callable[[str], re.Match[str] | None]] = {}
         # Of a piece of several words the longest is looked for first.
         own = [
@@ -126,11 +126,11 @@ class Candidates:
         """Return what is known with what some more rows demand."""
         free, more = list(known.free), list[tuple[str, int, int]]()
         for at in (at for at in range(rows.bit_length()) if rows >> at & 1):
-            own = self._table[at].has
+            own = self.table[at].has
             # What each of the row's own pieces meets needs no second look.
             demands = [
                 demand
-                for demand in find_demands(self._table[at].expression)
+                for demand in find_demands(self.table[at].expression)
                 if not all(any(part in piece for part in demand) for piece in own)
             ][:_DEMANDS]
             more += [(piece, number, at) for number, demand in enumerate(demands) for piece in demand]
@@ -140,7 +140,7 @@ class Candidates:
 
     def _prepared(self, at: int) -> Callable[[str], re.Match[str] | None]:
         """Return the search for the pattern of a row, compiled."""
-        pattern = self._table[at].pattern
-        begins = stands_at_the_start(self._table[at].expression)
+        pattern = self.table[at].pattern
+        begins = stands_at_the_start(self.table[at].expression)
         self._searches[at] = pattern.match if begins else pattern.search
         return self._searches[at]
