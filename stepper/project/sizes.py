@@ -57,6 +57,7 @@ _FROM_ONE_ON = regex(
 _RELATIVE = regex(r"(?:the\s+)?(?:small|larg|bigg)(?:er|est)\s+sizes?\s*\(([^()]+)\)", re.I)
 """Sizes that are named in brackets behind what they are: "smaller sizes (S and M)"."""
 _THE = regex(r"^\s*the\s+", re.I)
+_FOR = regex(r"^\s*(?:for\s+)?(?:the\s+)?", re.I)
 
 
 _PEOPLE = {
@@ -82,7 +83,7 @@ def _who(name: str) -> str:
 
 def names_people(name: str) -> bool:
     """Return whether a name is of people for whom a garment is made: "Women", "Grown-ups and children"."""
-    parts = [part for part in re.split(r"\s*(?:,|&|\band\b)\s*", _THE.sub("", name.strip())) if part]
+    parts = [part for part in re.split(r"\s*(?:,|&|\band\b)\s*", _FOR.sub("", name)) if part]
     return bool(parts) and all(_who(part) in _PEOPLE for part in parts)
 
 

@@ -54,6 +54,20 @@ ROWS: Final[tuple[Stretch, ...]] = (
     _(B, "Rows 1, 3 and 5 (RS): K1, yo, k2tog, k to end.\nWS rows: Purl.\nRep rows 1-4.", "40*10"),
     _(B, "Row 1: K1, yo, k2tog, k to end.\nRow 2: Purl.\nRow 3: Knit.\nRow 4: Purl.\nWork rows 1 and 2 once more.", "40*6"),
     _(B, "Knit 2 rows.\nRow 1: *K1, p1; rep from * to end.\nRow 2: *P1, k1; rep from * to end.\nDo these two rows until 8 rows are done.", "40*10", told="2 before do not"),
+    # --- beginning with a row of the pattern in hand ---
+    _(R, "Rnd 1: Knit.\nRnd 2: Purl.\nRnd 3: Knit.\nRnd 4: *K2, p2; rep from * around.\nWork 3 rnds more, beginning with rnd 4.\nWork 1 rnd in pattern.", "40*8", {5: "k2 p2 " * 10, 6: "k40", 7: "p40", 8: "k40"}),
+    _(B, "Row 1: K.\nRow 2: P.\nRow 3: *K1, p1; rep from * to end.\nRow 4: K.\nWork 3 rows in pattern, beginning with row 3.", "40*7", {5: "k1 p1 " * 20, 6: "k40", 7: "k40"}),
+    _(B, "Row 1: K.\nRow 2: P.\nRow 3: *K1, p1; rep from * to end.\nRow 4: K.\nWork 3 rows in pattern, beginning with row 2.", ""),
+    _(B, "Row 1: K.\nRow 2: P.\nRow 3: *K1, p1; rep from * to end.\nRow 4: K.\nDec 1 st at each end of next row.\nWork 2 rows in pattern, beginning with row 4.", ""),
+    # --- what stands before a colon is no name where it says where, how far, for whom or in which yarn ---
+    _(R, "Begin 5 sts before the end of the rnd: bind off 10 sts, k to end.", ""),
+    _(R, "After 4 cm: Bind off 4 sts, k to end.", ""),
+    _(R, "Leg (10 cm): Knit.", ""),
+    _(R, "Hem (6 rnds): *K1, p1; rep from * to end.", ""),
+    _(F, "Centre 10 sts: bind off.", ""),
+    _(R, "Colour A: Knit 2 rnds.", ""),
+    _(R, "Stripe A: With A, knit 2 rnds.", "40*2", yarns="AA"),
+    _(R, "For men: Knit 2 rnds.", ""),
     # --- a pattern that nothing has set up ---
     _(B, "Knit 2 rows.\nRow 1: K15, patt 10, k15.", ""),
     _(B, "Next row: K15, work 10 sts in pattern, k15.", ""),

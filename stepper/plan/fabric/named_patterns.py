@@ -17,7 +17,7 @@ from math import lcm
 from stepper.craft.stitch_patterns import PATTERNS, StitchPattern, find_pattern
 from stepper.plan.drafts import Template, without_places
 from stepper.plan.fabric.columns import as_seen
-from stepper.plan.fabric.established import establish, spread_since, stands_in_its_rounds
+from stepper.plan.fabric.established import establish, row_due, spread_since, stands_in_its_rounds
 from stepper.plan.fabric.page_pattern import pattern_of
 from stepper.plan.model import flatten
 from stepper.plan.state.fitting_counts import nearest_counts
@@ -193,6 +193,32 @@ def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Nee
         )
         return None
     return at
+
+
+def rows_from(first: Numbers, needles: Needles) -> tuple[Template, ...] | None:
+    """Return the rows of the pattern in hand from one of them on, which a line calls by its printed number.
+
+    Args:
+        first: The printed number.
+        needles: The knitting in hand.
+
+    Returns:
+        The rows; None, reported, if that row is none of them, or is worked on the other side.
+    """
+    row_due(needles)  # what was worked since then may have shaped it
+    known, number = needles.established, first.of(needles.size)
+    row = needles.section.numbered.get(number)
+    worked = [draft.side for draft in needles.drafts if draft.template is row] if row is not None else []
+    if row not in known.cycle or known.shaped or known.one_yarn_since or not worked:
+        told = f"row {number} is none of the pattern that goes on here, as it now is."
+        needles.miss(first.place, told, "Write the rows that come, or name the pattern.")
+        return None
+    if needles.flat and worked[-1] != needles.side:
+        told = f"a {needles.side} row comes next, and row {number} was worked as a {worked[-1]} row."
+        needles.miss(first.place, told, "Work one row before it, or begin with another row.")
+        return None
+    at = known.cycle.index(row)
+    return known.cycle[at:] + known.cycle[:at]
 
 
 def take_as_pattern(instruction: Forms, needles: Needles) -> None:

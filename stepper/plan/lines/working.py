@@ -22,6 +22,7 @@ from stepper.plan.fabric.established import establish, goes_on_from_before
 from stepper.plan.fabric.named_patterns import (
     first_row,
     goes_on_with_name,
+    rows_from,
     take_as_pattern,
     take_rows_as_pattern,
 )
@@ -329,15 +330,16 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     until_count = isinstance(instruction.duration, UntilCount)  # only shaping can reach another count
     goes_on = going_on and not until_count and (shaped or not continues)
     goes_on = goes_on and bool(needles.section.pattern or goes_on_from_before(instruction.place, needles))
-    if goes_on or goes_on_with_name(instruction, needles):
+    begun = instruction.first if goes_on else None
+    if (goes_on and begun is None) or goes_on_with_name(instruction, needles):
         work_even(instruction, needles)
         needles.line.named = len(needles.drafts)
         return
-    cycle = cycle_of(instruction, needles)
+    cycle = cycle_of(instruction, needles) if begun is None else rows_from(begun, needles)
     if cycle is None:
         return
     start = needles.line.start if continues else begin
-    first = first_row(instruction, cycle, needles)
+    first = first_row(instruction, cycle, needles) if begun is None else 0
     if first is None:
         return
     less = int(instruction.but_last)

@@ -264,7 +264,7 @@ def _refused(
     read: Understood, plain: str, whole: Span, place_of: Callable[[int, int], Span], words: Words
 ) -> LineReading | None:
     """Return why a line cannot be read; None if the grammar read all of it."""
-    foreign = _foreign(read.label, words)
+    foreign = _foreign(read.label, words, plain)
     doubt = counts_in_doubt(write_lists_plainly(as_printed(plain)).text)
     if doubt:
         return LineReading(line=None, problems=(whole.problem(doubt, "Compare them with the printed page."),))
@@ -372,12 +372,18 @@ def _one_row(sentences: tuple[Sentence, ...]) -> bool:
     return isinstance(row, Phrase | Labelled) or once
 
 
-def _foreign(label: str | None, words: Words) -> tuple[str, str] | None:
+_IN_YARN = regex(r"^(?:colou?r|yarn|shade|wool|strand|stripe|in|with)\s+(?=\S+$)|\s+(?:stripe|band)$", re.I)
+"""What stands beside a yarn where it is no more than one: "Colour A", "Stripe B", "A stripe"."""
+
+
+def _foreign(label: str | None, words: Words, plain: str) -> tuple[str, str] | None:
     """Return what is wrong with a label that names a yarn or sizes, which would be passed over."""
     name = (label or "").strip()
-    if name and (name in words.names or re.fullmatch(r"MC|CC\d?", name)):
+    yarn = _IN_YARN.sub("", name)
+    told = yarn != name and re.search(rf"\b{re.escape(yarn)}\b", plain[plain.find(":") :])
+    if name and not told and (yarn in words.names or re.fullmatch(r"MC|CC\d?", yarn)):
         return f'"{name}:" reads as the name of the line, and nothing would be knitted with it.', (
-            f'Write "With {name}, ..." for the yarn, or "Chart {name}" for a chart.'
+            f'Write "With {yarn}, ..." for the yarn, or "Chart {yarn}" for a chart.'
         )
     if names_people(name) or HEAD_OF_SIZES.match(f"{name}: -"):
         return f'"{name}:" reads as the name of the line; it would be worked in every size.', (

@@ -51,12 +51,22 @@ _LABEL = regex(
     r"(?:and|,)\s*(?:work|knit|purl|inc|dec)|(?:with|in|using)\s+(?-i:MC|CC\d?|[A-Z])(?=\W|$)|(?:\d+|two|three|four|five|six|seven|eight|nine|ten|next|last|these)\s+(?:more\s+|alt\w*\s+)?"
     r"(?:rows?|rnds?|rounds?)|(?<!short\s)(?<!short-)(?:rows|rnds|rounds)|foll(?:owing)?|every|each|both|all(?!\s+sizes$)|alt|"
     r"alternate(?:ly)?|alternating|twice|thrice|times?|rep|repeat(?:ing|ed)?|until|while|only|not|optional(?:ly)?|then|also|again|rs|ws|"
-    r"needles?\s*\d*|n\d|smaller|larger|(?:right|wrong)\s+side(?=\s+facing)|except|but\s+one|from\s+here|previous|same)(?![\w-])",
+    r"needles?\s*\d*|n\d|doubled?\s+(?:yarn|wool|thread|strand)|smaller|larger|(?:right|wrong)\s+side(?=\s+facing)|except|but\s+one|from\s+here|previous|same)(?![\w-])",
     re.I,
 )
 """Words in a label that say how often, in which rows, on which needle or for whom: they name no line."""
+_LABEL_PLACE = regex(
+    r"\d[\d\s.,/()\[\]¼½¾]*(?:cms?|in|inch(?:es)?|[\"″”])(?![\w-])|"
+    r"(?:\d|\bst|\bsts|\bstitch|\bstitches)[)\]]?\s+(?:before|after|past|beyond|from|of)\b|"
+    r"\b(?:before|after|past|beyond|between|above|below|from|until|to)\s+(?:the\s+)?(?:[a-z]+\s+|\d\w+\s+)?(?:markers?|m|gap|cent(?:er|re)|middle|bor)\b|"
+    r"\b(?:first|next|last|cent(?:er|re)|cent(?:er|re)most|middle|outer(?:most)?|other|rem(?:aining)?|over|across)\s+(?:the\s+)?\d[\d\s,()\[\]]*(?:sts?|stitch(?:es)?)\b|"
+    r"\b\d+(?:st|nd|rd|th)\s+st(?:itch)?\b|\bend\s+of\s+(?:the\s+|this\s+)?(?:row|rnd|round)\b|\bhalf\s?way\b|\bhalf\s+(?:of\s+)?the\s+st",
+    re.I,
+)
+"""Words in a label that say where in the round, or how far: "After 4 cm", "Centre 10 sts", "Past the marker"."""
 _LABEL_VERBS = regex(
-    r"(?:(?:if|unless|when)\b|(?:for|from)\s+(?:the\s+)?next|at\s+the\s+same\s+time|(?:work(?:ing|ed)?|continu(?:e|ing)|cont|change|chang(?:e|ing)|"
+    r"(?:(?:if|unless|when)\b|(?:for|from)\s+(?:the\s+)?next|for\s+an?\s+(?:long|short|deep|wid|narrow|tight|loos|larg|small|bigg|high|thick|slouchi|roomi|warm)er\b|"
+    r"to\s+(?:lengthen|shorten|widen|enlarge|adjust|alter|adapt)\b|at\s+the\s+same\s+time|(?:work(?:ing|ed)?|continu(?:e|ing)|cont|change|chang(?:e|ing)|"
     r"switch|with|using|knit|purl|(?:inc|dec)(?:rease)?\s+\d+(?=\s+st)|break|cut|turn|on|in|at|join(?:ing)?\s+(?:in|for|to|and|with)|rejoin|"
     r"(?:bo|(?:bind|cast)\s+off)(?=\s+(?:in|with|using|as|all|rem\w*|loosely)\b)|"
     r"place\s+(?!(?:a\s+)?markers?\b)|remove|slip|return|"
@@ -119,7 +129,7 @@ def label_instructs(label: str) -> str:
         name = numbered.group("name")
     if re.match(r"(?:for\s+)?(?:sizes?\b|[\w ,'-]{1,40}?\ssizes?(?:\s*\([\w ,]+\))?\s+only$)", name, re.I):
         return ""  # a line for some sizes: the size names set it apart from a label
-    found = _LABEL.search(name)
+    found = _LABEL.search(name) or _LABEL_PLACE.search(name)
     if found is not None:
         return found.group()
     name = _BY_THE_WAY.sub("", name)

@@ -81,6 +81,10 @@ def test_a_remark_may_hold_numbers_but_no_round() -> None:
         "Dec rnd 1",
         "Inc Rnd 2",
         "Set-up row 3",
+        "For the thumb",
+        "After the thumb",
+        "Beginning of round",
+        "Toe (64 sts)",
     ],
 )
 def test_a_name_of_a_line_is_one(label: str) -> None:
@@ -112,6 +116,18 @@ def test_a_name_of_a_line_is_one(label: str) -> None:
         "Next row 1",
         "Dec rnd 1 and 2",
         "Knit rnd 2",
+        "Start 3 sts after the marker",
+        "Between markers",
+        "Past the first marker",
+        "Over the first 10 sts",
+        "From the 5th st",
+        "End of round",
+        "Halfway",
+        "Hem (6 rnds)",
+        "Leg, 10 cm",
+        "For a longer leg",
+        "To lengthen",
+        "Double yarn",
     ],
 )
 def test_a_label_that_instructs_is_found(label: str) -> None:

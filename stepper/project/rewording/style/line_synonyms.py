@@ -134,7 +134,7 @@ LINES: tuple[Synonym, ...] = (
     ),
     row(
         "rnd|round|row",
-        rf"\s*\(\s*\d+\s+{ROUND}(?![^)]*\b(?:sizes?|only|if|when|unless|instead|not|but|except|on|for)\b)[^)]*\)",
+        rf"\s*\(\s*\d+\s+{ROUND}(?![^)]*\b(?:sizes?|only|if|when|unless|instead|not|but|except|on|for)\b)[^)]*\)(?!\s*:)",
         KEPT,
         "Knit 8 rounds (8 rounds in stockinette).",
     ),
