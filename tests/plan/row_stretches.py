@@ -68,6 +68,13 @@ ROWS: Final[tuple[Stretch, ...]] = (
     _(R, "Colour A: Knit 2 rnds.", ""),
     _(R, "Stripe A: With A, knit 2 rnds.", "40*2", yarns="AA"),
     _(R, "For men: Knit 2 rnds.", ""),
+    _(R, "Next rnd (size L only): K10, k2tog, k to end.", "", sizes="S (M, L)"),
+    _(R, "Crown, L: K10, k2tog, k to end.", "", sizes="S (M, L)"),
+    _(R, "Next rnd (men): K10, k2tog, k to end.", ""),
+    _(R, "Dec rnd (A): K10, k2tog, k to end.", ""),
+    _(R, "Rnd 1 (join A): K10, k2tog, k to end.", ""),
+    _(R, "Oat stripe: Knit 2 rnds.", ""),
+    _(R, "Next rnd (A): K10, k2tog, k to end.", "39", yarns="A"),
     # --- a pattern that nothing has set up ---
     _(B, "Knit 2 rows.\nRow 1: K15, patt 10, k15.", ""),
     _(B, "Next row: K15, work 10 sts in pattern, k15.", ""),

@@ -374,31 +374,58 @@ def _one_row(sentences: tuple[Sentence, ...]) -> bool:
 
 _IN_YARN = regex(r"^(?:colou?r|yarn|shade|wool|strand|stripe|in|with)\s+(?=\S+$)|\s+(?:stripe|band)$", re.I)
 """What stands beside a yarn where it is no more than one: "Colour A", "Stripe B", "A stripe"."""
+_ROW_NAME = regex(r"^(?:for|only)\s+|\s+(?:(?:only\s+)?(?:row|rnd|round)|only)$", re.I)
+_SOME_SIZES = regex(r"\bsizes?\b", re.I)
+_ALL_SIZES = regex(r"\ball\s+(?:the\s+)?sizes\b", re.I)
 
 
 def _foreign(label: str | None, words: Words, plain: str) -> tuple[str, str] | None:
-    """Return what is wrong with a label that names a yarn or sizes, which would be passed over."""
+    """Return what is wrong with a label that names a yarn or sizes, which would be passed over.
+
+    It may do so in brackets or behind a comma, too: "Next rnd (size L only)", "Dec rnd (A)".
+    """
     name = (label or "").strip()
-    yarn = _IN_YARN.sub("", name)
-    told = yarn != name and re.search(rf"\b{re.escape(yarn)}\b", plain[plain.find(":") :])
-    if name and not told and (yarn in words.names or re.fullmatch(r"MC|CC\d?", yarn)):
+    yarn = _yarn_in(name, words)
+    if yarn and not re.search(rf"\b{re.escape(yarn)}\b", plain.partition(":")[2]):
         return f'"{name}:" reads as the name of the line, and nothing would be knitted with it.', (
             f'Write "With {yarn}, ..." for the yarn, or "Chart {yarn}" for a chart.'
         )
-    if names_people(name) or HEAD_OF_SIZES.match(f"{name}: -"):
+    if _SOME_SIZES.search(_ALL_SIZES.sub("", name)) or any(
+        names_people(part) or HEAD_OF_SIZES.match(f"{part}: -") for part in _parts_of(name)
+    ):
         return f'"{name}:" reads as the name of the line; it would be worked in every size.', (
             "Write the name of a size as `sizes` has it before the colon, or leave the words out."
         )
+    sizes = next((part for part in _parts_of(name) if _are_sizes(part, words.size_names)), "")
+    if sizes:
+        return f'"{name}:" reads as the name of the line; it would be worked in every size.', (
+            f'Write "Size {sizes} only: ..." for a line of that size.'
+        )
+    return None
+
+
+def _parts_of(label: str) -> list[str]:
+    """Return a label and what it has in brackets and between commas, without the word for a row behind it."""
+    parts = [label, *re.split(r"[,()\[\]]", label)]
+    return [part for part in (_ROW_NAME.sub("", part.strip()).strip() for part in parts) if part]
+
+
+def _yarn_in(label: str, words: Words) -> str:
+    """Return the yarn that a label names, by its key, or as the label has it; empty if none."""
+    alone = _IN_YARN.sub("", label)
+    if alone and (alone in words.names or find_called(alone.lower(), words.yarns) != alone.lower()):
+        return alone
+    behind = re.findall(r"(?<!chart )(?<!Chart )\b[^\W\d_]\w*", label)
+    return next((word for word in behind if word in words.yarns or re.fullmatch(r"MC|CC\d?", word)), "")
+
+
+def _are_sizes(name: str, size_names: tuple[str, ...]) -> bool:
     parts = [part for part in re.split(r"\s*(?:,|&|\band\b)\s*", name) if part]
     onwards = re.fullmatch(
         r"(\S+?)\s*(?:\+|(?:and\s+)?(?:up\w*|onwards?|above|over|down\w*|below|under))", name
     )
     parts = [onwards[1]] if onwards is not None else parts
-    if parts and all(find_size(part, words.size_names) is not None for part in parts):
-        return f'"{name}:" reads as the name of the line; it would be worked in every size.', (
-            f'Write "Size {name} only: ..." for a line of that size.'
-        )
-    return None
+    return bool(parts) and all(find_size(part, size_names) is not None for part in parts)
 
 
 def _read_spread(text: str, place_of: Callable[[int, int], Span], words: Words) -> LineReading:

@@ -51,7 +51,7 @@ _LABEL = regex(
     r"(?:and|,)\s*(?:work|knit|purl|inc|dec)|(?:with|in|using)\s+(?-i:MC|CC\d?|[A-Z])(?=\W|$)|(?:\d+|two|three|four|five|six|seven|eight|nine|ten|next|last|these)\s+(?:more\s+|alt\w*\s+)?"
     r"(?:rows?|rnds?|rounds?)|(?<!short\s)(?<!short-)(?:rows|rnds|rounds)|foll(?:owing)?|every|each|both|all(?!\s+sizes$)|alt|"
     r"alternate(?:ly)?|alternating|twice|thrice|times?|rep|repeat(?:ing|ed)?|until|while|only|not|optional(?:ly)?|then|also|again|rs|ws|"
-    r"needles?\s*\d*|n\d|doubled?\s+(?:yarn|wool|thread|strand)|smaller|larger|(?:right|wrong)\s+side(?=\s+facing)|except|but\s+one|from\s+here|previous|same)(?![\w-])",
+    r"needles?\s*\d*|n\d|doubled?\s+(?:yarn|wool|thread|strand)|smaller|larger|(?:right|wrong)\s+side(?=\s+facing)|except|but\s+one|inside\s+out|purl\s+side|from\s+here|previous|same)(?![\w-])",
     re.I,
 )
 """Words in a label that say how often, in which rows, on which needle or for whom: they name no line."""
@@ -63,14 +63,14 @@ _LABEL_PLACE = regex(
     r"\b\d+(?:st|nd|rd|th)\s+st(?:itch)?\b|\bend\s+of\s+(?:the\s+|this\s+)?(?:row|rnd|round)\b|\bhalf\s?way\b|\bhalf\s+(?:of\s+)?the\s+st",
     re.I,
 )
-"""Words in a label that say where in the round, or how far: "After 4 cm", "Centre 10 sts", "Past the marker"."""
+"""Words in a label that say where in the round, or how far: "After 4 cm", "Centre 10 sts"."""
 _LABEL_VERBS = regex(
     r"(?:(?:if|unless|when)\b|(?:for|from)\s+(?:the\s+)?next|for\s+an?\s+(?:long|short|deep|wid|narrow|tight|loos|larg|small|bigg|high|thick|slouchi|roomi|warm)er\b|"
     r"to\s+(?:lengthen|shorten|widen|enlarge|adjust|alter|adapt)\b|at\s+the\s+same\s+time|(?:work(?:ing|ed)?|continu(?:e|ing)|cont|change|chang(?:e|ing)|"
     r"switch|with|using|knit|purl|(?:inc|dec)(?:rease)?\s+\d+(?=\s+st)|break|cut|turn|on|in|at|join(?:ing)?\s+(?:in|for|to|and|with)|rejoin|"
     r"(?:bo|(?:bind|cast)\s+off)(?=\s+(?:in|with|using|as|all|rem\w*|loosely)\b)|"
     r"place\s+(?!(?:a\s+)?markers?\b)|remove|slip|return|"
-    r"(?:begin|start)(?:ning|ing)?\s+(?:with|on|at|in|work|working|from))\s)",
+    r"(?:beg|begin|start)(?:ning|ing)?\s+(?:with|on|at|in|work|working|from)|drop)\s)",
     re.I,
 )
 """Words that begin an instruction."""
@@ -81,6 +81,10 @@ _BY_THE_WAY = regex(
 _NAMED = regex(
     r"\b(?:round|rnd|row|ridge|heel|edge|edging|band|section|part|shaping|hem|cuff|rib|ribbing)$", re.I
 )
+_NO_VERB = regex(
+    r"^(?:if|unless|when)\b|\b(?:with|using|on|in|at|for|from|to)\b|(?-i:\b(?:MC|CC\d?)\b)", re.I
+)
+"""Words with which a verb before "round" is no name of it: "If needed round", "Start at side round"."""
 _SLIP_STITCH = regex(
     r"slip[\s-]+st(?:itch)?\s+(?:[a-z]+\s+)?"
     r"(?:pattern|patt|rib|ribbing|mosaic|mesh|lace|motif|panel|chart|check)\b",
@@ -136,8 +140,7 @@ def label_instructs(label: str) -> str:
     begun = _LABEL_VERBS.match(f"{name} ")
     if begun is None or _SLIP_STITCH.match(name):
         return ""
-    verb = begun.group().split()[0].lower() not in ("with", "using", "on", "in", "at", "for", "from")
-    if verb and _NAMED.search(name) and len(name.split()) <= 4:
+    if _NAMED.search(name) and len(name.split()) <= 4 and not _NO_VERB.search(name):
         return ""  # "Knit round", "Joining round"
     return begun.group().strip()
 
