@@ -46,6 +46,10 @@ _YOU_MAY: Final = (
 )
 
 
+ENDS_IN_KEY: Final = regex(r"(?<!chart )(?<!Chart )\b(?:[A-HJ-Z]|MC|CC\d?)[\s.!?)\"']*$")
+"""A sentence whose last word is the sign of a yarn, which it may bring in: "Here comes A."."""
+
+
 @lru_cache(maxsize=2048)
 def works_nothing(sentence: str) -> bool:
     """Return whether a sentence works no stitch, by what its clauses do.
@@ -57,7 +61,7 @@ def works_nothing(sentence: str) -> bool:
         Whether it can only be said. False in every doubt.
     """
     said = sentence.strip(" \"'")
-    if not said or len(said) > _LONGEST:
+    if not said or len(said) > _LONGEST or ENDS_IN_KEY.search(said):
         return False
     neutral = made_neutral(said)
     asks = neutral.rstrip(" \"')!").endswith("?")

@@ -18,7 +18,7 @@ from functools import lru_cache
 from typing import Final
 
 from stepper.project.rewording.clauses.beholding import is_beheld
-from stepper.project.rewording.clauses.telling import asks_to_do, works_nothing
+from stepper.project.rewording.clauses.telling import ENDS_IN_KEY, asks_to_do, works_nothing
 from stepper.project.rewording.remarks.edge_rules import insets_in
 from stepper.project.rewording.remarks.lasting import tells_lasting
 from stepper.project.rewording.remarks.making_up import TRIM, begins_making_up, makes_up
@@ -131,7 +131,7 @@ def is_idle(sentence: str) -> bool:
         Whether it can only be said. False in every doubt, as what is only said is not knitted.
     """
     words = _bare(sentence)
-    if not words or len(words) > _LONGEST or orders_besides(words):
+    if not words or len(words) > _LONGEST or orders_besides(words) or ENDS_IN_KEY.search(words):
         return False
     if _IMPRINT.fullmatch(words) or tells_fact(words) or tells_lasting(words) or tells_wish(words):
         return True

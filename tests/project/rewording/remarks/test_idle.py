@@ -48,6 +48,10 @@ IDLE = (
 )
 
 ORDERS = (
+    # the sign of a yarn that may be brought in
+    "Here comes A.",
+    "Now it's time for A.",
+    "Next comes B.",
     # the same words as above, with something to knit
     "Repeat the Fern over the next 6 rounds.",
     "The Fern is worked over 6 rounds, the Twig over 4.",
