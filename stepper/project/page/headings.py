@@ -6,6 +6,7 @@ import re
 
 from stepper.project.page.orders import casts_on, holds_instruction
 from stepper.project.rewording.asides import label_instructs
+from stepper.project.sizes import names_people
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -198,6 +199,30 @@ def _section(row: str) -> Heading | None:
         return None
     name = f"{match['called']}: {title}" if title else match["called"]
     return Heading(kind="part", name=name.lower(), aside=aside)
+
+
+_HOLDS = regex(
+    r"(?:[(\[,]|\s[-\u2013\u2014]\s|\b(?:in|with|using)\s)(?:[^()\[\]]*\s)?"
+    r"(?P<what>(?-i:MC|CC\d?)|(?:colou?r|yarn)\s+(?-i:[A-H]|\d)|(?:(?<=in\s)|(?<=with\s)|(?<=using\s)|(?<=[(\[]))(?-i:[A-H])"
+    r"|\d(?:[.,]\d+)?\s*mm|(?:small|larg)er(?=\s+needles?)|(?<!all\s)(?<!two\s)sizes?\b[^()\[\]]*|[^()\[\],]*\sonly)"
+    r"(?![\w-])|(?P<who>\w+(?:'s|s')?)\s+(?:version|size)s?\W*$",
+    re.I,
+)
+
+
+def holds_below(row: str) -> str:
+    """Return what a heading says of the lines below it besides their name: a yarn, a needle, for whom.
+
+    Args:
+        row: The row: "BRIM (with A)", "Crown (size L only)", "Men's version".
+
+    Returns:
+        The words; empty if it only names the part.
+    """
+    found = _HOLDS.search(row)
+    if found is None or (found["who"] and not names_people(found["who"])):
+        return ""
+    return found["what"] or found["who"]
 
 
 def names_one_yarn(row: str) -> bool:

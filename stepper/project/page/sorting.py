@@ -25,6 +25,7 @@ from stepper.project.page.headings import (
     chart_in_words,
     fabric_part,
     heading_of,
+    holds_below,
     inline_part,
     is_clutter,
     is_explained,
@@ -514,7 +515,12 @@ class Sorter:
 
     def _comment(self, row: str, at: int, kind: str) -> None:
         self.lines.words.finishing = goes_on_finishing(self.lines.words.finishing, row)
-        self.pieces.append(Piece(kind="comment", text=row, row=at + 1, front=kind))
+        holds = holds_below(row) if kind == "heading" and self.mode == "work" else ""
+        if holds and not re.search(rf"\b{re.escape(holds)}\b", self._below(at)):
+            why = f'"{holds}" holds for the lines below, which do not say so.'
+            self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=why))
+        else:
+            self.pieces.append(Piece(kind="comment", text=row, row=at + 1, front=kind))
         self.begun = self.begun or (self.mode == "front" and heading_of(row) is None)
 
     def _paragraph(self, at: int) -> int:

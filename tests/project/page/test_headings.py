@@ -5,6 +5,7 @@ import pytest
 from stepper.project.page.headings import (
     fabric_part,
     heading_of,
+    holds_below,
     inline_part,
     is_clutter,
     is_explained,
@@ -301,3 +302,34 @@ def test_signs_about_other_rows_are_no_decoration(row: str) -> None:
     """A bracket that closes another word's belongs to it."""
     heading = heading_of(row)
     assert heading is None or (heading.name, heading.aside) == ("sleeves", "both")
+
+
+@pytest.mark.parametrize(
+    ("row", "what"),
+    [
+        ("BRIM (with A)", "A"),
+        ("YOKE - MC", "MC"),
+        ("Body in colour B", "colour B"),
+        ("Cuff (3.5 mm)", "3.5 mm"),
+        ("Collar (smaller needles)", "smaller"),
+        ("CROWN (size L only)", "L only"),
+        ("Front (sizes S and M)", "sizes S and M"),
+        ("Men's version", "Men's"),
+        ("BODY (all sizes)", ""),
+        ("Sleeves (make 2)", ""),
+        ("Section A", ""),
+        ("Body (worked flat)", ""),
+        ("The lace version", ""),
+    ],
+)
+def test_a_heading_may_say_what_holds_for_the_lines_below(row: str, what: str) -> None:
+    """In a comment it would be passed over, and the part be knitted in another yarn or for every size."""
+    assert holds_below(row) == what
+
+
+def test_a_heading_that_holds_for_its_lines_is_asked_about() -> None:
+    """Unless the lines say it themselves."""
+    page = "Cap\n\nBRIM (with A)\n{}Cast on 80 sts. Join in the round.\nKnit 4 rounds.\n"
+    asked = [piece.text for piece in take_apart(page.format("")).pieces if piece.kind == "note"]
+    assert asked == ["BRIM (with A)"]
+    assert not [piece for piece in take_apart(page.format("With A, ")).pieces if piece.kind == "note"]
