@@ -112,6 +112,16 @@ _BEGINS = regex(
     r"(?=[\s.,;:*(\[\d]|$)(?!\s*[:=])",
     re.I,
 )
+_DONE = r"(?:worked|knit(?:ted)?|purled|slipped|made|done|kept)"
+_STANDING = regex(
+    rf"\b(?:edge|selvedge|seam|border|first|last|outer(?:most)?)\s+(?:(?:and\s+)?[a-z]+\s+)?(?:sts?|stitch(?:es)?)\s+(?:is|are)\s+(?:[a-z]+\s+){{0,2}}?{_DONE}\b"
+    rf"|\b(?:is|are)\s+(?:always|never)\s+{_DONE}|\b(?:is|are)\s+{_DONE}\s+(?:[a-z]+\s+){{0,4}}?(?:throughout|tbl|through\s+the\s+back|inside\s+out|on\s+(?:[rw]s|(?:right|wrong)[\s-]side)\s+rows)"
+    rf"|\b(?:is|are)\s+(?:{_DONE}\s+)?(?:in|with|on|using)\s+(?:(?:the|a|an)\s+)?(?:(?-i:MC|CC\d?|[A-H])\b|colou?r\s+(?-i:[A-H]|\d)|contrast|main\s+colou?r|(?:small|larg)er\s+needles?|\d(?:[.,]\d+)?\s*mm|needles?\s+\d)"
+    r"|\bsizes?\b[^.!?]*\b(?:omits?|leave\s+out|skips?)\b|\b(?:for|in)\s+(?:the\s+)?(?:sizes?|larger|smaller|largest|smallest)\b[^.,;!?]{0,24}\bonly\b"
+    r"|\bpurl\s+side\s+(?:facing|out(?:side|ward)?|is\s+the\s+right)",
+    re.I,
+)
+"""A rule for all that follows, told as a fact: "The edge stitches are knitted throughout", "The hem is in A"."""
 _MADE = regex(
     r"^\W*(?:[\w ]{1,30}:\s+)?(?:knit\s+(?:flat|from\s+the|in\s+one\s+piece|seamless\w*|sideways|top"
     r"|bottom|side)"
@@ -166,7 +176,7 @@ def holds_instruction(sentence: str) -> bool:
     if _MADE.match(sentence) and not _COUNTED.search(sentence):
         return False
     begins = has_row_head(sentence) or casts_on(sentence) or _BEGINS.match(sentence)
-    signs = (_ALONE, _WORKED, _SAID, _REPEATED, _COUNTED, _LASTING, _EVERY, _STITCHES)
+    signs = (_ALONE, _WORKED, _SAID, _REPEATED, _COUNTED, _LASTING, _EVERY, _STITCHES, _STANDING)
     return bool(begins) or any(sign.search(sentence) for sign in signs)
 
 

@@ -110,3 +110,41 @@ def test_a_long_row_of_stitches_is_told_at_once() -> None:
     row = "k2 tog tbl, " * 200 + "grommet"
     assert not is_fragment(row)
     assert processor_s(lambda: is_fragment(row)) < usual_s(1)
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "The edge stitches are worked in garter stitch throughout.",
+        "The first stitch of every row is slipped.",
+        "The seam stitch is always purled.",
+        "The hem is worked with colour A.",
+        "The rib is worked on the smaller needles.",
+        "All ribs are worked with 3.5 mm needles.",
+        "Sleeves and collar are in the contrast colour.",
+        "All knit stitches are worked through the back loop.",
+        "All increases are made on right-side rows.",
+        "The body is knitted inside out.",
+        "The first two sizes omit the last increase.",
+        "Instructions in italics are for size L only.",
+    ],
+)
+def test_a_rule_for_all_that_follows_orders_something(told: str) -> None:
+    """In front of the pattern it would be passed over, though every row hangs on it."""
+    assert holds_instruction(told)
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "Ribbed edges are worked at the end.",
+        "The body is worked in the round to the armholes.",
+        "Larger sizes are given in brackets; where only one figure is given it applies to all sizes.",
+        "The sleeves are knitted first.",
+        "It is worked in one piece.",
+        "The yarn is a soft one.",
+    ],
+)
+def test_what_only_describes_the_garment_orders_nothing(told: str) -> None:
+    """Else every page would be asked about how it is made."""
+    assert not holds_instruction(told)
