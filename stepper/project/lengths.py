@@ -73,7 +73,10 @@ def in_one_unit(text: str, *, inches: bool) -> tuple[str, bool]:
 
 
 def read_number(text: str) -> float | None:
-    """Read a number with or without a fraction: `21.5`, `10 1/2`, `10½`; None if it is not one."""
+    """Read a number with or without a fraction: `21.5`, `10 1/2`, `10½`; None if it is not one.
+
+    `11/2` is none: no pattern prints a fraction above one, but copying a page joins "1 1/2".
+    """
     plain = text.strip()
     match = _ONE.fullmatch(plain)
     if match is None:
@@ -82,7 +85,7 @@ def read_number(text: str) -> float | None:
     if sign:
         return float(whole or 0) + _FRACTIONS[sign]
     if under:
-        return None if int(under) == 0 else float(mixed or 0) + int(over) / int(under)
+        return None if int(over) >= int(under) else float(mixed or 0) + int(over) / int(under)
     return float(simple)
 
 

@@ -66,6 +66,7 @@ def test_numbers_with_fractions() -> None:
     assert read_number("10½") == read_number("10 1/2") == read_number("10.5") == 10.5
     assert read_number("½") == 0.5
     assert read_number("ten") is None
+    assert read_number("11/2") is None, "one and a half that lost its space in copying"
 
 
 def test_a_us_number_is_found_in_its_table() -> None:
