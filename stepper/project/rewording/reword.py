@@ -20,7 +20,6 @@ from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.clauses.tails import take_tails_off
 from stepper.project.rewording.gathered import write_gathered
 from stepper.project.rewording.on_needles.edge_lists import write_edge_lists
-from stepper.project.rewording.on_needles.edge_steps import write_edge_steps
 from stepper.project.rewording.on_needles.join_lists import write_join_lists
 from stepper.project.rewording.on_needles.pick_ups import write_pick_ups
 from stepper.project.rewording.openings import write_openings_in_order
@@ -39,8 +38,10 @@ from stepper.project.rewording.style.spoken_synonyms import SPOKEN
 from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
 from stepper.project.rewording.talk import take_talk_out
+from stepper.project.rewording.told.edge_steps import write_edge_steps
 from stepper.project.rewording.told.moving import write_moves
 from stepper.project.rewording.told.rows import write_rows
+from stepper.project.rewording.told.shaped_rows import write_shaped_rows
 from stepper.project.rewording.told.sentences import write_told
 from stepper.project.rewording.voice.orders import write_orders
 from stepper.project.rewording.work.counts_apart import write_counts_apart
@@ -107,7 +108,7 @@ def _as_printed_elsewhere(line: Reworded) -> Reworded:
     if len(line.text) > _LONGEST:
         return line
     line = write_moves(write_rows(write_lists_in_turn(take_tails_off(line))))
-    line = write_told(write_join_lists(write_edge_steps(write_edge_lists(line))))
+    line = write_told(write_join_lists(write_shaped_rows(write_edge_steps(write_edge_lists(line)))))
     again = _by_rows(_by_rows(line, _stops()) if "." in line.text else line, _second_look())
     if again.text != line.text:
         again = replace(again, text=_SENTENCE.sub(lambda found: _capital(found, line.text), again.text))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.rewording.on_needles.edge_steps import write_edge_steps
+from stepper.project.rewording.told.edge_steps import write_edge_steps
 from stepper.project.rewording.reworded import as_printed
 
 
@@ -24,14 +24,6 @@ def written(printed: str) -> str:
 def test_each_step_is_a_sentence(printed: str) -> None:
     """Where may stand before or behind."""
     assert written(printed) == "Bind off 3 sts at beginning of every WS row 1 times. Bind off 2 sts at beginning of every WS row 2 times."
-
-
-def test_a_row_in_brackets_is_worked_as_often_as_is_told() -> None:
-    """Once and once more are two."""
-    printed = "Decrease 1 st at neck edge on next RS row (k1, ssk, k to end)"
-    assert written(f"{printed}.") == "Every RS row 1 times: k1, ssk, k to end."
-    assert written(f"{printed}. Decrease once more in the same manner.") == "Every RS row 2 times: k1, ssk, k to end."
-    assert written(f"{printed}. Do this 3 (4) more times.") == "Every RS row 4 (5) times: k1, ssk, k to end."
 
 
 @pytest.mark.parametrize(
