@@ -24,9 +24,10 @@ _NUMBERS: Final = {word: number for number, word in enumerate(_ONES, start=1)} |
     for number, one in enumerate(("", *_ONES[:9]))
     for joint in (("-", " ") if one else ("",))
 }
-_LARGE: Final = rf"(?:(?:{'|'.join(_TENS)})(?:[-\s](?:{'|'.join(_ONES[:9])}))?|{'|'.join(_ONES[10:])})"
+LARGE: Final = rf"(?:(?:{'|'.join(_TENS)})(?:[-\s](?:{'|'.join(_ONES[:9])}))?|{'|'.join(_ONES[10:])})"
+"""Numbers above ten, spelt out."""
 _SPELT: Final = regex(
-    rf"\b(?P<many>{_LARGE})(?=\s+(?:(?:more|further|additional)\s+)?(?:times\b|{STS}|(?:rows|rnds|rounds)\b))"
+    rf"\b(?P<many>{LARGE})(?=\s+(?:(?:more|further|additional)\s+)?(?:times\b|{STS}|(?:rows|rnds|rounds)\b))"
     rf"|\b(?:section|part|step|stage|tier|chapter|block)\s+(?P<name>{'|'.join(_ONES[:12])})\b(?![-\s]+(?:of|sts?|stitch|side|row|rnd|round|end|more|time)\b)",
     re.IGNORECASE,
 )

@@ -89,6 +89,10 @@ SHAPING: Final[Kinds] = tuple(
             "apart",
             rf"(?:with|working|knitting|leaving)\s+(?P<n>{N})\s+(?:(?:plain|even|straight)\s+)?(?P<row>{_ROW})\s+(?:(?:worked\s+)?(?:in\s+)?between(?:\s+(?:each(?:\s+(?:one|dec(?:rease)?|inc(?:rease)?))?|them|every\s+(?:dec|inc)(?:rease)?|(?:the\s+)?(?:dec|inc)(?:rease)?s?))?|(?P<distance>from\s+(?:one|each)\s+to\s+the\s+next))",
         ),
+        (
+            "every",
+            rf"(?:with|working|knitting|leaving|at)\s+(?P<length>{LONG})(?:\s+(?:in\s+)?between(?:\s+(?:each(?:\s+(?:one|dec(?:rease)?|inc(?:rease)?))?|them|every\s+(?:dec|inc)(?:rease)?|(?:the\s+)?(?:dec|inc)(?:rease)?s))?|\s+apart|\s+intervals)",
+        ),
         ("next", rf"{_ON}(?:next|following|foll)\s+(?:(?P<side>{_SIDE})\s+)?(?P<row>{_ROW})\b(?!\s*:)"),
         ("next", rf"{_ON}next\b(?=\s*,?\s+(?:and|then)\s+(?:on\s+|in\s+)?(?:the\s+)?(?:every|each)\b)"),
         # --- in which manner ---
@@ -133,13 +137,13 @@ SHAPING: Final[Kinds] = tuple(
         # --- what ---
         (
             "noun",
-            rf"(?:(?P<this>this|that|these|those|the\s+last|the\s+same)\s+|the\s+|your\s+|an?\s+|all\s+(?:the\s+)?)?(?:(?P<kind>{_KIND})\s+)?(?:shaping\s+)?{_CHANGE}(?:\s+(?P<row>row|rnd|round)s?)?(?:\s+again)?(?!\s*(?:{N}\s+)?{STS})(?=\s|[.,;:]|$)",
+            rf"(?:(?P<this>this|that|these|those|the\s+last|the\s+same)\s+|the\s+|your\s+|an?\s+|all\s+(?:the\s+)?)?(?:(?P<kind>{_KIND})\s+)?(?:shaping\s+)?{_CHANGE}(?:\s+(?P<row>row|rnd|round)s?)?(?:\s+again)?(?!\s*(?:{N}\s+)?{STS}|\s+{N}\s+(?:at\s+)?(?:each|both|either)\b)(?=\s|[.,;:]|$)",
         ),
         (
             "again",
             r"(?:this|that|it|the\s+(?:last|above)|the\s+same)(?:\s+(?P<row>row|rnd|round))?(?:\s+again)?(?=\s|[.,;]|$)(?!\s+(?:\d|end|other|side|manner|way|fashion))",
         ),
-        ("change", rf"(?:to\s+)?{_CHANGE}(?:\s+(?P<n>{N})\s*{STS}\.?)?"),
+        ("change", rf"(?:to\s+)?{_CHANGE}(?:\s+(?P<n>{N})(?:\s*{STS}\.?|(?=\s+(?:at\s+)?(?:each|both|either)\s+(?:ends?|sides?)\b)))?"),
         # --- and the verbs ---
         (
             "go",
@@ -154,7 +158,7 @@ SHAPING: Final[Kinds] = tuple(
 )
 """The kinds of phrases about shaping over many rows."""
 _COUNT: Final = regex(
-    rf"\s*(?:[:=,;(\[-]|-+)*\s*(?:(?:and\s+)?(?:you(?:\s+now)?\s+have|you(?:'ve|\s+have)(?:\s+now)?\s+got|there\s+(?:are|will\s+be)(?:\s+now)?|which\s+(?:leaves|gives)(?:\s+you)?)\s+|and\s+|or\s+|=\s*)?"
+    rf"\s*(?:[:=,;(\[-]|-+)*\s*(?:(?:and\s+)?(?:you(?:\s+now|'ll|\s+will)?(?:\s+then)?\s+have|you(?:'ve|\s+have)(?:\s+now)?\s+got|there\s+(?:are|will\s+be)(?:\s+now)?|which\s+(?:leaves|gives)(?:\s+you)?)\s+|and\s+|or\s+|=\s*)?"
     rf"(?P<n>{N})\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|{_ALL}))*\s*[)\]]?(?=\s*[.;]|\s*$)",
     re.IGNORECASE,
 )
@@ -163,6 +167,11 @@ _GLUE: Final = regex(
     re.IGNORECASE,
 )
 _END: Final = regex(r"\s*(?:[.!]|$)")
+_GOES_ON: Final = regex(
+    r"\.(?=\s+(?:carry|keep|go|cont(?:inue)?\b\.?)(?:\s+(?:on|going))?\s+(?:like|in)\s+(?:this|that|the\s+same)\b(?:\s+(?:way|manner|fashion))?\s+until\b)",
+    re.IGNORECASE,
+)
+"""A full stop behind which the same shaping is told on: "every other round. Carry on like that until ..."."""
 ORDERED_NEXT: Final = regex(
     r"\s*[,;]?\s*(?:and\s+(?:then\s+)?|then\s+)(?=(?:(?:place|put|slip|leave|transfer)\s+(?:(?:all|these|the|rem(?:aining)?|last)\s+)*(?:\d[\d\s,()]*)?(?:sts|stitches)\b"
     r"|(?:break|cut)\s+(?:off\s+)?(?:the\s+)?yarn|(?:bind|cast)\s+off\s*(?:(?:all|loosely|rem(?:aining)?|in)\b|[.;]|$)))",
@@ -202,6 +211,8 @@ def split_phrases(text: str, start: int, kinds: Kinds = SHAPING) -> tuple[tuple[
     found: list[ToldPhrase] = []
     at, clause = start, None
     while len(found) < _MOST:
+        if found and found[-1].kind == "every" and (stop := _GOES_ON.match(text, at)) is not None:
+            at = stop.end()
         if _END.match(text, at) is not None:
             return tuple(found), at
         count = _COUNT.match(text, at) if len(found) > 1 else None

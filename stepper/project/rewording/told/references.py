@@ -37,7 +37,7 @@ _EVENT: Final = r"(?:armholes?|neck|neckline|shoulders?|yoke|raglans?|underarms?
 _PLACE: Final = rf"(?:the\s+)?(?:(?:beg(?:inning)?|start|end)\s+of\s+(?:the\s+)?)?{_EVENT}(?:\s+(?:shapings?|opening))?"
 _REVERSED: Final = (
     r"(?:but\s+|and\s+|only\s+)?(?:with\s+)?(?:(?:work(?:ing)?\s+)?(?:(?:all|the|its)\s+)*(?:shapings?|everything)\s+(?:is\s+|are\s+)?(?:reversed|mirrored|in\s+reverse)"
-    r"|mirrored|reversed|in\s+(?:mirror\s+image|reverse)|as\s+(?:a|its)\s+mirror\s+image|the\s+other\s+way\s+a?round"
+    r"|mirrored|reversed|in\s+(?:mirror\s+image|reverse)|as\s+(?:a|its)\s+mirror\s+image|(?:make|making|as|work(?:ed)?|knit)\s+(?:(?:it|this(?:\s+(?:one|side|front))?|the\s+(?:second|other)(?:\s+(?:one|side|front))?)\s+)?(?:as\s+)?(?:a|the|its)\s+mirror\s+image|the\s+other\s+way\s+a?round"
     r"|(?:mirror|revers)(?:e|ing|ed)?(?:\s+(?:all|the|both|its))*\s+(?:shapings?|decreases?|decs?|increases?|everything))\b"
 )
 _UP_TO: Final = regex(r"shoulder|armhole|underarm|neck|raglan", re.IGNORECASE)
@@ -57,6 +57,7 @@ REFERENCES: Final[Kinds] = tuple(
             r"(?:shape|work|make|dec(?:rease)?\.?(?:\s+for)?|rep(?:eat)?)\s+(?:the\s+)?(?:(?P<shaped>armhole|raglan)s?\s+(?:edge\s+)?(?:shapings?|dec(?:rease)?s?)(?:\s+rows?)?|(?:shapings?|decreases?|decs)\s+(?:for|of)\s+(?:the\s+)?(?P<shaped2>armhole|raglan)s?)\b",
         ),
         ("shape", r"(?:shape|dec(?:rease)?\.?\s+(?:for|at))\s+(?:the\s+)?(?P<shaped>armhole|raglan)s?\b"),
+        ("reversed", _REVERSED),
         ("verb", r"(?:work|knit|make|do|cont(?:inue)?\.?|proceed|go\s+on|rep(?:eat)?\.?|follow)(?:\s+(?:even|straight|this(?:\s+(?:one|piece|front))?|it|(?:the\s+)?(?:left|right)\s+front))?(?=\s)"),
         # --- what of it ---
         ("rows", rf"(?:all\s+)?(?:(?:of\s+)?the\s+)?(?P<n>{N}\s+)?(?P<row>{_ROW})\s+(?:of|from|in)\s+(?:the\s+)?(?P<part>{_SECTION})\b"),
@@ -72,6 +73,7 @@ REFERENCES: Final[Kinds] = tuple(
         # --- of what ---
         ("side", rf"(?:{_LIKE}|to\s+(?:match|correspond(?:\s+(?:to|with))?)\s+){_SAME_SIDE}"),
         ("like", rf"(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?){_PART}"),
+        ("like", rf"(?<=mirror\simage\s)of\s+(?:the\s+)?{_PART}"),
         ("like", rf"(?:the\s+)?(?:instructions|directions)\s+(?:for|of)\s+(?:the\s+)?{_PART}"),
         ("along", r"(?:along|on|up|down)\s+(?:the\s+)?(?:other|second|opposite|remaining)\s+(?:front\s+|side\s+)?edge"),
         # --- as long as another ---
@@ -102,7 +104,6 @@ REFERENCES: Final[Kinds] = tuple(
             rf"(?:but\s+)?(?:and\s+)?(?:end(?:ing)?|finish(?:ing)?|stop(?:ping)?)\s+(?:(?:with|after|on)\s+)?(?:an?\s+|the\s+)?(?:(?P<facing>(?:rs|ws|right[-\s]side|wrong[-\s]side)\s+(?:is\s+)?facing(?:\s+for\s+(?:the\s+)?next\s+row)?)|(?P<edge>at\s+(?:the\s+)?(?:armhole|neck|side|front)\s+edge)|(?P<row>{_ROW})\s+(?P<n>\d+)|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?P<row2>{_ROW})|(?:(?:at\s+)?(?:the\s+)?end\s+of\s+an?\s+)?(?P<side>rs|ws|right[-\s]side|wrong[-\s]side)(?:\s+{_ROW})?(?=\s*[.,;)]|\s*$))",
         ),
         ("omit", rf"(?:but\s+)?(?:omit(?:ting)?|leav(?:e|ing)\s+(?:out|off))\s+(?:the\s+)?(?P<what>last|final)\s+{_ROW}"),
-        ("reversed", _REVERSED),
         (
             "lie",
             rf"(?:[:(]\s*)?(?:so\s+that\s+)?(?:the\s+)?(?P<edge>neck|front|armhole|raglan|side)(?:\s+edge)?\s+(?:dec(?:rease)?s?|shapings?)\s+(?:(?:now|will|then)\s+)*(?:(?:lie|are|is|come|comes|fall|go)(?:\s+(?:now|worked))?\s+)?at\s+(?:the\s+)?(?P<end>beg(?:inning)?|start|end)s?(?:\s+of\s+(?:the\s+)?(?:(?:rs|right[-\s]side)\s+)?{_ROW})?\s*\)?",

@@ -22,7 +22,7 @@ from stepper.project.rewording.told.shaping import Piece, write_shaping
 from stepper.project.rewording.told.stripes import write_stripes
 from stepper.regex import regex
 
-_STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])")
+_STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])|\s+and\s+(?=make\s+(?:it|this\s+one)\s+(?:a|the)\s+mirror\b)", re.IGNORECASE)
 _LASTS: Final = regex(
     rf"(?:^|[.:]\s)\s*(?:knit|purl|work|rib)\b[^.:]*(?:\b{N}\s+{ROUND}|{LONG})(?:\s+in\s+[^.:]*)?\.\s*$",
     re.IGNORECASE,
@@ -30,7 +30,7 @@ _LASTS: Final = regex(
 """Rounds up to a number or a length, of which a sentence behind them changes the last."""
 _TELLS: Final = regex(
     r"\b(?:inc|dec)(?:reas)?|\bneedle|\b(?:rep(?:eat)?|again|fewer|less|more|rows?|rounds?|rnds?)\b"
-    r"|\b(?:together|as|like|match|correspond|same|instructions|section|part|block|step|stage|tier|square|chapter)\b",
+    r"|\b(?:together|as|like|match|mirror|correspond|same|instructions|section|part|block|step|stage|tier|square|chapter)\b",
     re.IGNORECASE,
 )
 
@@ -60,9 +60,11 @@ def write_told(line: Reworded) -> Reworded:
             if _LASTS.search(line.text[:before]) is None:
                 continue
             before = start.start()
+        joins = "and" in start.group().lower()
+        before = start.start() if joins else before
         kept += said
-        text.append(line.text[done:before])
-        places += line.places[done:before]
+        text.append(line.text[done:before] + (". " if joins else ""))
+        places += [*line.places[done:before], *([line.places[before]] * (2 if joins else 0))]
         for number, (words, at) in enumerate(pieces):
             put = words if number else words[:1].upper() + words[1:]
             text.append(put)

@@ -21,6 +21,7 @@ from stepper.craft.stitch_patterns import RIB
 from stepper.project.rewording.remarks.idle import is_idle, orders_besides
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.talk import SENTENCE, is_talk
+from stepper.project.rewording.told.numbers import digits_of
 from stepper.project.rewording.told.phrases import ToldPhrase, leading_phrases
 from stepper.project.rewording.told.straight_phrases import STRAIGHT
 from stepper.regex import regex
@@ -214,7 +215,9 @@ def _written(found: dict[str, ToldPhrase]) -> Words | None:
     else:
         made += ["Continue" if verb in ("continue", "cont", "cont.") and not fabric and not made else "Work"]
     if far == ["ridges"]:
-        return [*made[:-1], "Knit ", found["ridges"].match.span("number"), " ridges"]
+        many = found["ridges"].get("number")
+        number = found["ridges"].match.span("number") if digits_of(many) == many else digits_of(many)
+        return [*made[:-1], "Knit ", number, " ridges", *_behind(found)]
     plain = _in_hand(made) in ("Knit", "Purl")
     if far[0] in ("rounds", "next"):
         rounds = found[far[0]]
@@ -323,13 +326,13 @@ def _like(phrase: ToldPhrase) -> Words | None:
     at = phrase.match.span("other")
     other = (at[0], at[1] - 1) if phrase.get("other").lower().endswith("s") else at
     upto = phrase.match.span("upto") if phrase.get("upto") else "shoulder"
-    return ["until ", "armhole" if phrase.get("armholes") else "piece", " measures same as ", other, " to ", upto]
+    return ["until ", "armhole" if phrase.get("armholes") or phrase.get("own") else "piece", " measures same as ", other, " to ", upto]
 
 
 def _behind(found: dict[str, ToldPhrase]) -> Words:
     """Return what stands behind how far: the last row, the edges, a change in that row."""
     made: Words = []
-    apart = bool({"like", "rounds", "next"} & set(found))
+    apart = bool({"like", "rounds", "next", "ridges"} & set(found))
     if "keep" in found and apart:
         made += _kept_edges(found["keep"])
     if "edge" in found:
@@ -375,7 +378,7 @@ def _agrees(verb: str, found: dict[str, ToldPhrase], fabric: Words) -> bool:
     kinds = set(found)
     if {"round", "flat"} <= kinds or {"ending", "edge"} <= kinds or {"keep", "last"} <= kinds:
         return False
-    if kinds & {"ending", "edge"} and kinds & {"next", "ridges"}:
+    if kinds & {"ending", "edge"} and "next" in kinds:
         return False
     if "beginning" in kinds and (
         "round" in kinds or (re.match(r"[kp]", found["beginning"].get("side"), re.IGNORECASE) and not _is_stockinette(found))

@@ -14,6 +14,7 @@ from typing import Final
 from stepper.craft.needles import BARE_SIZE, MM_SIZE, ROLE_SIZE, SIZE, UK_SIZE
 from stepper.craft.stitch_patterns import KNOWN, RIB
 from stepper.project.rewording.synonym import ROUND, STS, N
+from stepper.project.rewording.told.numbers import LARGE
 from stepper.project.rewording.told.phrases import Kinds
 from stepper.regex import regex
 
@@ -104,10 +105,10 @@ STRAIGHT: Final[Kinds] = tuple(
         ("till", rf"to\s+(?P<until>(?:the\s+)(?P<what>{_PART})\s+measures\s+(?P<long>{LENGTH}){FROM})"),
         ("length", rf"(?:(?:up\s+)?to|{_UNTIL}(?:\s+you\s+(?:have|reach))?)\s+{_ABOUT}(?P<long>{LENGTH}){_TALL}{FROM}{ALONG}"),
         ("until", rf"{_UNTIL}\s+{_WHAT}\s*,?(?:\s*from\s+(?:the\s+)?(?P<first>(?:markers?|beg\b\.?|beginning|cast-?\s?on(?:\s+edge)?|start)))?\s*,?\s*{_IS}\s+{_ABOUT}(?P<long>{LENGTH}){_TALL}{FROM}{ALONG}"),
-        ("like", rf"(?:{_UNTIL}\s+(?:{_WHAT}\s*)?(?:(?:{_IS}|has)\s+)?|(?:up\s+)?to\s+)?(?:exactly\s+)?(?:(?:the\s+)?same(?:\s+(?:length|depth|height))?\s+as|as\s+(?:long|deep|high)\s+as|as\s+many\s+(?:rows|rounds)\s+as|match(?:es)?|equals?|equal\s+to)\s+{_OTHER}(?:\s+(?:is|in\s+length|has|measures))?{_UPTO}(?:\s*,\s*(?P<about>(?:about\s+)?(?P<also>{LENGTH})))?(?![\w-])"),
+        ("like", rf"(?:{_UNTIL}\s+(?:{_WHAT}\s*)?(?:(?:{_IS}|has)\s+)?|(?:up\s+)?to\s+)?(?:exactly\s+)?(?:(?:the\s+)?same(?:\s+(?P<own>armhole))?(?:\s+(?:length|depth|height))?\s+as|(?:the\s+same\s+number\s+of|as\s+many)\s+(?:rows|rounds|ridges)\s+as|as\s+(?:long|deep|high)\s+as|match(?:es)?|equals?|equal\s+to|=)\s+{_OTHER}(?:\s+(?:is|in\s+length|has|measures))?{_UPTO}(?:\s*,\s*(?P<about>(?:about\s+)?(?P<also>{LENGTH})))?(?![\w-])"),
         ("until", r"(?P<raw>(?:until|till)\s+(?!(?:you|there)\b)(?:[^*:.;]|(?<=\d)\.(?=\d))+?(?:measures?|is|reach(?:es)?)\b(?:[^*:.;]|(?<=\d)\.(?=\d))+?)(?=\s*\.?\s*$|\s*\.\s+(?-i:[A-Z])|\s*[,;]\s*(?:end(?:ing)?\s+|finish(?:ing)?\s+|\(|so\s+that|the\s+last)\b)"),
         ("rounds", rf"(?:for\s+|x\s+)?(?:the\s+)?(?:next\s+|first\s+|a\s+further\s+|another\s+)?(?P<number>{N})\s+(?:full\s+|whole\s+)?(?P<more>(?:more|further|additional)\s+)?(?P<row>{ROUND})(?P<again>\s+more)?"),
-        ("ridges", rf"(?:for\s+)?(?P<number>{N})\s+(?:garter\s+)?ridges\b"),
+        ("ridges", rf"(?:for\s+)?(?P<number>{N}|{LARGE})\s+(?:garter\s+)?ridges\b"),
         ("follow", r"(?:now\s+)?(?:follow|come\s+next)(?=\s*\.?\s*$)"),
         ("next", rf"(?:the\s+)next\s+(?P<row>{ROUND})"),
         ("long", rf"(?:for\s+)?(?:the\s+(?:first|last|next)\s+)?(?:another\s+|a\s+further\s+)?{_ABOUT}(?P<long>{LENGTH})(?:\s+(?:more|further))?(?:\s+of(?=\s))?(?:\s+only\b)?"),
@@ -129,7 +130,7 @@ STRAIGHT: Final[Kinds] = tuple(
         ("plain", r"plain\b"),
         ("all", r"(?:(?:on|over)\s+)?all\s+(?:of\s+)?(?:the\s+)?(?:sts|stitches)\b"),
         ("part", rf"(?:on\s+)?(?:the\s+|this\s+|your\s+)(?:rest\s+of\s+the\s+|whole\s+|entire\s+)?{_PART}\b(?!\s+sts)"),
-        ("do", r"(?:(?:begin|start|end|finish(?:\s+(?:off|up))?|follow(?:\s+(?:this|it))?)\s+with|do|make|(?:change|switch|go\s+over)\s+to|continue\s+to\s+(?:knit|work)|(?:work|continu(?:e|ing)|cont\b\.?|rib|proceed|go\s+on|carry\s+on|keep(?:ing)?|knit|purl)(?:\s+(?:on\s+)?(?:working|knitting|ribbing|going))?|(?:work|knit)ing)(?![\w-])"),
+        ("do", r"(?:(?:begin|start|end|finish(?:\s+(?:off|up))?|follow(?:\s+(?:this|it))?)\s+with|do|make|(?:change|switch|go\s+over)\s+to|continue\s+to\s+(?:knit|work)|(?:work|continu(?:e|ing)|cont\b\.?|rib|proceed|go\s+on|carry\s+on|keep(?:ing)?(?:\s+to(?=\s+(?:garter|st|stock|rib|moss|seed|patt|the\s+patt)))?|knit|purl)(?:\s+(?:on\s+)?(?:working|knitting|ribbing|going))?|(?:work|knit)ing)(?![\w-])"),
         ("lead", r"(?:(?:now|again|then|next|just|simply|first|please|follows?|comes?|from\s+(?:here|now|this\s+point)(?:\s+on(?:wards?)?)?)\b\s*)"),
     )
 )  # fmt: skip

@@ -56,6 +56,7 @@ ABBREVIATED: tuple[Synonym, ...] = (
 """Abbreviations with a full stop, as old pages print them: looked for before all other rows."""
 
 EDGES: tuple[Synonym, ...] = (
+    row("edge|each|both|either", rf"\b({_CHANGE}\s+(?:1|one|2|two))\s+(?=(?:at\s+)?(?:each|both|either)\s+ends?\b|at\s+(?:the\s+)?{_EDGE}\b)", r"\1 st ", "Inc 1 each end of 5th row, then every 8th row 10 times more."),
     row("every|each", rf"{_START}((?:on|in)\s+(?:every|each)\s+{_ROW})\s+(?=(?:[kp]\s?\d|ssk|skp|k2tog|sl|work\s+\d)[^:]*,[^:]*\btimes\b)", r"\1\2, ", "Shape the raglan: on every RS row k2, ssk, k to last 4 sts, k2tog, k2, 14 times."),
     # --- a row written out, and the rows on which it is worked ---
     *(
