@@ -134,14 +134,25 @@ _IN_TURN: Final = regex(
 )
 """A list of which every other number stands in brackets: "4 (3.5) 3 (3) 2.5 (2)"."""
 _ONE: Final = regex(_NUMBER)
+_CHAIN: Final = regex(
+    rf"(?:(?<=[a-z)])-\s*|(?<![\w.¼½¾/(\[:,-])(?<![\d,.:/-]\s))(?P<list>{_NUMBER}(?:-{_NUMBER}){{2,}})(?=\s*{_UNIT}|\s+(?:(?:(?:new|edge|more|garter)\s+)?(?:st|stitch|row|rnd|round|time|ridge)(?:e?s)?\b|more\b|each\b|evenly\b))",
+    re.I,
+)
+"""A list of three sizes or more joined by dashes, also one that a dash joins to a word: "rows-88-96-106 sts"."""
 
 
 def write_lists_in_turn(line: Reworded) -> Reworded:
-    """Write each list in which brackets come and go as one number and one bracket.
+    """Write each list in which brackets come and go, and each joined by dashes, as one number and one bracket.
 
     Returns:
         The line; the same if it has none.
     """
+    for match in reversed(list(_CHAIN.finditer(line.text))):
+        chain: list[str | tuple[int, int]] = [" - "] if match.start() < match.start("list") else []
+        for number, value in enumerate(_ONE.finditer(line.text, *match.span("list"))):
+            chain += [" (" if number == 1 else ", "] if number else []
+            chain.append(value.span())
+        line = laid_anew(line, *match.span(), [*chain, ")"])
     for match in reversed(list(_IN_TURN.finditer(line.text))):
         pieces: list[str | tuple[int, int]] = []
         for number, value in enumerate(_ONE.finditer(line.text, *match.span())):
