@@ -30,6 +30,8 @@ from stepper.regex import regex
 _AGAIN = regex(r"rep(?:eat)?\.?\s+from\s+\*", re.I)
 _MOST_ROWS = 8
 """Most rows of a page that one sentence may span."""
+_LONGEST = 1000
+"""Most letters of two sentences that are read together."""
 _CLAUSE = regex(r"\s*[,;]\s+|\s+(?=and\s)")
 _MOST_CLAUSES = 24
 """A cast-on ends within so many commas, a list of nine sizes among them; a row may be thousands long."""
@@ -147,6 +149,7 @@ class PageLines:
             return [Piece(kind="note", text=text, row=row, why=self.why(text))]
         pieces: list[Piece] = []
         sentences = self._starred_joined(sentences_of(text))
+        before = ""
         for whole in sentences:
             sentence, line = whole, self.read(whole) if len(sentences) > 1 else None
             clauses = self._clauses_of(whole, row) if line is None else []
@@ -159,11 +162,27 @@ class PageLines:
             if line is not None:
                 pieces.append(Piece(kind="line", text=sentence, row=row, line=line))
             elif pieces and pieces[-1].kind == "note":
-                last = pieces.pop()
-                pieces.append(Piece(kind="note", text=f"{last.text} {sentence}", row=row, why=last.why))
+                pieces += self._with_next(pieces.pop(), before, sentence)
             else:
                 pieces.append(Piece(kind="note", text=sentence, row=row, why=self.why(sentence)))
+            before = sentence
         return pieces
+
+    def _with_next(self, note: Piece, before: str, sentence: str) -> list[Piece]:
+        """Put a sentence to the note before it; the two are a line if they read together, as a row and how often.
+
+        Args:
+            note: What is not read yet.
+            before: The last sentence of it.
+            sentence: The next one.
+        """
+        both = f"{before} {sentence}"
+        line = self.read(both) if before and note.text.endswith(before) and len(both) < _LONGEST else None
+        if line is None:
+            return [replace(note, text=f"{note.text} {sentence}")]
+        rest = note.text.removesuffix(before).rstrip()
+        read = Piece(kind="line", text=both, row=note.row, line=line)
+        return [replace(note, text=rest), read] if rest else [read]
 
     def _whole_or_by_sentence(self, text: str, row: int) -> list[Piece]:
         line = self.read(text)

@@ -79,8 +79,10 @@ def _written(line: Reworded, start: int) -> Reworded:
     head, at = leading_phrases(text, start, len(text), SHAPED)
     told = _TOLD.match(text, at)
     found = _sorted(head)
-    if told is None or found is None or not {"rows", "do"} <= found.keys() or {"again", "once"} & found.keys():
+    if told is None or found is None or "do" not in found or {"again", "once"} & found.keys():
         return line
+    if "rows" not in found:
+        return _once(line, start, head, told) if found.keys() <= {"do", "where", "manner", "lead"} else line
     row, end = told.span("row" if told["row"] else "inside"), told.end()
     tail: dict[str, ToldPhrase] = {}
     often = found.get("often")
@@ -112,6 +114,17 @@ def _written(line: Reworded, start: int) -> Reworded:
         line, start, count.end() if count is not None else end, [f"Every {_which(rows)} {times} times: ", row, *behind]
     )
     return replace(made, kept=(*line.kept, *said))
+
+
+def _once(line: Reworded, start: int, head: tuple[ToldPhrase, ...], told: re.Match[str]) -> Reworded:
+    """Write a row that is told for here alone under the name of what it does: "decrease at both sides of the marker: ..."."""
+    change = next((phrase for phrase in head if phrase.match.group().lower().startswith(("inc", "dec"))), None)
+    where = [phrase.match.group().strip(" ,") for phrase in head if phrase.kind == "where"]
+    if change is None or not where or not told["row"]:
+        return line
+    name = "Increase" if change.match.group().lower().startswith("inc") else "Decrease"
+    made = laid_anew(line, start, told.end(), [f"{name}: ", told.span("row")])
+    return replace(made, kept=(*line.kept, *where))
 
 
 def _sorted(phrases: tuple[ToldPhrase, ...]) -> dict[str, ToldPhrase] | None:
