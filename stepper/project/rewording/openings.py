@@ -78,7 +78,9 @@ _KINDS: Final = tuple(
             "method",
             r"(?:with|using)\s+(?:the\s+|an?\s+|your\s+(?:favou?rite|preferred)\s+)?(?:[a-z]+[-\s]){1,4}?(?:method|technique|cast[-\s]?on|(?:bind|cast)-off)(?=\s*,|\s+and\b|\s*$)",
         ),
-        ("place", rf"from\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\s*[,:])"),
+        ("facing", r"(?P<side>(?-i:RS|WS))(?=\s*,)"),
+        ("place", rf"from\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\s*[,:]|\s+(?:pick|pu)\b)"),
+        ("place", rf"at\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\s*,)"),
         (
             "place",
             rf"(?:(?:beg(?:inning|in)?|start(?:ing)?|commencing)\.?\s+(?:at|from|in|on)|along|down|up|around|round)\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\W|$)",
@@ -128,6 +130,7 @@ _HARMLESS: Final = regex(
     re.IGNORECASE,
 )
 """Stitches picked up or cast on are as many wherever they begin; so are those of a neck that is gathered."""
+_COLON: Final = regex(r"\s*:\s*(?=(?:pick|pu)\b)", re.IGNORECASE)
 _BEGUN: Final = regex(r"\s*\.\s+(?=(?:pick|pu)\b)", re.IGNORECASE)
 """Between a sentence that only says where to begin and the one that picks up from there."""
 _WITH_SIDE: Final = regex(
@@ -150,7 +153,10 @@ def split_opening(text: str, start: int) -> tuple[tuple[tuple[str, int, int], ..
         opens otherwise, or with a phrase of no known kind.
     """
     found, at, open_end = _phrases(text, start)
-    if not open_end:
+    colon = _COLON.match(text, at) if any(kind in ("place", "facing") for kind, _, _ in found) else None
+    if not open_end and colon is not None:
+        at = colon.end()
+    elif not open_end:
         stop = _BEGUN.match(text, at) if any(kind == "place" for kind, _, _ in found) else None
         if stop is None:
             return None

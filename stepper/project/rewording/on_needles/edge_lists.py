@@ -22,7 +22,7 @@ from stepper.regex import regex
 
 _STS: Final = r"(?:sts?\b\.?(?=\W)|stitch(?:es)?\b)"
 _PICK: Final = regex(
-    r"\b(?:pick(?:ing)?\s+up|pu)(?:\s*(?:and|&)\s*(?:knit\b|k\b\.?|k(?=\s?\d)))?\s+(?:the\s+)?", re.I
+    r"\b(?:pick(?:ing)?\s+up|pu)(?:\s*(?:and|&)\s*(?:knit\b|k\b\.?|k(?=\s?\d)))?\s+(?:sts?\s+|stitches\s+)?(?:as\s+foll(?:ow)?s\s*:\s*)?(?:the\s+)?", re.I
 )
 _PLACE: Final = (
     r"(?:evenly\s+)?(?:along|down|up|across|around|round|over|in|on|at|between|into|to|from|through|under|below|behind|for)\b"

@@ -135,7 +135,7 @@ _IN_TURN: Final = regex(
 """A list of which every other number stands in brackets: "4 (3.5) 3 (3) 2.5 (2)"."""
 _ONE: Final = regex(_NUMBER)
 _CHAIN: Final = regex(
-    rf"(?:(?<=[a-z)])-\s*|(?<![\w.¼½¾/(\[:,-])(?<![\d,.:/-]\s))(?P<list>{_NUMBER}(?:-{_NUMBER}){{2,}})(?=\s*{_UNIT}|\s+(?:(?:(?:new|edge|more|garter)\s+)?(?:st|stitch|row|rnd|round|time|ridge)(?:e?s)?\b|more\b|each\b|evenly\b))",
+    rf"(?:(?<=[a-z)])-\s*|(?<![\w.¼½¾/(\[:,-])(?<!\d,\s)(?<![\d./-]\s))(?P<list>{_NUMBER}(?:-{_NUMBER}){{2,}})(?=\s*{_UNIT}|\s+(?:(?:(?:new|edge|more|garter)\s+)?(?:st|stitch|row|rnd|round|time|ridge)(?:e?s)?\b|more\b|each\b|evenly\b))",
     re.I,
 )
 """A list of three sizes or more joined by dashes, also one that a dash joins to a word: "rows-88-96-106 sts"."""
