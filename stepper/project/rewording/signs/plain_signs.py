@@ -88,6 +88,7 @@ STITCH_SIGNS: tuple[Synonym, ...] = (
     row("k|p|s|y|m", rf"({_ONE})\s+(?={_ONE}|[srp]l?m\b)(?![kp]\d+\s+rib)", r"\1, ", "Row 1: *K1 sl1 yo k2tog; rep from * to end.", again=True),
     row("k.|p.", rf"\b([kp])\.\s?(?=\d)(?!\d+\s+(?:more\s+)?{ROUND})", r"\1", "(K. 1 p. 1) 5 times, k. 10."),
     row("m1 |m 1", r"(?<![\w-])m\s?1\s?([lr])?(?=\s*[,;.)\]*]|\s*$)", r"m1\1", "*K to 1 st before m, M1 R, k1, sm; rep from * around."),
+    row("k. |p. ", r"(?<![\w.])([kp])\.(?=\s+(?:across|to\s+(?:the\s+)?(?:end|last)|rem(?:aining)?)\b)", r"\1", "Pick up and K. 14 sts. down left side of neck, K. across 11 sts. on holder at front."),
     row(";", rf"({_ONE})\s*;\s*(?={_ONE}|[kp]\s+to\b|psso\b)", r"\1, ", "K1, *yf, k2; sl 1; k2 tog, psso; k1; rep from * to end.", again=True),
     row(";", r"(?<=[a-z\d)])\s*;\s*(?=[kp]\s+to\s+(?:the\s+)?(?:end|last|m\b|marker))", ", ", "Rnd 2: K5, slip marker; k to end."),
     row(". ", rf"([(\[*][^()\[\]*:]*?{_ONE})\.\s+(?={_ONE}[^()\[\]*:]*[)\]*])", r"\1, ", "(K2. P2) to end.", again=True),

@@ -71,7 +71,7 @@ MOVES: Final[Kinds] = tuple(
         ("middle", rf"{_ART}(?:cent(?:er|re)|middle)\s+{_NUM}(?:\s+{_MY}{_STS}{_OF}|(?=\s+on\b))"),
         (
             "rem",
-            rf"{_ART}(?:(?:other|remaining|rem\.?|unworked)(?:\s+{_NUM})?(?:\s+{_MY}{_STS}{_OF})|(?:other|remaining|rem\.?)\s+(?P<n2>{N})\b|(?:rest|remainder|others)\b(?:\s+of\s+(?:the|your)\s+{_STS})?)",
+            rf"{_ART}(?:(?:other|remaining|rem\.?|unworked)(?:\s+{_NUM})?(?:\s+{_MY}{_STS}{_OF})|(?:other|remaining|rem\.?)\s+(?P<n2>{N})\b|(?:rest|remainder|others)\b(?:\s+of\s+(?:the|your)\s+{_STS})?|{_STS}\s+(?:that\s+(?:are|were)\s+)?(?:left|remaining)\b(?=\s*[,.;]|\s*$|\s+and\b))",
         ),
         ("named", rf"{_ART}{_NUM}\s+(?:{_HELD}\s+)?(?P<part>{_PARTS})\s+(?:{_HELD}\s+)?{_STS}"),
         ("named", rf"{_ART}(?:{_HELD}\s+)?(?:{_NUM}\s+)?(?:{_HELD}\s+)?{_STS}\s+(?:of|for|from)\s+(?:(?:the|one|your|a|each|first|either)\s+)*(?P<part>{_PARTS})(?:\s+{_STS})?"),

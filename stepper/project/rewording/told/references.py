@@ -58,7 +58,7 @@ REFERENCES: Final[Kinds] = tuple(
         ),
         ("shape", r"(?:shape|dec(?:rease)?\.?\s+(?:for|at))\s+(?:the\s+)?(?P<shaped>armhole|raglan)s?\b"),
         ("reversed", _REVERSED),
-        ("verb", r"(?:work|knit|make|do|cont(?:inue)?\.?|proceed|go\s+on|rep(?:eat)?\.?|follow)(?:\s+(?:even|straight|this(?:\s+(?:one|piece|front))?|it|(?:the\s+)?(?:left|right)\s+front))?(?=\s)"),
+        ("verb", r"(?:work|knit|make|do|cont(?:inue)?\.?|proceed|go\s+on|rep(?:eat)?\.?|follow)(?:\s+(?:even|straight|this(?:\s+(?:one|piece|front))?(?!\s+(?:side|half|shoulder)\b)|it|(?:the\s+)?(?:left|right)\s+front))?(?=\s)"),
         # --- what of it ---
         ("rows", rf"(?:all\s+)?(?:(?:of\s+)?the\s+)?(?P<n>{N}\s+)?(?P<row>{_ROW})\s+(?:of|from|in)\s+(?:the\s+)?(?P<part>{_SECTION})\b"),
         (

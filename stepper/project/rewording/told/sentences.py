@@ -22,7 +22,7 @@ from stepper.project.rewording.told.shaping import Piece, write_shaping
 from stepper.project.rewording.told.stripes import write_stripes
 from stepper.regex import regex
 
-_STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])|\s+and\s+(?=make\s+(?:it|this\s+one)\s+(?:a|the)\s+mirror\b)", re.IGNORECASE)
+_STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])|\s*,?\s+(?P<joint>and(?:\s+then)?|then)\s+(?=make\s+(?:it|this\s+one)\s+(?:a|the)\s+mirror\b|(?:finish|complete|work)\s+(?:off\s+)?(?:this|(?:the\s+)?(?:second|other))\s+(?:side|half|shoulder)\b)", re.IGNORECASE)
 _LASTS: Final = regex(
     rf"(?:^|[.:]\s)\s*(?:knit|purl|work|rib)\b[^.:]*(?:\b{N}\s+{ROUND}|{LONG})(?:\s+in\s+[^.:]*)?\.\s*$",
     re.IGNORECASE,
@@ -60,7 +60,7 @@ def write_told(line: Reworded) -> Reworded:
             if _LASTS.search(line.text[:before]) is None:
                 continue
             before = start.start()
-        joins = "and" in start.group().lower()
+        joins = bool(start["joint"])
         before = start.start() if joins else before
         kept += said
         text.append(line.text[done:before] + (". " if joins else ""))
