@@ -99,8 +99,8 @@ MAGAZINES: tuple[Synonym, ...] = (
     row("of the|on the", r"\b(of|on)\s+the\s+(?=(?:\d{1,2}(?:st|nd|rd|th)|third|fourth|fifth|sixth|seventh|eighth|tenth)(?:\s+row)?\s+(?:and|&)\s+(?:every|foll))", r"\1 ", "Inc 1 st at each end of the 3rd and every 8th row 4 times."),
     row("tog", rf"{_FIRST}{_TOG}\s+at\s+{_ENDS}\s+of\s+(?:the\s+)?(next\s+(?:row{_END}|(?:and|row)\b[^.;:,]*)|every\b[^.;:,]*){_END}", r"\1Dec 1 st at each end of \2, working decreases 0 sts in from edge", "K2tog at each end of the next and every alternate row until 30 sts remain."),
     row("tog", rf"(:\s*){_TOG}\s+at\s+{_ENDS}(?:\s+of\s+(?:the\s+)?row)?{_END}", r"\1k2tog, work in pattern to last 2 sts, k2tog", "Next row: K2tog at each end of row."),
-    row("on these|on the|over these|on rem", rf"{_FIRST}(?:cont(?:inue)?|go\s+on)\s+(?:on|over|with)\s+(?:these|those|the|rem(?:aining)?)\s+({N}\s+{STS})(?:\s+only)?{_END}", r"\1\2", "Cont on these 20 sts only."),
-    row("working on|working over", rf"{_FIRST}working\s+(?:on|over)\s+(?:these|those|the|rem(?:aining)?)\s+({N}\s+{STS})(?:\s+only)?\s*,\s*(?=(?:dec|inc|work|k|p|cont|{OFF})\b)", r"\1\2. ", "Working on these 20 sts only, work 4 rows in st st."),
+    row("on these|on the|over these|on rem", rf"{_FIRST}(?:cont(?:inue)?|go\s+on)\s+(?:on|over|with)\s+(?:these|those|the(?:\s+(?:last|first))?|rem(?:aining)?)\s+({N}\s+{STS})(?:\s+only)?{_END}", r"\1\2", "Cont on these 20 sts only."),
+    row("working on|working over", rf"{_FIRST}working\s+(?:on|over)\s+(?:these|those|the(?:\s+(?:last|first))?|rem(?:aining)?)\s+({N}\s+{STS})(?:\s+only)?\s*,\s*(?=(?:dec|inc|work|knit|purl|k|p|cont|{OFF})\b)", r"\1\2. ", "Working on these 20 sts only, work 4 rows in st st."),
     said_row_behind("work in|as foll", r"^(\s*)(?P<said>work\s+in\s+(?:\d\s?x\s?\d|k\d,?\s*p\d)\s+rib(?:bing)?\s+as\s+foll(?:ow)?s)\s*:\s*(?=\*|\(|\[|[kp]\s?\d)", "Work in 2x2 rib as follows: *K2, p2; rep from * to end."),
     # --- ends, and what only heads the rows below ---
     row("ribwise", rf"\b({OFF}(?:\s+(?:all|loosely|sts|stitches|evenly))*)\s+rib-?wise\b", r"\1 in rib", "Cast off loosely ribwise."),

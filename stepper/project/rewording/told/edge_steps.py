@@ -42,7 +42,7 @@ STEPS: Final[Kinds] = tuple(
         # --- at which edge ---
         ("edge", rf"(?:(?:at|on|from|along)\s+{_EDGE}|\(\s*{_EDGE.replace('<edge>', '<named>')}\s*\))\s*[,:]?(?![\w-])"),
         ("same", r"(?:at|on|from)\s+(?:(?:the\s+)?same|this|that)\s+(?:edge|side)\b"),
-        ("for", r"for\s+(?:the\s+)?(?:(?:left|right|front|back)\s+)?(?:neck(?:line)?|armholes?|shoulders?|raglan)(?:\s+(?:edge|shaping|slope))?\s*:?(?![\w-])"),
+        ("for", r"for\s+(?:the\s+)?(?:(?:left|right|front|back)\s+)?(?P<of>neck|armhole|shoulder|raglan)(?:line|(?P<both>s))?(?:\s+(?:edge|shaping|slope))?\s*[,:]?(?![\w-])"),
         # --- what ---
         ("do", r"(?P<do>(?:bind|cast)\s+off|(?-i:BO)|dec(?:rease)?\b\.?|inc(?:rease)?\b\.?)(?:\s+(?:in\s+(?:patt(?:ern)?|rib)|loosely)\b)?"),
         ("step", rf"(?P<rest>(?:the\s+)?(?:remaining|rem\b\.?|last)\s+)?(?P<n>{N})(?:\s+{STS})?\.?(?!\s+rows?\b)"),
@@ -106,7 +106,8 @@ def _sentences(phrases: tuple[ToldPhrase, ...]) -> str:
         elif step.edge or step.same:
             step.rows = step.rows or (ahead.rows if not step.same or _is_every(ahead.rows) else None)
         if not step.edge:
-            step.edge = ahead.edge or (before.edge if before is not None and step.same else "")
+            goes_on = step.same or (step.rows is not None and bool(step.rows.get("alt") or step.rows.kind == "apart"))
+            step.edge = ahead.edge or (before.edge if before is not None and goes_on else "")
         words = _sentence(step, before, alone=len(steps) == 1)
         if not words:
             return ""
@@ -119,7 +120,7 @@ def _steps(phrases: tuple[ToldPhrase, ...]) -> tuple[list[_Step], _Step] | None:
     """Return the steps, and what is told before the first of them; None if a thing is told twice."""
     steps: list[_Step] = []
     ahead = _Step("", "", False)
-    verb = ""
+    verb = use = ""
     for phrase in phrases:
         here = steps[-1] if steps else ahead
         if phrase.kind == "do":
@@ -134,6 +135,8 @@ def _steps(phrases: tuple[ToldPhrase, ...]) -> tuple[list[_Step], _Step] | None:
             if here.edge:
                 return None
             here.edge = (phrase.get("edge") or phrase.get("named")).lower()
+        elif phrase.kind == "for":
+            use = use or ("" if phrase.get("both") else phrase.get("of").lower())
         elif phrase.kind == "same":
             if not steps or here.same:
                 return None
@@ -143,6 +146,8 @@ def _steps(phrases: tuple[ToldPhrase, ...]) -> tuple[list[_Step], _Step] | None:
                 again = _Step(here.verb, here.number, False, rows=phrase, edge=here.edge, lone=here.lone)
                 steps.append(again)
                 continue
+            if phrase.kind == "rows" and _opens_every(here.rows, phrase):
+                here.rows = None  # "of next and foll alt rows"
             if getattr(here, phrase.kind) is not None:
                 return None
             setattr(here, phrase.kind, phrase)
@@ -150,7 +155,16 @@ def _steps(phrases: tuple[ToldPhrase, ...]) -> tuple[list[_Step], _Step] | None:
             if here.rows is not None or len(steps) < 2:
                 return None
             here.rows = phrase
+    if use and not any(step.edge for step in (*steps, ahead)) and use != "raglan":
+        ahead.edge = use
     return (steps, ahead) if steps else None
+
+
+def _opens_every(first: ToldPhrase | None, rows: ToldPhrase) -> bool:
+    """Return whether two phrases tell of every other row from the next on: "of next and foll alt rows"."""
+    if first is None or first.kind != "rows" or not first.get("next") or first.get("many"):
+        return False
+    return bool(rows.get("alt")) and _is_every(rows)
 
 
 def _is_again(step: _Step, rows: ToldPhrase) -> bool:
@@ -175,8 +189,12 @@ def _share(steps: list[_Step]) -> None:
 
 
 def _is_every(rows: ToldPhrase | None) -> bool:
-    """Return whether rows are told without an end to them."""
-    return rows is not None and rows.kind == "rows" and bool(rows.get("row"))
+    """Return whether rows are told without an end to them: "every RS row", "foll alt rows"."""
+    if rows is None or rows.kind != "rows":
+        return False
+    many = rows.match.group().rstrip(" :,)").lower().endswith("rows")
+    told = rows.get("next") and rows.get("nextside") and not rows.get("many")
+    return bool(rows.get("row") or (many and (told or (rows.get("alt") and not rows.get("altmany")))))
 
 
 def _sentence(step: _Step, before: _Step | None, *, alone: bool) -> str:
@@ -184,7 +202,8 @@ def _sentence(step: _Step, before: _Step | None, *, alone: bool) -> str:
     verb = "Bind off" if step.verb[:1] in "bc" else "Dec" if step.verb.startswith("dec") else "Inc"
     what = f"{verb} {step.number} sts"
     often = _times(step.often)
-    edge = f"{step.edge} edge" if step.edge in ("neck", "armhole", "front", "side") else ""
+    name = "armhole" if step.edge == "shoulder" else step.edge  # a shoulder is bound off from there
+    edge = f"{name} edge" if name in ("neck", "armhole", "front", "side") else ""
     rows = step.rows
     if step.rest and (before is None or often or verb != "Bind off"):
         return ""
@@ -202,7 +221,7 @@ def _sentence(step: _Step, before: _Step | None, *, alone: bool) -> str:
         return _at_edge(what, step, before, edge, often, alone=alone)
     side = next((rows.get(one) for one in ("side", "nextside", "thisside") if rows.get(one)), "")
     side = "" if not side else "WS" if side.lower().startswith("w") else "RS"
-    if rows.get("row"):
+    if _is_every(rows):
         return _on_every(what, step, edge, often, end, side, alone=alone)
     if rows.get("alt"):
         again = int(many) if (many := rows.get("altmany") or "1").isdigit() else 0
@@ -245,13 +264,14 @@ def _on_every(what: str, step: _Step, edge: str, often: str, end: str, side: str
     rows = step.rows
     if rows is None or not often:
         return ""
-    if side and end and not rows.get("other"):
+    other = rows.get("other") or rows.get("alt")
+    if side and end and not other:
         return f"{what} at {end} of every {side} row {often} times"
-    if rows.get("other") and edge:
+    if other and edge:
         return f"{what} at {edge} every {f'other {side}' if side else '2nd'} row {often} times"
     if side and edge:
         return f"{what} at {edge} every {side} row {often} times"
-    if end == "beginning" and not side and not rows.get("other") and rows.get("every"):
+    if end == "beginning" and not side and not other and rows.get("every"):
         if alone or not what.startswith("Bind off"):
             return ""  # of one step alone, nobody can tell whether it is worked on both sides
         return f"{what} at beginning of next {often} rows"

@@ -185,7 +185,7 @@ DIVIDED: tuple[Synonym, ...] = (
     ),
     row(
         "on these",
-        rf"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:work|cont(?:inue)?|working|continuing)\s+(?:on\s+)?(?:only\s+)?on\s+these\s+{STS}(?:\s+only)?(?:\s+for\s+{_SIDE_OF})?)\s*,?(?:\s*(?:and\s+)?(?:(?:proceed|work|cont(?:inue)?)\s+)?as\s+foll(?:ow)?s)?\s*(?:[.:]\s*|\s*$)",
+        rf"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:work|cont(?:inue)?|working|continuing)\s+(?:on\s+)?(?:only\s+)?on\s+these\s+{STS}(?:\s+only)?(?:\s+for\s+{_SIDE_OF})?)\s*,?(?:\s*(?:and\s+)?(?:(?:proceed|work|cont(?:inue)?)\s+)?as\s+foll(?:ow)?s)?\s*(?:[.:]\s*|\s*$|(?<=,)\s*(?=(?:dec|inc|work|knit|purl|[kp]\b|bind|cast|shape)\b))",
         " ",
         "Work on these sts only for left side.",
         spelt_out=True,
