@@ -31,7 +31,7 @@ ANNOUNCED: Final = regex(rf"\b{AT_ONCE}\b", re.I)
 
 def join_at_once(lines: list[Line]) -> list[Line]:
     """Return the lines of a section with each two that are announced to be worked at once as one."""
-    made = list(lines)
+    made = [_steps_told_apart(line) for line in lines]
     for at in range(len(made) - 1, -1, -1):
         if not _announces(made[at]):
             continue
@@ -43,6 +43,22 @@ def join_at_once(lines: list[Line]) -> list[Line]:
         elif not any(_side_by_side(line) for line in made[at + 1 : at + 4]):
             made[at] = replace(made[at], sentences=(*made[at].sentences, AtOnce(made[at].place)))
     return made
+
+
+def _steps_told_apart(line: Line) -> Line:
+    """Return a line with what is refused put before two edges of which one has had a step in it just before.
+
+    Of "bind off 4 sts at armhole edge, then 2 sts twice, and at the same time ..." the first step runs beside the
+    other edge too.
+    """
+    made: list[Sentence] = []
+    for one in line.sentences:
+        before = made[-1] if made else None
+        if isinstance(one, EdgesTogether) and isinstance(before, EdgeShaping) and before.stitch == "bo":
+            if any(part.stitch == "bo" and part.edge == before.edge for part in one.parts):
+                made.append(AtOnce(one.place))
+        made.append(one)
+    return line if len(made) == len(line.sentences) else replace(line, sentences=tuple(made))
 
 
 def _announces(line: Line) -> bool:

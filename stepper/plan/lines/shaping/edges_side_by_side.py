@@ -1,7 +1,8 @@
 """Shape both edges of a piece side by side, each at its own intervals: armhole and neck of a V-neck. No I/O.
 
 Common practice ("at the same time"): both count their rows from the next one on. On a row that both fall on,
-one is worked at its beginning and the other at its end. A shaping that goes on until so many stitches are
+one is worked at its beginning and the other at its end. Stitches are bound off where a row begins at the edge, and
+steps of one edge follow each other ("8 sts once, 7 sts once"). A shaping that goes on until so many stitches are
 left is worked as often as that takes beside the other, whose number of times is said.
 """
 
@@ -30,19 +31,26 @@ def work_edges_together(instruction: EdgesTogether, needles: Needles) -> None:
     before = len(needles.findings)
     due: dict[int, list[Template]] = {}
     sides: dict[str, str] = {}
+    worked: dict[str, int] = {}
     lasts = _rows_beside(instruction, needles)
     for part in _counted_out(instruction, lasts, needles):
         side = side_beginning_at(part.edge, part.place, needles)
         if not side:
             return
-        if side in sides.values():
-            (other,) = (edge for edge, where in sides.items() if where == side)
+        other = next((edge for edge, where in sides.items() if where == side and edge != part.edge), "")
+        if other:
             told = f"the {part.edge} edge and the {other} edge are one, as the piece is shaped so far."
             needles.report(part.place, told, "Write the rows out.")
             break
+        off = part.stitch == "bo"
+        if part.edge in sides and not off:
+            told = f"two shapings of the {part.edge} edge are worked one after the other, not side by side."
+            needles.report(part.place, told, "Write how often each is worked in a line of its own.")
+            break
         sides[part.edge] = side
         begins, ends = edge_rows(part, side, needles)
-        for at in _rows_of(part, needles):
+        for at in _rows_of(part, needles, after=worked.get(part.edge, 0), begins=side if off else ""):
+            worked[part.edge] = at
             row = begins if _side_of(at, needles) == side else ends
             if row is None:
                 refuse_as_before(part, needles)
@@ -192,17 +200,26 @@ def _change(part: EdgeShaping, needles: Needles) -> int:
     return part.number.of(needles.size) * stitch(part.stitch).change
 
 
-def _rows_of(part: EdgeShaping, needles: Needles) -> list[int]:
-    """Return the rows on which a shaping falls, counted from 1 from here."""
-    rows, at = list[int](), 0
+def _rows_of(part: EdgeShaping, needles: Needles, *, after: int = 0, begins: str = "") -> list[int]:
+    """Return the rows on which a shaping falls, counted from 1 from here.
+
+    Args:
+        part: The shaping.
+        needles: The knitting in hand.
+        after: The row of the step before it at the same edge; 0 if there is none.
+        begins: Side of the rows that alone can shape it, as only their beginning is at the edge; empty if any can.
+    """
+    rows, at = list[int](), after
     if part.first is not None:
-        at = part.first.of(needles.size)
+        at += part.first.of(needles.size)
+        at += 1 if begins and _side_of(at, needles) != begins else 0
         rows.append(at)
     for leg in part.legs:
         assert leg.times is not None
         for _ in range(leg.times.of(needles.size)):
             at += max(1, leg.every.of(needles.size))
-            if leg.side and _side_of(at, needles) != leg.side:
+            wanted = begins or leg.side
+            if wanted and _side_of(at, needles) != wanted:
                 at += -1 if leg.every.of(needles.size) > 1 else 1
             rows.append(at)
     return rows

@@ -12,6 +12,7 @@ in a line that nothing else reads. Source: the wording of patterns in print, US 
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
@@ -50,8 +51,16 @@ STEPS: Final[Kinds] = tuple(
     )
 )  # fmt: skip
 """The kinds of phrases about steps at an edge, in the order tried."""
-_STARTS: Final = regex(r"(?:^|[.!:;])\s*(?=[A-Za-z])")
+_STARTS: Final = regex(r"(?P<joint>\s*[.,;]?\s*(?:and\s+)?(?:,\s*)?at\s+(?:the\s+)?same\s+time\s*[,:]?\s+)|(?:^|[.!:;])\s*(?=[A-Za-z])", re.IGNORECASE)
+_SAME_TIME: Final = regex(r"\s*[.,;]?\s*(?:and\s+)?(?:,\s*)?at\s+(?:the\s+)?same\s+time\b", re.IGNORECASE)
+"""What follows steps that another shaping goes on beside."""
 _END: Final = regex(r"\s*[.;]|\s*$|\s*-+\s*\d|\s*=\s*\d|\s*[(\[]\s*\d[\d\s,()\[\]]*\s*(?:sts|stitches)\b")
+_THING: Final = r"(?:the\s+)?(?:[a-z]+\s+){1,2}?(?:is|are)\s+(?:shaped|bound\s+off|cast\s+off|decreased|increased|worked)(?:\s+(?:from|at)\s+(?:the\s+)?[a-z]+\s+edge)?"
+_ANNOUNCED: Final = regex(
+    rf"(?:(?<=^)|(?<=\.\s))(?P<said>{_THING}\s+at\s+the\s+same\s+time\s+(?:as|that|while)\s+{_THING}\s*,?\s*(?:as\s+foll(?:ow)?s|thus)?)\s*:\s*(?=[a-z])(?=[^.:]*\bsame\s+time\b)(?P<next>[a-z])",
+    re.IGNORECASE,
+)
+"""What only says that the two shapings told behind it go on at once."""
 _MOST: Final = 5
 _HAS: Final = regex(r"\b(?:edge|beg(?:inning)?|start|end|ends)\b", re.IGNORECASE)
 
@@ -69,6 +78,8 @@ class _Step:
     edge: str = ""
     same: bool = False
     lone: ToldPhrase | None = None
+    again: bool = False
+    """Whether it is done once more, on the next row of its side or the next but one."""
 
 
 def write_edge_steps(line: Reworded) -> Reworded:
@@ -79,21 +90,40 @@ def write_edge_steps(line: Reworded) -> Reworded:
     """
     if not _HAS.search(line.text):
         return line
-    for start in reversed([found.end() for found in _STARTS.finditer(line.text)]):
-        phrases, end = leading_phrases(line.text, start, len(line.text), STEPS)
-        if _END.match(line.text, end) is None:
+    told = _ANNOUNCED.search(line.text)
+    if told is not None:
+        cut = laid_anew(line, *told.span(), [told["next"].upper()])
+        line = replace(cut, kept=(*cut.kept, told["said"].strip()))
+    for start in reversed(list(_STARTS.finditer(line.text))):
+        phrases, end = leading_phrases(line.text, start.end(), len(line.text), STEPS)
+        beside = _SAME_TIME.match(line.text, end) is not None
+        if _END.match(line.text, end) is None and not beside:
             continue
-        words = _sentences(phrases)
-        if words:
-            line = laid_anew(line, start, end, [words])
+        made = _sentences(phrases)
+        joined = bool(start["joint"]) and bool(line.text[: start.start()].strip())
+        if not made or (start["joint"] and not joined):
+            continue
+        if joined or (beside and len(made) > 1):
+            if not all(_AT_EDGE.search(words) for words in made):
+                continue  # of steps that name no edge, side by side would be all of them at once
+            made = [_AT_ONCE.join([made[0], *(words[0].lower() + words[1:] for words in made[1:])])]
+        words = ". ".join(made)
+        if joined:
+            line = laid_anew(line, start.start(), end, [f"{_AT_ONCE}{words[0].lower()}{words[1:]}"])
+        else:
+            line = laid_anew(line, start.end(), end, [words])
     return line
 
 
-def _sentences(phrases: tuple[ToldPhrase, ...]) -> str:
-    """Return a sentence for each step; empty where one does not say where, on which rows or how often."""
+_AT_ONCE: Final = ", at the same time "
+_AT_EDGE: Final = regex(r"^(?!.*\. ).*\bat (?:neck|armhole|front|side) edge\b")
+
+
+def _sentences(phrases: tuple[ToldPhrase, ...]) -> list[str]:
+    """Return a sentence for each step; none where one does not say where, on which rows or how often."""
     found = _steps(phrases)
     if found is None:
-        return ""
+        return []
     steps, ahead = found
     if len(steps) > 1 and ahead.rows is None and ahead.edge == "" and ahead.lone is None:
         _share(steps)
@@ -101,7 +131,12 @@ def _sentences(phrases: tuple[ToldPhrase, ...]) -> str:
     before: _Step | None = None
     for step in steps:
         step.often = step.often or ahead.often
-        if step.rows is None and not (step.edge or step.same):
+        bare = step.rows is None and not (step.edge or step.same)
+        if bare and not (ahead.rows or ahead.edge or ahead.lone) and before is not None and step.often:
+            step.edge = before.edge  # "4 sts at armhole edge once, then 2 sts twice"
+            step.rows = before.rows if _is_every(before.rows) else None
+            step.lone = before.lone
+        elif bare:
             step.rows, step.edge, step.lone = ahead.rows, ahead.edge, step.lone or ahead.lone
         elif step.edge or step.same:
             step.rows = step.rows or (ahead.rows if not step.same or _is_every(ahead.rows) else None)
@@ -110,10 +145,10 @@ def _sentences(phrases: tuple[ToldPhrase, ...]) -> str:
             step.edge = ahead.edge or (before.edge if before is not None and goes_on else "")
         words = _sentence(step, before, alone=len(steps) == 1)
         if not words:
-            return ""
+            return []
         made.append(words)
         before = step
-    return ". ".join(made)
+    return made
 
 
 def _steps(phrases: tuple[ToldPhrase, ...]) -> tuple[list[_Step], _Step] | None:
@@ -143,8 +178,10 @@ def _steps(phrases: tuple[ToldPhrase, ...]) -> tuple[list[_Step], _Step] | None:
             here.same = True
         elif phrase.kind in ("often", "rows", "lone"):
             if phrase.kind == "rows" and steps and _is_again(here, phrase):
-                again = _Step(here.verb, here.number, False, rows=phrase, edge=here.edge, lone=here.lone)
-                steps.append(again)
+                if here.verb[:1] in "bc":
+                    steps.append(_Step(here.verb, here.number, False, rows=phrase, edge=here.edge, lone=here.lone))
+                else:
+                    here.again = True
                 continue
             if phrase.kind == "rows" and _opens_every(here.rows, phrase):
                 here.rows = None  # "of next and foll alt rows"
@@ -240,7 +277,8 @@ def _sentence(step: _Step, before: _Step | None, *, alone: bool) -> str:
     if end:
         return f"{what} at {end} of next {f'{many} rows' if many else 'row'}"
     if edge and verb != "Bind off":
-        return f"{what} at {edge} on next {f'{side} ' if side else ''}{f'{many} rows' if many else 'row'}"
+        once = f", then every {side or '2nd'} row 1 times" if step.again else ""
+        return f"{what} at {edge} on next {f'{side} ' if side else ''}{f'{many} rows' if many else 'row'}{once}"
     if edge and not many:
         return f"{what} at {edge} on next {f'{side} ' if side else ''}row"
     return ""

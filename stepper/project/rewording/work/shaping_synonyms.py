@@ -149,7 +149,7 @@ SHAPING: tuple[Synonym, ...] = (
     ),
     row(
         "edge",
-        rf"((bo|{OFF})\s+{N}\s+{STS}\s+at\s+(?:the\s+|each\s+)?(neck|armhole|front|side)\s+edge\s+(?:{N}\s+times|once|twice))\s*,?\s*(?:then\s+|and\s+)?({N}\s+{STS})\s+(?={N}\s+times\b|once\b|twice\b)",
+        rf"((bo|{OFF})\s+{N}\s+{STS}\s+at\s+(?:the\s+|each\s+)?(neck|armhole|front|side)\s+edge\s+(?:{N}\s+times|once|twice))\s*,?\s*(?:then\s+|and\s+)?({N}\s+{STS})\s+(?={N}\s+times\b|once\b|twice\b)(?!.*\bsame\s+time\b)",
         r"\1. \2 \4 at \3 edge ",
         "Bind off 3 sts at neck edge once, then 2 sts twice.",
         again=True,
