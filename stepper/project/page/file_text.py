@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import groupby, pairwise
 from typing import Final
 
@@ -30,6 +30,7 @@ from stepper.project.page.pieces import PagePart, Piece
 from stepper.project.page.quoting import comment, size_line, value, writable
 from stepper.project.pattern_heads import heads_pattern, key_of, name_in_head
 from stepper.project.reading.written_charts import written_key
+from stepper.project.rewording.yarn_names import find_called
 from stepper.project.stitchwork import ChartPart, Until, Work
 from stepper.records import dataclass
 from stepper.regex import regex
@@ -157,7 +158,7 @@ def _yarns(pasted: Pasted) -> list[str]:
         if key.lower() not in known and re.fullmatch(r"[A-Za-z]\w{0,2}", key):
             known.add(key.lower())
             rows.append(f"  {value(key)}: {{name: {value('yarn ' + key)}}}  # {MARK}: what is it called?")
-        elif key.lower() not in known and not _called(key, found.values()):
+        elif key.lower() not in known and not _called(key, found):
             known.add(key.lower())  # "change to white" says the colour: the letters are for the charts alone
             letters = next(each for each in _keys_for(key) if each.lower() not in known)
             known.add(letters.lower())
@@ -165,9 +166,9 @@ def _yarns(pasted: Pasted) -> list[str]:
     return rows
 
 
-def _called(colour: str, yarns: Iterable[FoundYarn]) -> bool:
-    """Return whether one of the yarns is called by a colour."""
-    return any(set(colour.lower().split()) <= set(yarn.name.lower().split()) for yarn in yarns)
+def _called(name: str, yarns: Mapping[str, FoundYarn]) -> bool:
+    """Return whether one of the yarns is called by a colour, or by its part in the pattern."""
+    return find_called(name.lower(), {key: yarn.name for key, yarn in yarns.items()}) in yarns
 
 
 def _keys_for(colour: str) -> Iterator[str]:

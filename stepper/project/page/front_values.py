@@ -51,8 +51,10 @@ _SKEIN = regex(
     r"|,)?\s*(?P<g2>\d+)\s*g(?:rams?|ms?)?\b",
     re.I,
 )
+_LETTERS = r"MC|CC\d?|[DLBP]C|[A-F]"
+"""The letters of a yarn: main, contrast, dark, light, background, pattern; or the first of the alphabet."""
 _KEYED = regex(
-    r"(?<![\w(])(?:yarn\s+|shade\s+|colou?r\s+)?(MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*([^;,.()\n]+)"
+    rf"(?<![\w(])(?:yarn\s+|shade\s+|colou?r\s+)?({_LETTERS})\s*(?:[:=]|\s[–—-]\s)\s*([^;,.()\n]+)"
 )
 _AMOUNT = (
     r"\d+(?:\s*[(\[][\d\s,;.½¼¾-]+[)\]])*\s*(?:g|gr|gms?|grams?|oz|yds?|yards?|m|metres?|meters?|skeins?|balls?|hanks?)\b"
@@ -61,15 +63,19 @@ _WEIGHED = regex(
     rf"(?<![\w(])(?P<key>MC|CC\d?)\s*[:=–—-]?\s*{_AMOUNT}|{_AMOUNT}\s+(?:of\s+)?(?P<behind>MC|CC\d?)\b"
 )
 """Yarns of a list of amounts: "MC 50 g, CC1 20 g", "50 g of MC"."""
-_BRACKETED = regex(r"([A-Za-z][A-Za-z' -]{1,60}?)\s*\((MC|CC\d?|[A-F])\)")
+_BRACKETED = regex(rf"([A-Za-z][A-Za-z' -]{{1,60}}?)\s*\(({_LETTERS})\)")
+_ROLE_SHADED = regex(
+    r"\b(?P<role>(?i:main|contrast(?:ing)?))\s+(?i:colou?r|shade)\s*(?P<number>[1-9])?\s*\((?!(?-i:MC|CC\d?)\))(?P<name>[A-Za-z][A-Za-z' -]*)\)"
+)
+"""A yarn called by what it does, and its colour: "Main colour (grey): 5 balls"."""
 _ROLE = regex(
     r"\b(?P<role>main|contrast(?:ing)?)\s+(?:colou?r|shade|yarn)\s*(?P<number>[1-9])?\s*(?:[:=]|\s[–—-]\s)|"
     r"(?<![\w(])(?-i:(?P<key>MC|CC\d?))\s*(?:[:=]|\s[–—-]\s)\s*(?:main|contrast(?:ing)?)\b",
     re.I,
 )
 """A yarn called by what it does alone: "Main colour: 419 yds", "CC - contrast color"."""
-_SHADED = regex(r"\b(?:shade|colou?r|yarn)\s+(MC|CC\d?|[A-F])\s*\(([^)\n]+)\)")
-_LETTERED = regex(r"\b(?i:shade|colou?r|yarn)\s+(MC|CC\d?|[A-F])(?=\s*(?:[;,.:)\n]|$))")
+_SHADED = regex(rf"\b(?:shade|colou?r|yarn)\s+({_LETTERS})\s*\(([^)\n]+)\)")
+_LETTERED = regex(rf"\b(?i:shade|colou?r|yarn)\s+({_LETTERS})(?=\s*(?:[;,.:)\n]|$))")
 """A yarn called by its letter alone: "50 g in colour A"."""
 _MEASURE = regex(
     r"\d\s*(?:cms?|mm|in|inch(?:es)?|\"|\u2033|\u201d)(?!\w)|\b(?:chest|bust|waist|hips?|length|width"
@@ -291,14 +297,15 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
         for key, name in [
             *((match.group(1), match.group(2)) for match in _KEYED.finditer(row)),
             *((match.group(2), match.group(1)) for match in _BRACKETED.finditer(row)),
+            *((_key_in_role(match), match["name"]) for match in _ROLE_SHADED.finditer(row)),
             *((match.group(1), match.group(2)) for match in _SHADED.finditer(row)),
         ]:
             clean = "" if _MEASURE.search(name) else _yarn_name(name)
             if clean and key not in found:
                 found[key] = FoundYarn(key=key, name=clean)
     for match in _ROLE.finditer(text):
-        is_main = match.group("key") == "MC" or (match.group("role") or "").lower() == "main"
-        key = match.group("key") or ("MC" if is_main else f"CC{match.group('number') or ''}")
+        key = match.group("key") or _key_in_role(match)
+        is_main = key == "MC"
         known = any(each.startswith("CC") for each in found) if key == "CC" else key in found
         if not known:
             found[key] = FoundYarn(key=key, name="main yarn" if is_main else f"contrast {key[2:]}".strip())
@@ -312,6 +319,11 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
         found["MC"] = FoundYarn(key="MC", name="main yarn")
     grams, metres = _skein(text)
     return tuple(replace(yarn, grams=grams, metres=metres) for yarn in found.values())
+
+
+def _key_in_role(match: re.Match[str]) -> str:
+    """Return the letters of a yarn that is called by what it does: `MC` for the main colour, `CC` or `CC2`."""
+    return "MC" if match["role"].lower() == "main" else f"CC{match['number'] or ''}"
 
 
 def _skein(text: str) -> tuple[int | None, int | None]:

@@ -22,13 +22,18 @@ from stepper.regex import regex
 _SHADE: Final = (
     r"(?:white|black|gr[ae]y|pink|blue|navy|green|yellow|brown|cream|purple|orange|beige|lilac|lemon|turquoise|gold|"
     r"red|ecru|ivory|charcoal|teal|coral|burgundy|maroon|mauve|violet|lavender|tan|camel|fawn|oatmeal|mustard|rust|"
-    r"khaki|aqua|crimson|scarlet|magenta|taupe|plum|peach|silver|(?-i:BC|PC|DC))"
+    r"khaki|aqua|crimson|scarlet|magenta|taupe|plum|peach|silver|straw|soot|slate|indigo|denim|sand|sage|wine|honey|"
+    r"copper|bronze|ochre|terracotta|apricot|salmon|raspberry|cherry|mint|emerald|jade|petrol|chocolate|coffee|caramel|"
+    r"cinnamon|anthracite|graphite|vanilla|amber|ginger|ruby|aubergine|fuchsia|cerise|chestnut|fawn|russet|(?-i:BC|PC|DC|LC))"
 )
-"""A colour, or the letters of a background, a pattern or a dominant colour."""
+"""A colour, or the letters of a background, a pattern, a dark, a light or a dominant colour."""
 _TINT: Final = (
     r"(?:light|dark|pale|deep|soft|bright|off|mid|medium|royal|sky|baby|olive|forest|lime|rose|dusty|natural)"
 )
-_NAME: Final = rf"(?P<name>(?:(?:{_TINT}|{_SHADE})[-\s]+){{0,2}}{_SHADE})(?![-\w])"
+_ROLE: Final = r"(?:(?:main|contrast(?:ing)?|background|pattern)\s+(?:colou?r|shade)(?:\s+(?-i:[A-D1-9])\b)?)"
+CALLED: Final = rf"(?:(?:(?:{_TINT}|{_SHADE})[-\s]+){{0,2}}(?:{_SHADE}|light|dark)|{_ROLE})"
+"""What a page calls a yarn by: its colour, in a tint or between two, or its part in the pattern."""
+_NAME: Final = rf"(?P<name>{CALLED})(?![-\w])"
 _WOOL: Final = r"(?:\s+(?:yarn|wool|colou?r))?"
 _GOES_ON: Final = (
     r"(?=\s*[,;:.)*\]]|\s*$|\s+(?:and|then|only|alone|until|till|for|knit|purl|k|p|work|cast|co|cont|continue|bind|bo|"
@@ -48,13 +53,7 @@ _PLACES: Final = tuple(
     )
 )
 """Where a colour can only be a yarn; "and" is behind a yarn or a needle alone."""
-_BEFORE_STITCH: Final = regex(
-    rf"(?<=[*,;:])\s*(?:with\s+)?{_NAME},?\s+(?P<stitch>[kp]\.?\s?\d+)\.?"
-    rf"(?=\s*[,;]\s*(?:with\s+)?(?:(?:{_TINT}|{_SHADE})[-\s]+){{0,2}}{_SHADE},?\s+[kp]\.?\s?\d|\s*[,;]?\s*\*?\s*[,;]?\s*rep|\s*\*|\s*\.?\s*$)",
-    re.IGNORECASE,
-)
-"""A colour before each single stitch, as old booklets print it: "With Black K. 1, Grey K. 3"."""
-_ANY: Final = regex(rf"\b{_SHADE}\b", re.IGNORECASE)
+_ANY: Final = regex(rf"\b(?:{_SHADE}|light|dark|{_ROLE})\b", re.IGNORECASE)
 _AND: Final = regex(r"\band\s+(?:the\s+)?$", re.IGNORECASE)
 _YARN_OR_NEEDLE: Final = regex(
     r"(?:needles?|dpns?|circulars?|CC\d|MC)\s+and\s+(?:the\s+)?$", re.IGNORECASE
@@ -83,13 +82,6 @@ def sign_yarns(line: Reworded) -> Reworded:
         return names.get(known)
 
     made = line
-    while (match := _BEFORE_STITCH.search(made.text)) is not None:
-        sign = sign_of(match.group("name"))
-        if sign is None:
-            return line
-        start, end = match.span("stitch")
-        stitch = made.text[start:end].replace(".", "").replace(" ", "")
-        made = laid_anew(made, *match.span(), [f" {stitch} in {sign}"])
     for pattern in _PLACES:
         at = 0
         while (match := pattern.search(made.text, at)) is not None:
@@ -127,6 +119,9 @@ def find_called(name: str, yarns: Mapping[str, str]) -> str:
     Returns:
         Its key; the name itself if none or several may be meant, which the plan then tells.
     """
+    role = _OF_ROLE.fullmatch(name)
+    if role is not None:
+        return _in_role(role, name, tuple(yarns))
     for key in yarns:
         if key.lower() == name:
             return key
@@ -134,3 +129,20 @@ def find_called(name: str, yarns: Mapping[str, str]) -> str:
     whole = [key for key, words in called.items() if words == name.split()]
     found = whole or [key for key, words in called.items() if set(name.split()) <= set(words)]
     return found[0] if len(found) == 1 else name
+
+
+_OF_ROLE: Final = regex(
+    r"(?P<role>main|contrast(?:ing)?|background|pattern)\s+(?:colou?r|shade)(?:\s+(?P<which>\w))?"
+)
+_LETTERS: Final = {"main": r"M[CS]?", "contrast": r"C[CS]?\d?", "background": "BC", "pattern": "PC"}
+"""The letters of yarns by their part in the pattern; common practice."""
+
+
+def _in_role(role: re.Match[str], name: str, keys: tuple[str, ...]) -> str:
+    """Return the one key that stands for a part in the pattern; the name without it."""
+    which = (role["which"] or "").upper()
+    letters = _LETTERS["contrast" if role["role"] == "contrasting" else role["role"]]
+    fits = [key for key in keys if re.fullmatch(letters, key)]
+    if which:
+        fits = [key for key in keys if key in (which, f"CC{which}", f"C{which}")]
+    return fits[0] if len(fits) == 1 else name

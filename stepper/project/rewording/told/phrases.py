@@ -196,13 +196,16 @@ class ToldPhrase:
         return self.match.groupdict().get(name) or ""
 
 
-def split_phrases(text: str, start: int, kinds: Kinds = SHAPING) -> tuple[tuple[ToldPhrase, ...], int] | None:
+def split_phrases(
+    text: str, start: int, kinds: Kinds = SHAPING, *, most: int = _MOST
+) -> tuple[tuple[ToldPhrase, ...], int] | None:
     """Take a sentence apart.
 
     Args:
         text: The line, made plain.
         start: Where the sentence begins.
         kinds: The kinds of phrases it may have.
+        most: Most phrases it may have.
 
     Returns:
         Its phrases in their order, the count behind them last as the kind `count`, and the offset of its
@@ -210,7 +213,7 @@ def split_phrases(text: str, start: int, kinds: Kinds = SHAPING) -> tuple[tuple[
     """
     found: list[ToldPhrase] = []
     at, clause = start, None
-    while len(found) < _MOST:
+    while len(found) < most:
         if found and found[-1].kind == "every" and (stop := _GOES_ON.match(text, at)) is not None:
             at = stop.end()
         if _END.match(text, at) is not None:
