@@ -13,6 +13,7 @@ from stepper.project.marks.mark_references import take_references
 from stepper.project.marks.part_marks import single_stars, without_marks
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.own_stitches.lists import take_definitions
+from stepper.project.own_stitches.yarn_letters import take_letters
 from stepper.project.pattern_heads import (
     SECTION_NUMBER,
     WRITTEN,
@@ -69,6 +70,7 @@ def read_work(
         draft.report(node.place, "`work` is empty.")
     respelt = Respelt()
     rows = take_stripes(rows, stripes if stripes is not None else StripeSequences(), words.yarns, respelt)
+    rows = take_letters(rows, words.letters, respelt)
     rows = take_definitions(rows, own, words.names, draft.problems, respelt)
     rows = take_references(rows, respelt)
     rows = [part for row in rows for part in _cut_at_head(row)]

@@ -28,6 +28,8 @@ class Yarn:
     """Length of one skein. Unit: m."""
     bought: float | None
     """How much the knitter has. Unit: skeins."""
+    letter: str = ""
+    """The letter by which rounds count its stitches, as in "M2, R1"; empty for none."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

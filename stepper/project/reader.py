@@ -349,6 +349,7 @@ def _sections(
         inches=draft.inches,
         size_names=draft.sizes,
         yarns={key: yarn.name for key, yarn in draft.yarns.items()},
+        letters={yarn.letter: key for key, yarn in draft.yarns.items() if yarn.letter},
     )
     items = fields.items("sections", required=True)
     for number, item in enumerate(items):

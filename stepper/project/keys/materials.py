@@ -121,7 +121,11 @@ def _yarn(key: str, value: Mapping, draft: FileDraft) -> Yarn:
         metres = _in_either(ball, "metres", "yards", YARD_M, draft)
         ball.close()
     bought = read_amount(inner, "bought", draft)
+    letter = inner.text("letter")
     inner.close()
+    if letter is not None and not re.fullmatch(r"[A-JL-OQ-Z]", letter.text.strip()):
+        told = f'"{letter.text}" is no letter by which a round counts a yarn.'
+        draft.report(letter.place, told, "Write one capital letter, other than K and P: letter: M")
     if colour is not None and not re.fullmatch(r"#[0-9a-fA-F]{6}", colour.text.strip()):
         draft.report(colour.place, f'"{colour.text}" is not a colour.', 'Write it as "#ece6d8", in quotes.')
     return Yarn(
@@ -131,6 +135,7 @@ def _yarn(key: str, value: Mapping, draft: FileDraft) -> Yarn:
         grams=grams,
         metres=metres,
         bought=bought,
+        letter=letter.text.strip() if letter is not None else "",
     )
 
 

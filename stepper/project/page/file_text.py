@@ -148,8 +148,10 @@ def _sizes(pasted: Pasted) -> list[str]:
 def _yarns(pasted: Pasted) -> list[str]:
     found = {yarn.key: yarn for yarn in find_yarns(pasted.yarn_rows)}
     rows = ["", "yarn:"]
+    called = {key: yarn.name for key, yarn in found.items()}
+    letters = {find_called(words.lower(), called): letter for letter, words in pasted.letters.items()}
     for yarn in found.values():
-        rows.append(f"  {yarn.key}: {_yarn(yarn)}")
+        rows.append(f"  {yarn.key}: {_yarn(yarn, letters.get(yarn.key, ''))}")
     if not found:
         found["MC"] = FoundYarn(key="MC", name="main yarn")
         rows.append(f"  MC: {{name: main yarn}}  # {MARK}: no yarn was found in the text")
@@ -179,9 +181,10 @@ def _keys_for(colour: str) -> Iterator[str]:
     yield from (f"{colour[0].upper()}{number}" for number in range(1, 100))
 
 
-def _yarn(yarn: FoundYarn) -> str:
+def _yarn(yarn: FoundYarn, letter: str) -> str:
     skein = f", skein: {{grams: {yarn.grams}, metres: {yarn.metres}}}" if yarn.grams and yarn.metres else ""
-    return f"{{name: {value(yarn.name)}{skein}}}"
+    lettered = f", letter: {letter}" if letter else ""
+    return f"{{name: {value(yarn.name)}{skein}{lettered}}}"
 
 
 def _lines(pasted: Pasted) -> Iterator[Line]:

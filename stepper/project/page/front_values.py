@@ -74,7 +74,7 @@ _ROLE = regex(
     re.I,
 )
 """A yarn called by what it does alone: "Main colour: 419 yds", "CC - contrast color"."""
-_SHADED = regex(rf"\b(?:shade|colou?r|yarn)\s+({_LETTERS})\s*\(([^)\n]+)\)")
+_SHADED = regex(rf"(?:\b(?:shade|colou?r|yarn)\s+|^\W*)({_LETTERS})\s*\(([^)\n]+)\)")
 _LETTERED = regex(rf"\b(?i:shade|colou?r|yarn)\s+({_LETTERS})(?=\s*(?:[;,.:)\n]|$))")
 """A yarn called by its letter alone: "50 g in colour A"."""
 _MEASURE = regex(

@@ -13,6 +13,7 @@ from stepper.project.lines import read_rows
 from stepper.project.marks.mark_references import plain_reference
 from stepper.project.marks.part_marks import without_marks
 from stepper.project.own_stitches.abbreviations import Abbreviations
+from stepper.project.own_stitches.yarn_letters import put_yarns
 from stepper.project.page.orders import SWATCH, casts_on
 from stepper.project.page.pieces import Piece, works
 from stepper.project.page.stops import ENDS, begins_row, goes_on, sentences_of, stands_in_stops
@@ -67,6 +68,10 @@ class PageLines:
         if len(pieces) != 1:
             return None  # in the file each piece would be a row
         ((printed, _),) = pieces
+        lettered = put_yarns(made_plain(printed), self.words.letters)
+        if lettered is not None:
+            line = read_rows([(lettered.text, _PLACE)], self.words, FileDraft(text_lines=[])).line
+            return replace(line, text=printed) if line is not None else None
         used = self.abbreviations.used(printed)
         if any(one.meaning is None and not one.usual for one in used):
             return None

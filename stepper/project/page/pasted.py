@@ -17,6 +17,7 @@ from stepper.project.marks.mark_references import plain_reference
 from stepper.project.marks.part_marks import single_stars
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.page.headings import heading_of, is_clutter, is_whole_piece
+from stepper.project.own_stitches.yarn_letters import letters_of
 from stepper.project.page.own_abbreviations import read_lists
 from stepper.project.page.own_stripes import PageStripes, read_sequences
 from stepper.project.page.page_lines import PageLines
@@ -26,6 +27,8 @@ from stepper.project.page.run_in_headings import set_headings_apart
 from stepper.project.page.shaping_heads import name_by_headings
 from stepper.project.page.size_rows import sizes_of
 from stepper.project.page.sorting import Sorter, names_a_shaping
+from stepper.project.page.stops import sentences_of
+from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import Words
 from stepper.project.stripes.stripe_sequences import StripeSequences
 from stepper.records import dataclass
@@ -52,6 +55,8 @@ class Pasted:
     """Those that the page explains."""
     stripes: StripeSequences
     """The stripe sequences that the page defines."""
+    letters: dict[str, str]
+    """The letters by which rounds count their colours, each with what the page says of its yarn."""
     yarn_rows: tuple[str, ...]
     """The rows that mention yarn."""
 
@@ -75,7 +80,14 @@ def take_apart(text: str) -> Pasted:
     rows, origins = set_headings_apart(printed)
     found = sizes_of(rows)
     sizes = found.names or tuple(str(number) for number in range(1, found.number + 1))
-    words = Words(sizes=found.number, size_names=sizes)
+    letters = {
+        letter: yarn
+        for row in rows
+        if "=" in row or ":" in row
+        for one in sentences_of(row)
+        for letter, yarn in letters_of(made_plain(one)).items()
+    }
+    words = Words(sizes=found.number, size_names=sizes, letters=letters)
     stripes = read_sequences(rows)
     sorter, abbreviations = _sorted(rows, words, stripes)
     _number_as_printed(sorter, origins)
@@ -94,6 +106,7 @@ def take_apart(text: str) -> Pasted:
         charts=tuple(chart for chart in sorter.charts if chart.rows and chart.key),
         abbreviations=abbreviations,
         stripes=stripes.sequences,
+        letters=letters,
         text=_running(sorted([*told, *doubtful], key=lambda piece: piece.row)),
         yarn_rows=tuple(piece.text for piece in told if piece.front == "yarn"),
     )
@@ -126,12 +139,19 @@ def _sorted(rows: Sequence[str], words: Words, stripes: PageStripes) -> tuple[So
         if found.known or not read.abbreviations.known:
             break
         found = read.abbreviations
-    sorter.front = [stripes.mark(piece) for piece in read.pieces[: len(sorter.front)]]
+    sorter.front = [_explained(stripes.mark(piece)) for piece in read.pieces[: len(sorter.front)]]
     marked = iter(read.pieces[len(sorter.front) :])
     for part in sorter.parts:
-        pieces = [stripes.mark(next(marked) if piece.front else piece) for piece in part.pieces]
+        pieces = [_explained(stripes.mark(next(marked) if piece.front else piece)) for piece in part.pieces]
         part.pieces = name_by_headings(pieces, sorter.lines.read, names_a_shaping)
     return sorter, found
+
+
+def _explained(piece: Piece) -> Piece:
+    """Return a piece of the page, as front matter if all it does is to say which yarn each letter is."""
+    if piece.kind == "line" or not letters_of(made_plain(piece.text)):
+        return piece
+    return replace(piece, kind="comment", front="abbreviations", why="")
 
 
 def _number_as_printed(sorter: Sorter, origins: Sequence[int]) -> None:

@@ -131,6 +131,8 @@ class Words:
     """Whether the lines stand below a heading of finishing."""
     yarns: dict[str, str] = field(default_factory=dict)
     """The names of the yarns, by their keys."""
+    letters: dict[str, str] = field(default_factory=dict)
+    """The letters by which rounds count their colours, each with its yarn: "M2, R1"."""
     trials: Trials = field(default_factory=Trials)
     """How much of the search for words that were meant is left in this file."""
 
