@@ -30,6 +30,12 @@ _STRETCH: Final = regex(
 """What only names a stretch of the knitting: "Back neck short rows", "Second colour band"."""
 _FLANKED: Final = regex(r"\s*([~=\u2013\u2014])\s*[A-Z][A-Za-z' -]{2,40}(?:\([a-z ]{3,20}\))?\s*\1\s*")
 """A heading between two signs of decoration, which no sentence has: "~ Set up raglans ~"."""
+_REPEATS: Final = regex(
+    r"(?:(?:the\s+)?(?:[a-z]+\s+)?pattern\s*[,:]?\s*)?(?:each\s+(?:round|rnd)\s+(?:is\s+)?(?:worked|repeated)\s+\d[\d\s(),:\[\]]*times(?:\s+around)?\s*,\s*)?"
+    r"(?:now\s+)?(?:there\s+are\s+)?\d+\s+(?:sts|stitches)\s+(?:in|to)\s+(?:each|the|every)\s+repeat\s*:",
+    re.I,
+)
+"""How many stitches the repeat of the rounds below has: the rounds say so themselves, stitch by stitch."""
 _PIECE: Final = (
     r"(?:body|sleeves?|yoke|neck(?:band|line)?|collar|cuffs?|brim|crown|hat|thumbs?|hands?|palm"
     r"|fingers?|heels?|heel\s+flap|foot|toes?|legs?|gussets?|back|fronts?|hem|edging|border|"
@@ -104,6 +110,8 @@ def names_a_stretch(row: str, below: str = "") -> bool:
         return True
     if not plain[:1].isupper() or not below:
         return False
+    if _REPEATS.fullmatch(plain):
+        return _ROW_BELOW.match(below) is not None
     if _STAGE.fullmatch(plain):
         return True
     bit = _BIT.fullmatch(plain)

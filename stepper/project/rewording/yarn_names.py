@@ -143,6 +143,7 @@ def _in_role(role: re.Match[str], name: str, keys: tuple[str, ...]) -> str:
     which = (role["which"] or "").upper()
     letters = _LETTERS["contrast" if role["role"] == "contrasting" else role["role"]]
     fits = [key for key in keys if re.fullmatch(letters, key)]
+    fits = fits or [key for key in keys if key == "MC" and role["role"] == "background"]
     if which:
         fits = [key for key in keys if key in (which, f"CC{which}", f"C{which}")]
     return fits[0] if len(fits) == 1 else name

@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.project.rewording.remarks.chart_reading import tells_reading
 from stepper.regex import regex
 
 _L: Final = r"(?:\d[\d\s()\[\]{},:/.\u00bd\u00bc\u00be\u2013-]*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)"
@@ -54,8 +55,6 @@ _FACT: Final = regex(
     r"|(?:the|both)\s+(?:two\s+)?(?:wings|halves|sides|fronts|wedges)\s+(?:always\s+)?have\s+the\s+same\s+number\s+of\s+(?:sts|stitches)|the\s+two\s+halves\s+mirror\s+each\s+other"
     r"|the\s+[a-z]+\s+edges?\s+(?:is|are)\s+(?:left\s+)?(?:unshaped|straight)\s+(?:for\s+(?:ease\s+of|easier)|to\s+make)\s+(?:sewing|seaming|picking\s+up)(?:\s+(?:up|easier|easy))?"
     r"|(?:rows?|rounds?|rnds?)\s+\d+\s+is\s+where\s+the\s+[a-z]+\s+(?:appear|begin\s+to\s+show|show)|(?:rows|rounds|rnds)\s+\d+\s*(?:-|to)\s*\d+\s+of\s+the\s+(?-i:[A-Z])[a-z]+\s+form\s+the\s+pattern"
-    # which way a chart is read, where it is the ordinary way
-    r"|(?:(?:the\s+)?charts?\s+(?:is|are)\s+(?:always\s+)?read|all\s+(?:rounds|rnds)(?:\s+of\s+the\s+charts?)?\s+are\s+read|read\s+(?:every|each)\s+(?:round|rnd)|read\s+all\s+(?:rounds|rnds)|read\s+(?:the\s+)?charts?)\s+from\s+right\s+to\s+left(?:\s+(?:on|in)\s+(?:every|each|all)\s+(?:rounds?|rnds?))?"
     r"|read\s+(?:the\s+)?(?:rs|right-?\s?side)\s+rows\s+from\s+right\s+to\s+left(?:\s*,?\s*(?:and\s+)?(?:ws|wrong-?\s?side)\s+rows\s+from\s+left\s+to\s+right)?"
     # what knitters find
     rf"|(?:beginners|(?:some|many|most)\s+(?:people|knitters|of\s+us)|you)\s+(?:may|might|will|often|usually)?\s*(?:well\s+)?find\s+{_ROWS}\s+{_FINDS}|{_ROWS}\s+(?:is|are)\s+{_FINDS}(?:\s*,?\s+but\s+it\s+gets\s+(?:easier|better|quicker))?"
@@ -82,4 +81,4 @@ def tells_fact(sentence: str) -> bool:
     Args:
         sentence: One sentence, made plain, without its full stop and without brackets around it.
     """
-    return _FACT.fullmatch(sentence) is not None
+    return _FACT.fullmatch(sentence) is not None or tells_reading(sentence)

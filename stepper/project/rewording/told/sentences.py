@@ -20,6 +20,7 @@ from stepper.project.rewording.told.references import REFERENCES, write_referenc
 from stepper.project.rewording.told.repeats import REPEATS, write_repeat
 from stepper.project.rewording.told.shaping import Piece, write_shaping
 from stepper.project.rewording.told.stripes import write_stripes
+from stepper.project.rewording.told.yarn_orders import YARN_ORDERS, write_yarn_orders
 from stepper.regex import regex
 
 _STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])|\s*,?\s+(?P<joint>and(?:\s+then)?|then)\s+(?=make\s+(?:it|this\s+one)\s+(?:a|the)\s+mirror\b|(?:finish|complete|work)\s+(?:off\s+)?(?:this|(?:the\s+)?(?:second|other))\s+(?:side|half|shoulder)\b)", re.IGNORECASE)
@@ -30,7 +31,8 @@ _LASTS: Final = regex(
 """Rounds up to a number or a length, of which a sentence behind them changes the last."""
 _TELLS: Final = regex(
     r"\b(?:inc|dec)(?:reas)?|\bneedle|\b(?:rep(?:eat)?|again|fewer|less|more|rows?|rounds?|rnds?)\b"
-    r"|\b(?:together|as|like|match|mirror|correspond|same|instructions|section|part|block|step|stage|tier|square|chapter)\b",
+    r"|\b(?:together|as|like|match|mirror|correspond|same|instructions|section|part|block|step|stage|tier|square|chapter)\b"
+    r"|\b(?:break|cut|rest|remainder)\b",
     re.IGNORECASE,
 )
 
@@ -96,6 +98,7 @@ def _told(text: str, start: int) -> tuple[tuple[Piece, ...], tuple[str, ...], in
         (REPEATS, write_repeat),
         (CLOSING, write_closing),
         (REFERENCES, write_reference),
+        (YARN_ORDERS, write_yarn_orders),
     ):
         found = split_phrases(text, start, kinds)
         written = write(found[0]) if found is not None else None
