@@ -12,6 +12,7 @@ from stepper.craft.needles import NEEDLE_ROLES
 from stepper.project.instructions import BreakYarn, ChartWork, Line, Needle, WithYarn
 from stepper.project.keys.own_lengths import asked_lengths
 from stepper.project.nested_records import records_in
+from stepper.project.page.drawn.grid_charts import is_yarn
 from stepper.project.page.front_values import (
     FoundGauge,
     FoundYarn,
@@ -60,17 +61,18 @@ def write_file(pasted: Pasted) -> WrittenFile:
     """
     inches = in_inches(pasted.text)
     gauges = find_gauges(pasted.text)
+    yarns, names = _yarns(pasted)
     rows = [
         *_head(pasted),
         f"title: {value(pasted.title)}",
         f"units: {'in' if inches else 'cm'}",
         *_sizes(pasted),
-        *_yarns(pasted),
+        *yarns,
         *_gauges(gauges, pasted.text, inches=inches),
         *_needles(pasted, gauges),
         *abbreviation_rows(pasted.abbreviations, [p.text for p in pasted.pieces if p.kind != "comment"]),
         *stripe_rows(pasted.stripes),
-        *_charts(pasted),
+        *_charts(pasted, names),
         *_lengths(pasted),
         "",
         "sections:",
@@ -145,7 +147,8 @@ def _sizes(pasted: Pasted) -> list[str]:
     return rows
 
 
-def _yarns(pasted: Pasted) -> list[str]:
+def _yarns(pasted: Pasted) -> tuple[list[str], dict[str, str]]:
+    """Return the rows of the yarns, and their names by their keys."""
     found = {yarn.key: yarn for yarn in find_yarns(pasted.yarn_rows)}
     rows = ["", "yarn:"]
     called = {key: yarn.name for key, yarn in found.items()}
@@ -156,16 +159,20 @@ def _yarns(pasted: Pasted) -> list[str]:
         found["MC"] = FoundYarn(key="MC", name="main yarn")
         rows.append(f"  MC: {{name: main yarn}}  # {MARK}: no yarn was found in the text")
     known = {key.lower() for key in found}
-    for key in dict.fromkeys(_yarn_keys(line for line in _lines(pasted))):
+    names = {key: yarn.name for key, yarn in found.items()}
+    signs = (words for chart in pasted.charts for _, words in chart.key if is_yarn(words))
+    for key in dict.fromkeys((*_yarn_keys(line for line in _lines(pasted)), *signs)):
         if key.lower() not in known and re.fullmatch(r"[A-Za-z]\w{0,2}", key):
             known.add(key.lower())
-            rows.append(f"  {value(key)}: {{name: {value('yarn ' + key)}}}  # {MARK}: what is it called?")
+            names[key] = f"yarn {key}"
+            rows.append(f"  {value(key)}: {{name: {value(names[key])}}}  # {MARK}: what is it called?")
         elif key.lower() not in known and not _called(key, found):
             known.add(key.lower())  # "change to white" says the colour: the letters are for the charts alone
             letters = next(each for each in _keys_for(key) if each.lower() not in known)
             known.add(letters.lower())
+            names[letters] = key.lower()
             rows.append(f"  {letters}: {{name: {value(key.lower())}}}")
-    return rows
+    return rows, names
 
 
 def _called(name: str, yarns: Mapping[str, FoundYarn]) -> bool:
@@ -261,7 +268,7 @@ def _lengths(pasted: Pasted) -> list[str]:
     return rows
 
 
-def _charts(pasted: Pasted) -> list[str]:
+def _charts(pasted: Pasted, yarns: Mapping[str, str]) -> list[str]:
     drawn = {chart.name: chart for chart in pasted.charts}
     asked = dict.fromkeys(
         record.name.lower()
@@ -275,7 +282,8 @@ def _charts(pasted: Pasted) -> list[str]:
         return []
     rows = ["", "charts:"]
     for chart in drawn.values():
-        key = ", ".join(f"{_sign(sign)}: {value(meaning)}" for sign, meaning in chart.key)
+        meant = ((sign, find_called(words.lower(), yarns) if is_yarn(words) else words) for sign, words in chart.key)
+        key = ", ".join(f"{_sign(sign)}: {value(meaning)}" for sign, meaning in meant)
         rows += [f"  {value(chart.name)}:", f"    key: {{{key}}}"]
         rows += [f"    repeat: {chart.repeat}"] if chart.repeat else []
         rows += [f"    drawn: {chart.drawn}"] if chart.drawn else []

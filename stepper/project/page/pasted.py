@@ -16,6 +16,7 @@ from dataclasses import replace
 from stepper.project.marks.mark_references import plain_reference
 from stepper.project.marks.part_marks import single_stars
 from stepper.project.own_stitches.abbreviations import Abbreviations
+from stepper.project.page.drawn.grid_charts import find_grids
 from stepper.project.page.headings import heading_of, is_clutter, is_whole_piece
 from stepper.project.own_stitches.yarn_letters import letters_of
 from stepper.project.page.own_abbreviations import read_lists
@@ -124,15 +125,18 @@ def _closed_up(row: str) -> str:
 def _sorted(rows: Sequence[str], words: Words, stripes: PageStripes) -> tuple[Sorter, Abbreviations]:
     """Sort the rows, and once more where the page explains abbreviations: its lines are then read by them."""
     found = Abbreviations()
+    grids = find_grids(rows)
+    drawn = {row for grid in grids.values() for row, _ in grid.printed}
+    others = ["" if at in drawn else row for at, row in enumerate(rows)]
     while True:
         lines = PageLines(
-            rows=rows,
+            rows=others,
             words=words,
             stars=single_stars(again.text if (again := plain_reference(row)) else row for row in rows),
             abbreviations=found,
             stripes=stripes.sequences,
         )
-        sorter = Sorter(lines=lines)
+        sorter = Sorter(lines=lines, grids=grids)
         sorter.sort()
         listed = [*sorter.front, *(piece for part in sorter.parts for piece in part.pieces if piece.front)]
         read = read_lists(listed)

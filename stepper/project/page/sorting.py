@@ -10,13 +10,15 @@ It is long because what a row is hangs on where the page has got to, which is th
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from dataclasses import field
 from itertools import dropwhile, takewhile
 
-from stepper.project.instructions import Remark
+from stepper.project.instructions import ONLY_CHART, Remark
 from stepper.project.page.abbreviation_lists import explains_short_form
 from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape
 from stepper.project.page.descriptions import describes
+from stepper.project.page.drawn.grid_charts import GridChart
 from stepper.project.page.front_matter import is_soft, kind_of, kind_under
 from stepper.project.page.front_pieces import front_pieces
 from stepper.project.page.headings import (
@@ -145,6 +147,8 @@ class Sorter:
     lines: PageLines
     front: list[Piece] = field(default_factory=list)
     parts: list[PagePart] = field(default_factory=list)
+    grids: Mapping[int, GridChart] = field(default_factory=dict)
+    """The charts that the page draws by signs, by the row each begins with; empty rows of `lines` stand for theirs."""
     charts: list[DrawnChart] = field(default_factory=list)
     last_cast_on: int = -1
     """Last row that casts on, from 0; -1 if none does."""
@@ -171,11 +175,28 @@ class Sorter:
         self.stopped = ends_in_stops(rows)
         at = 0
         while at < len(rows):
-            if self.lines.rows[at]:
+            if at in self.grids:
+                at = self._draw(self.grids[at])
+            elif self.lines.rows[at]:
                 at = self._take(at)
             else:
                 self.apart = self.begun
                 at += 1
+
+    def _draw(self, grid: GridChart) -> int:
+        """Take a chart drawn by signs; return the row behind it. One that is not whole gets one mark."""
+        for row, words in grid.printed:
+            self.pieces.append(Piece(kind="comment", text=words, row=row + 1, front="chart"))
+        if grid.why:
+            told = next(at for at in range(len(self.pieces)) if self.pieces[at].row == grid.printed[0][0] + 1)
+            row, words = grid.printed[0]
+            self.pieces[told] = Piece(kind="note", text=words, row=row + 1, why=grid.why)
+        else:
+            alone = len(self.grids) == 1
+            name = grid.name or (ONLY_CHART if alone else f"row {grid.first + 1}")
+            self.charts.append(DrawnChart(name=name, key=list(grid.key), rows=list(grid.rows)))
+        self.mode = ("work" if self._knits else "front") if self.mode == "chart" else self.mode
+        return grid.last
 
     @property
     def pieces(self) -> list[Piece]:

@@ -1,0 +1,1 @@
+"""Charts that a page draws in its text."""
