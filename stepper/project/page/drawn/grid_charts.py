@@ -28,7 +28,7 @@ _LEGEND: Final = regex(
 _LEGEND_HEAD: Final = regex(r"\W*(?:(?:chart\s+)?key|legend|signs?|symbols?|explanation)\s*:?\s*", re.I)
 _HEAD: Final = regex(r"chart\s+(?P<name>[A-Za-z0-9]{1,12})\b(?!\s*,)[^.]*$", re.I)
 _BARE_HEAD: Final = regex(r"(?:the\s+)?(?:[a-z]+\s+)?chart\s*:?$", re.I)
-_YARN: Final = regex(rf"(?:in\s+)?(?P<yarn>(?-i:MC|CC\d?|[DLBP]C|C\d|[A-Z])|{CALLED})(?:\s+(?:yarn|wool))?", re.I)
+_YARN: Final = regex(rf"(?:in\s+)?(?P<yarn>(?-i:MC|CC\d?|[DLBP]C|C\d|[A-JL-OQ-Z])|{CALLED})(?:\s+(?:yarn|wool))?", re.I)
 _SIGNS: Final = regex(r"[^\d\s()\[\],;'\"|]|[.xXoO#+*/\\@%&^~-]{4,}")
 """A square, or a row of them printed without spaces."""
 _FEWEST: Final = 2

@@ -22,6 +22,7 @@ from stepper.project.rewording.clauses.telling import ENDS_IN_KEY, asks_to_do, w
 from stepper.project.rewording.remarks.edge_rules import insets_in
 from stepper.project.rewording.remarks.lasting import tells_lasting
 from stepper.project.rewording.remarks.making_up import TRIM, begins_making_up, makes_up
+from stepper.project.rewording.remarks.chart_reading import reads_otherwise
 from stepper.project.rewording.remarks.standing_facts import STANDING, facts_of
 from stepper.project.rewording.remarks.told_facts import tells_fact
 from stepper.project.rewording.remarks.wishes import tells_wish
@@ -131,7 +132,9 @@ def is_idle(sentence: str) -> bool:
         Whether it can only be said. False in every doubt, as what is only said is not knitted.
     """
     words = _bare(sentence)
-    if not words or len(words) > _LONGEST or orders_besides(words) or ENDS_IN_KEY.search(words):
+    if not words or len(words) > _LONGEST or ENDS_IN_KEY.search(words):
+        return False
+    if orders_besides(words) or reads_otherwise(words):
         return False
     if _IMPRINT.fullmatch(words) or tells_fact(words) or tells_lasting(words) or tells_wish(words):
         return True

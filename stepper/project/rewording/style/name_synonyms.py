@@ -190,7 +190,7 @@ ASIDES: tuple[Synonym, ...] = (
     ),
     row(
         "read",
-        r"^\s*read\s+(?:through|the)\b(?![^.;:]*\b(?:backwards?|upside\s+down|from\s+(?:left|top))\b)[^.;:\d]*(?=[.;:]|$)",
+        r"^\s*read\s+(?:through|the)\b(?![^.;:]*\b(?:backwards?|upside\s+down|from\s+(?:the\s+)?(?:left|top))\b)[^.;:\d]*(?=[.;:]|$)",
         KEPT,
         "Read through to the end of this section before going on.",
     ),

@@ -57,7 +57,7 @@ CHARTS: tuple[Synonym, ...] = (
     ),
     said_row_behind(
         "chart",
-        rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>\b(?:work|repeat)ing\s+(?:the\s+|each\s+)?(?:\d+[-\s]*(?:st|stitch|sts|stitches)\s+)(?:rep(?:eat)?|patt(?:ern)?|motif)(?:\s+rep(?:eat)?)?(?:\s+{N}\s+times)?){_STOP}",
+        rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>\b(?:work|repeat)ing\s+(?:the\s+|each\s+)?(?:\d+[-\s]*(?:st|stitch|sts|stitches)\s+)(?:(?:rep(?:eat)?|patt(?:ern)?|motif)(?:\s+rep(?:eat)?)?(?:\s+{N}\s+times)?|{N}\s+times)){_STOP}",
         "Work Rnds 1-4 of Chart fern, working the 6-stitch repeat 8 times.",
     ),
     said_row_behind(
@@ -74,6 +74,7 @@ CHARTS: tuple[Synonym, ...] = (
     # --- rows of it by number ---
     row("first row|first rnd|first round", rf"\bwork\s+(?:the\s+)?first\s+({_ROW})\s+of\s+(?={_C})", r"work \1 1 of ", "Rnd 1: Work the first row of Chart fern around."),
     row("complete|knit", rf"\b(?:complete|knit)\s+({_ROWS}\s+of\s+{_C})", r"work \1", "Complete Rows 1-4 of Chart fern."),
+    row("work", rf"\bwork\s+the\s+({N}\s+(?:rounds|rnds|rows)\s+of\s+{_C})(?=\s*[.,;]|\s*$|\s+(?:once|twice|{N}\s+times)\b)", r"work all \1", "Work the 2 rounds of the chart."),
     row("rep", rf"\brep(?:eat)?\s+(?:the\s+|all\s+(?:the\s+)?)?({N}\s+{ROUND}\s+of\s+{_C})(?=\s+(?:until|for|{N}\s+(?:more\s+)?times)\b|\s+(?:once|twice)\b)", r"work all \1", "Rep the 2 rnds of Chart fern until work measures 30 cm."),
     row("then", rf"\bwork\s+({_C})\s*,?\s*({_ROWS})(?=\s+(?:once|twice|{N}\s+times)\s*,?\s*(?:and\s+)?then\b)", r"work \2 of \1", "Work Chart fern rows 1-2 three times, then row 1 once."),
     row("chart", r"\bwork\s+(?:the\s+)?\d+[-\s]st(?:itch)?\s+(chart)\s+rep(?:eat)?(?=\s+(?:to|around|across)\b)", r"work \1", "Next row: Work the 4-st chart repeat to last st, k1."),
