@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from stepper.craft.needles import NEEDLE_ROLES, NEEDLE_SIZES, UK_SIZES, is_same_needle
 from stepper.plan.state.needle_words import tell_names_crossed, tell_other_way
@@ -179,7 +180,12 @@ def take_yarn(instruction: WithYarn, needles: Needles) -> None:
 
 
 def break_yarn(instruction: BreakYarn, needles: Needles) -> None:
-    """Have a yarn cut, before the next round or after the last."""
+    """Have a yarn cut, or all contrast yarns ("Break CCs"), before the next round or after the last."""
+    contrasts = [key for key in needles.project.yarns if re.fullmatch(r"CC\d?", key)]
+    if instruction.yarn and instruction.yarn.lower() == "ccs" and contrasts:
+        for contrast in contrasts:
+            break_yarn(replace(instruction, yarn=contrast), needles)
+        return
     words, key = "break the yarn", None
     if instruction.yarn:
         key = _yarn_key(instruction.yarn, instruction.place, needles)

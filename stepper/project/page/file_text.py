@@ -203,8 +203,9 @@ def _lines(pasted: Pasted) -> Iterator[Line]:
 def _yarn_keys(lines: Iterable[Line]) -> Iterator[str]:
     for line in lines:
         for record in records_in(line.sentences):
-            if isinstance(record, WithYarn | BreakYarn | Work | Until) and record.yarn:
-                yield record.yarn
+            named = isinstance(record, WithYarn | BreakYarn | Work | Until) and record.yarn
+            if named and named.lower() != "ccs":  # all contrast yarns of the page
+                yield named
         if line.stripes is not None:
             yield from (yarn for _, yarn in line.stripes.stripes)
 

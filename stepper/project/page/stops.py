@@ -58,6 +58,9 @@ _ONE_STITCH = regex(r":\s*[kp]$", re.I)
 """A row worked in one stitch, after which a new one begins: "Row 2: P"."""
 _GOES_WITH_STITCH = regex(r"^[\d,;(\[]|^(?:to|tog|all|across|around|until|every|even|for)\b", re.I)
 """What belongs to the stitch at the end of the row above: "Row 3: K" / "to end"."""
+_COUNTED = regex(r"[\s,*(:](?:[kp]\s?)?\d{1,3}$", re.I)
+_IN_YARN = regex(r"(?:MC|CC\d?|[DLBP]C|[A-H])\s*[,;.*)]")
+"""The yarn of the stitches at the end of the row above: "k1" / "MC, k2 CC1."."""
 _LIST = regex(r"[(\[]\s*\d+\s*[:,;]?$")
 """A list of sizes that begins at the end of a row, whatever brackets were left open or closed before it."""
 _ROWS = regex(r"\b(?:rows|rnds|rounds)\b", re.I)
@@ -115,6 +118,8 @@ def goes_on(row: str, following: str) -> bool:
     if _ONE_STITCH.search(row) and (begins_row(following) or not _GOES_WITH_STITCH.match(following)):
         return False
     if _GOES_ON.search(row) or _is_open(row) or _HEAD_ALONE.match(row):
+        return True
+    if _COUNTED.search(row) and _IN_YARN.match(following):
         return True
     if _AS_FOLLOWS.search(row) and _STEPS.match(following):
         return True

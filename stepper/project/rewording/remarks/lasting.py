@@ -31,7 +31,7 @@ _SMALL: Final = (
     "just simply too very enough more most quite rather only one two both each other another here throughout every"
 )
 _SETS: Final = {
-    "yarn": "yarn yarns colour colours color colors strand strands wool wools thread threads float floats shade shades mc cc cc1 cc2 contrast contrasting background main dominant dark light darker lighter",
+    "yarn": "yarn yarns colour colours color colors strand strands wool wools thread threads float floats shade shades mc cc cc1 cc2 dc lc bc pc contrast contrasting background main dominant dark light darker lighter",
     "handled": "carry carried carrying strand stranded stranding twist twisted twisting catch caught catching trap trapped trapping weave weaving woven cross crossed crossing pull run runs running",
     "cut": "cut break broken",
     "slack": "tight tightly loose loosely relaxed slack even",
@@ -87,7 +87,7 @@ _KINDS: Final = (
     _Kind(("changed", "needle", "fitting"), _MORE["needle"], r"^(?:\w+\s+)?work\s+(?!on\b)|^(?:\w+\s+)?go\s+(?!over\s+to\b)|\bdivide\s+(?!(?:the\s+(?:sts|stitches|work)\s+|it\s+|them\s+)?(?:over|onto|on)\b)|\b\d\s+(?:needles|dpns)\b|\bwork\s+(?:the|a)\b|\b(?:of|to)\s+(?:larger|smaller)\b|\bone\s+size\b|\d(?!0\s?cm)(?:\d|\s)*(?:sts|stitches)"),
 )  # fmt: skip
 _UNTAKEN: Final = regex(r"\b(?:not\s+in\s+use|not\s+being\s+used|(?:you\s+are\s+)?not\s+using|unused)\b", re.I)
-_UP: Final = regex(r"(?:carry|take|bring|run|strand)\s+(?:[a-z0-9']+\s+){1,6}?(?:loosely\s+)?up\s+(?:along\s+)?the\s+(?:side|edge)(?:\s+of\s+the\s+(?:work|piece|knitting))?(?:\s+when\s+striping)?", re.I)
+_UP: Final = regex(r"(?:carry|take|bring|run|strand)\s+(?:[a-z0-9']+\s+){1,6}?(?:loosely\s+)?up\s+(?:(?:along|at|by)\s+)?the\s+(?:side|edge|marker|(?:start|beginning)\s+of\s+the\s+(?:round|rnd))(?:\s+of\s+the\s+(?:work|piece|knitting))?(?:\s+when\s+striping)?", re.I)
 _HELD: Final = regex(
     r"(?:always\s+)?(?:hold|keep|use)\s+(?:the\s+)?(?:[a-z0-9]+\s+){1,3}(?:(?:as\s+(?:the\s+)?)?dominant(?:\s+(?:colou?r|yarn|one))?|in\s+(?:your|the)\s+(?:left|right)\s+hand(?:\s+and\s+(?:the\s+)?(?:[a-z0-9]+\s+){1,3}in\s+(?:your|the)\s+(?:left|right)(?:\s+hand)?)?)"
     r"(?:\s+(?:to\s+keep\s+(?:the\s+)?(?:[a-z0-9]+\s+){1,2}dominant|throughout|at\s+all\s+times|for\s+the\s+whole\s+(?:yoke|garment|chart|mitten|hat)))*",
