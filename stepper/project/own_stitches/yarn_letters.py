@@ -36,7 +36,7 @@ _REST: Final = regex(
 
 
 def letters_of(text: str) -> dict[str, str]:
-    """Return the letters that a sentence explains, each with what it says of its yarn; empty if it is none."""
+    """Return the letters that a sentence explains, each with what it says of its yarn; empty if none."""
     if _LETTERS.fullmatch(text) is None:
         return {}
     return {match["letter"]: match["yarn"] for match in _ONE.finditer(text)}

@@ -151,27 +151,28 @@ def _yarns(pasted: Pasted) -> tuple[list[str], dict[str, str]]:
     """Return the rows of the yarns, and their names by their keys."""
     found = {yarn.key: yarn for yarn in find_yarns(pasted.yarn_rows)}
     rows = ["", "yarn:"]
-    called = {key: yarn.name for key, yarn in found.items()}
-    letters = {find_called(words.lower(), called): letter for letter, words in pasted.letters.items()}
+    names = {key: yarn.name for key, yarn in found.items()}
     for yarn in found.values():
-        rows.append(f"  {yarn.key}: {_yarn(yarn, letters.get(yarn.key, ''))}")
+        rows.append(f"  {yarn.key}: {{{', '.join([*_yarn(yarn), *_letter(yarn.key, names, pasted)])}}}")
     if not found:
         found["MC"] = FoundYarn(key="MC", name="main yarn")
+        names["MC"] = "main yarn"
         rows.append(f"  MC: {{name: main yarn}}  # {MARK}: no yarn was found in the text")
     known = {key.lower() for key in found}
-    names = {key: yarn.name for key, yarn in found.items()}
     signs = (words for chart in pasted.charts for _, words in chart.key if is_yarn(words))
     for key in dict.fromkeys((*_yarn_keys(line for line in _lines(pasted)), *signs)):
         if key.lower() not in known and re.fullmatch(r"[A-Za-z]\w{0,2}", key):
             known.add(key.lower())
             names[key] = f"yarn {key}"
-            rows.append(f"  {value(key)}: {{name: {value(names[key])}}}  # {MARK}: what is it called?")
+            inner = ", ".join([f"name: {value(names[key])}", *_letter(key, names, pasted)])
+            rows.append(f"  {value(key)}: {{{inner}}}  # {MARK}: what is it called?")
         elif key.lower() not in known and not _called(key, found):
             known.add(key.lower())  # "change to white" says the colour: the letters are for the charts alone
             letters = next(each for each in _keys_for(key) if each.lower() not in known)
             known.add(letters.lower())
             names[letters] = key.lower()
-            rows.append(f"  {letters}: {{name: {value(key.lower())}}}")
+            inner = ", ".join([f"name: {value(key.lower())}", *_letter(letters, names, pasted)])
+            rows.append(f"  {letters}: {{{inner}}}")
     return rows, names
 
 
@@ -188,10 +189,17 @@ def _keys_for(colour: str) -> Iterator[str]:
     yield from (f"{colour[0].upper()}{number}" for number in range(1, 100))
 
 
-def _yarn(yarn: FoundYarn, letter: str) -> str:
-    skein = f", skein: {{grams: {yarn.grams}, metres: {yarn.metres}}}" if yarn.grams and yarn.metres else ""
-    lettered = f", letter: {letter}" if letter else ""
-    return f"{{name: {value(yarn.name)}{skein}{lettered}}}"
+def _yarn(yarn: FoundYarn) -> list[str]:
+    """Return what is known of a yarn."""
+    measured = yarn.grams and yarn.metres
+    skein = [f"skein: {{grams: {yarn.grams}, metres: {yarn.metres}}}"] if measured else []
+    return [f"name: {value(yarn.name)}", *skein]
+
+
+def _letter(key: str, names: Mapping[str, str], pasted: Pasted) -> list[str]:
+    """Return the letter by which the rounds of the page count a yarn, if it explains one."""
+    letters = pasted.letters.items()
+    return [f"letter: {letter}" for letter, words in letters if find_called(words.lower(), names) == key][:1]
 
 
 def _lines(pasted: Pasted) -> Iterator[Line]:
@@ -283,8 +291,7 @@ def _charts(pasted: Pasted, yarns: Mapping[str, str]) -> list[str]:
         return []
     rows = ["", "charts:"]
     for chart in drawn.values():
-        meant = ((sign, find_called(words.lower(), yarns) if is_yarn(words) else words) for sign, words in chart.key)
-        key = ", ".join(f"{_sign(sign)}: {value(meaning)}" for sign, meaning in meant)
+        key = ", ".join(f"{_sign(sign)}: {value(_meant(words, yarns))}" for sign, words in chart.key)
         rows += [f"  {value(chart.name)}:", f"    key: {{{key}}}"]
         rows += [f"    repeat: {chart.repeat}"] if chart.repeat else []
         rows += [f"    drawn: {chart.drawn}"] if chart.drawn else []
@@ -298,6 +305,11 @@ def _charts(pasted: Pasted, yarns: Mapping[str, str]) -> list[str]:
             "      .",
         ]
     return rows
+
+
+def _meant(words: str, yarns: Mapping[str, str]) -> str:
+    """Return what a sign of a chart means: the key of the yarn that it calls, or the stitch."""
+    return find_called(words.lower(), yarns) if is_yarn(words) else words
 
 
 def _written(pasted: Pasted) -> set[str]:

@@ -65,7 +65,8 @@ _WEIGHED = regex(
 """Yarns of a list of amounts: "MC 50 g, CC1 20 g", "50 g of MC"."""
 _BRACKETED = regex(rf"([A-Za-z][A-Za-z' -]{{1,60}}?)\s*\(({_LETTERS})\)")
 _ROLE_SHADED = regex(
-    r"\b(?P<role>(?i:main|contrast(?:ing)?))\s+(?i:colou?r|shade)\s*(?P<number>[1-9])?\s*\((?!(?-i:MC|CC\d?)\))(?P<name>[A-Za-z][A-Za-z' -]*)\)"
+    r"\b(?P<role>(?i:main|contrast(?:ing)?))\s+(?i:colou?r|shade)\s*(?P<number>[1-9])?\s*"
+    r"\((?!(?-i:MC|CC\d?)\))(?P<name>[A-Za-z][A-Za-z' -]*)\)"
 )
 """A yarn called by what it does, and its colour: "Main colour (grey): 5 balls"."""
 _ROLE = regex(
@@ -322,7 +323,7 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
 
 
 def _key_in_role(match: re.Match[str]) -> str:
-    """Return the letters of a yarn that is called by what it does: `MC` for the main colour, `CC` or `CC2`."""
+    """Return the letters of a yarn that is called by what it does: `MC` for the main colour, `CC2`."""
     return "MC" if match["role"].lower() == "main" else f"CC{match['number'] or ''}"
 
 

@@ -16,9 +16,9 @@ from dataclasses import replace
 from stepper.project.marks.mark_references import plain_reference
 from stepper.project.marks.part_marks import single_stars
 from stepper.project.own_stitches.abbreviations import Abbreviations
+from stepper.project.own_stitches.yarn_letters import letters_of
 from stepper.project.page.drawn.grid_charts import find_grids
 from stepper.project.page.headings import heading_of, is_clutter, is_whole_piece
-from stepper.project.own_stitches.yarn_letters import letters_of
 from stepper.project.page.own_abbreviations import read_lists
 from stepper.project.page.own_stripes import PageStripes, read_sequences
 from stepper.project.page.page_lines import PageLines

@@ -148,7 +148,7 @@ class Sorter:
     front: list[Piece] = field(default_factory=list)
     parts: list[PagePart] = field(default_factory=list)
     grids: Mapping[int, GridChart] = field(default_factory=dict)
-    """The charts that the page draws by signs, by the row each begins with; empty rows of `lines` stand for theirs."""
+    """The charts that the page draws by signs, by the row each begins with; `lines` has empty rows there."""
     charts: list[DrawnChart] = field(default_factory=list)
     last_cast_on: int = -1
     """Last row that casts on, from 0; -1 if none does."""

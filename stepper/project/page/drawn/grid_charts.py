@@ -1,11 +1,12 @@
-"""Find charts that a page draws by signs, one sign for each stitch: "11  . . o o . ." with ". = DC, o = LC". No I/O.
+"""Find charts that a page draws by signs, one for each stitch: "2  . o o ." with ". = DC, o = LC". No I/O.
 
-Theory of operation. Rows that hold nothing but single signs, with the number of the round at either side, are a chart
-if two of them stand together; so are a row of stitch numbers at its head or foot and the row that says what each
-sign is. Two rows that copying has run together are told by the number between them. A chart is drawn with its first
-round at the bottom, and read from right to left, unless the page numbers it otherwise. It is taken into the file where
-every row has the same number of signs, the numbers of the rows leave none out, and every sign is explained as a yarn
-or a stitch; where anything is missing, it says what. Source: chart conventions, common practice.
+Theory of operation. Rows that hold nothing but single signs, with the number of the round at either side, are
+a chart if two of them stand together; so are a row of stitch numbers at its head or foot and the row that
+says what each sign is. Two rows that copying has run together are told by the number between them. A chart is
+drawn with its first round at the bottom, and read from right to left, unless the page numbers it otherwise.
+It is taken into the file where every row has the same number of signs, the numbers of the rows leave none
+out, and every sign is explained as a yarn or a stitch; where anything is missing, it says what. Source: chart
+conventions, common practice.
 """
 
 from __future__ import annotations
@@ -28,7 +29,9 @@ _LEGEND: Final = regex(
 _LEGEND_HEAD: Final = regex(r"\W*(?:(?:chart\s+)?key|legend|signs?|symbols?|explanation)\s*:?\s*", re.I)
 _HEAD: Final = regex(r"chart\s+(?P<name>[A-Za-z0-9]{1,12})\b(?!\s*,)[^.]*$", re.I)
 _BARE_HEAD: Final = regex(r"(?:the\s+)?(?:[a-z]+\s+)?chart\s*:?$", re.I)
-_YARN: Final = regex(rf"(?:in\s+)?(?P<yarn>(?-i:MC|CC\d?|[DLBP]C|C\d|[A-JL-OQ-Z])|{CALLED})(?:\s+(?:yarn|wool))?", re.I)
+_YARN: Final = regex(
+    rf"(?:in\s+)?(?P<yarn>(?-i:MC|CC\d?|[DLBP]C|C\d|[A-JL-OQ-Z])|{CALLED})(?:\s+(?:yarn|wool))?", re.I
+)
 _SIGNS: Final = regex(r"[^\d\s()\[\],;'\"|]|[.xXoO#+*/\\@%&^~-]{4,}")
 """A square, or a row of them printed without spaces."""
 _FEWEST: Final = 2
@@ -108,12 +111,14 @@ def _drawn(rows: Sequence[str], at: int) -> tuple[_Draft | None, int]:
     spaced = any(" " in row for row in rows[at:end])
     numbered = len(draft.rows) > _FEWEST and all(number is not None for number, _ in draft.rows)
     told = bool(draft.legend) or numbered  # else it may be an ornament, or letters set wide
-    whole = len(draft.rows) >= _FEWEST and told and spaced and rows[at] and not _is_legend_alone(rows[at], draft)
+    whole = (
+        len(draft.rows) >= _FEWEST and told and spaced and rows[at] and not _is_legend_alone(rows[at], draft)
+    )
     return (draft if whole else None), end
 
 
 def _take(row: str, draft: _Draft) -> bool:
-    """Take a row into a chart: signs with their numbers, stitch numbers, a legend, or signs with a legend behind."""
+    """Take a row into a chart: signs and their numbers, stitch numbers, a legend, or signs and a legend."""
     legend = _LEGEND.search(row)
     bare = row[: legend.start()].strip() if legend is not None else row
     if legend is not None:
@@ -128,15 +133,23 @@ def _take(row: str, draft: _Draft) -> bool:
         return False
     if legend is not None and not draft.rows and not lines and bare:
         return False
-    draft.legend |= {match["sign"]: match["means"].strip(" .") for match in _LEGEND.finditer(row)} if legend is not None else {}
+    draft.legend |= (
+        {match["sign"]: match["means"].strip(" .") for match in _LEGEND.finditer(row)}
+        if legend is not None
+        else {}
+    )
     draft.feet += [numbers] if numbers else []
     draft.rows += lines
     return True
 
 
 def _parts(row: str) -> tuple[list[int], list[tuple[int | None, str]]] | None:
-    """Cut a row into the numbers of stitches before it, and the rows of signs, each with its number; None if it is neither."""
-    tokens = [token for token in re.sub(r"\b(?:rnd|round|row)\.?\s*(?=\d)", "", row, flags=re.I).split() if token != "|"]
+    """Cut a row into the numbers of stitches before it and the rows of signs, each with its number."""
+    tokens = [
+        token
+        for token in re.sub(r"\b(?:rnd|round|row)\.?\s*(?=\d)", "", row, flags=re.I).split()
+        if token != "|"
+    ]
     groups: list[tuple[list[int], str]] = [([], "")]
     for token in tokens:
         number = _MARGIN.match(token)
@@ -209,29 +222,40 @@ def _made(rows: Sequence[str], at: int, end: int, draft: _Draft) -> GridChart:
         first=first,
         last=end,
         rows=tuple(drawn),
-        key=tuple((sign, key[sign]) for sign in sorted({sign for row in drawn for sign in row}) if key.get(sign)),
+        key=tuple(
+            (sign, key[sign]) for sign in sorted({sign for row in drawn for sign in row}) if key.get(sign)
+        ),
         why=why,
     )
 
 
 def _in_order(draft: _Draft) -> tuple[list[str], str]:
-    """Return the rows with the first round at the bottom, and what is wrong with their numbers or their widths."""
+    """Return the rows with the first round at the bottom, and what is wrong with their numbers or widths."""
     drawn = [signs for _, signs in draft.rows]
     numbers = [number for number, _ in draft.rows if number is not None]
     if numbers and len(numbers) < len(drawn):
         return drawn, "some rows of this chart have a number, and others none."
     upwards = numbers == list(range(len(drawn), 0, -1))
     if numbers and not upwards and numbers != list(range(1, len(drawn) + 1)):
-        return drawn, f"the rows of this chart are numbered {', '.join(map(str, numbers[:6]))}: some are missing, or none is row 1."
+        return (
+            drawn,
+            f"the rows of this chart are numbered {', '.join(map(str, numbers[:6]))}: "
+            "some are missing, or none is row 1.",
+        )
     drawn = drawn if upwards or not numbers else drawn[::-1]
     widths = {len(signs) for signs in drawn}
     if len(widths) > 1:
-        row = next(number for number, signs in enumerate(reversed(drawn), start=1) if len(signs) != len(drawn[-1]))
+        row = next(
+            number for number, signs in enumerate(reversed(drawn), start=1) if len(signs) != len(drawn[-1])
+        )
         told = f"row {row} of this chart has {len(drawn[-row])} signs and row 1 has {len(drawn[-1])}"
         return drawn, f"{told}: where stitches go, the file draws a sign for no stitch in their place."
     for foot in draft.feet:
         if foot[0] == 1 and foot[-1] > 1:
-            return drawn, "the stitches of this chart are numbered from the left; a chart is read from the right."
+            return (
+                drawn,
+                "the stitches of this chart are numbered from the left; a chart is read from the right.",
+            )
         if len(foot) != len(drawn[0]):
             return drawn, f"this chart numbers {len(foot)} stitches and draws {len(drawn[0])}."
     return drawn, ""
@@ -259,4 +283,8 @@ def _unexplained(drawn: list[str], legend: Mapping[str, str], key: Mapping[str, 
     if missing:
         return f'the page does not say what "{missing[0]}" means in this chart.'
     unread = next((sign for sign in signs if not key[sign]), "")
-    return f'"{unread}" means "{legend[unread]}" in this chart, which is neither a yarn nor a stitch.' if unread else ""
+    return (
+        f'"{unread}" means "{legend[unread]}" in this chart, which is neither a yarn nor a stitch.'
+        if unread
+        else ""
+    )

@@ -21,7 +21,7 @@ _EACH: Final = r"(?:(?:on|in)\s+(?:every|each|all)\s+(?:rounds?|rnds?))"
 _OFTEN: Final = rf"(?:work|knit|repeat)(?:ing)?\s+(?:the\s+)?(?:{_L}[-\s]*(?:sts?|stitch(?:es)?)(?:\s+(?:repeat|pattern))?|repeat)\s+(?:{_L}\s*times|twice)(?:\s+(?:around|across|(?:in|on)\s+(?:each|every|the)\s+(?:round|rnd)))?"
 _READING: Final = regex(rf"{_READ}(?:\s*,?\s*(?:and\s+)?(?:{_WAY}|{_EACH}))+(?:\s*,?\s*(?:and\s+)?{_OFTEN})?", re.I)
 
-_OTHER_WAY: Final = regex(r"\bread\b(?!.*\b(?:rs|ws|right[-\s]side|wrong[-\s]side|odd|even|knit|purl)\b)[^.]*\b(?:left\s+to\s+(?:the\s+)?right|(?:the\s+)?top\s+(?:down\w*|to\s+(?:the\s+)?bottom))\b", re.I)
+_OTHER_WAY: Final = regex(r"^(?!.*\b(?:rs|ws|right[-\s]side|wrong[-\s]side|odd|even|knit|purl)\b).*\bread\b[^.]*\b(?:left\s+to\s+(?:the\s+)?right|(?:the\s+)?top\s+(?:down\w*|to\s+(?:the\s+)?bottom))\b", re.I)
 """A chart that is read otherwise in all its rounds."""
 
 

@@ -19,10 +19,10 @@ from typing import Final
 
 from stepper.project.rewording.clauses.beholding import is_beheld
 from stepper.project.rewording.clauses.telling import ENDS_IN_KEY, asks_to_do, works_nothing
+from stepper.project.rewording.remarks.chart_reading import reads_otherwise
 from stepper.project.rewording.remarks.edge_rules import insets_in
 from stepper.project.rewording.remarks.lasting import tells_lasting
 from stepper.project.rewording.remarks.making_up import TRIM, begins_making_up, makes_up
-from stepper.project.rewording.remarks.chart_reading import reads_otherwise
 from stepper.project.rewording.remarks.standing_facts import STANDING, facts_of
 from stepper.project.rewording.remarks.told_facts import tells_fact
 from stepper.project.rewording.remarks.wishes import tells_wish

@@ -16,9 +16,7 @@ from stepper.project.rewording.told.shaping import Piece
 from stepper.project.rewording.yarn_names import CALLED
 from stepper.regex import regex
 
-_YARN: Final = (
-    rf"(?:the\s+)?(?:(?-i:MC|CC\d?|[DLBP]C|[A-HYZ])|{CALLED})(?![-'\w])(?:\s+(?:yarn|wool)\b)?"
-)
+_YARN: Final = rf"(?:the\s+)?(?:(?-i:MC|CC\d?|[DLBP]C|[A-HYZ])|{CALLED})(?![-'\w])(?:\s+(?:yarn|wool)\b)?"
 _YARNS: Final = rf"{_YARN}(?:\s*,\s*{_YARN})*(?:\s*,?\s*(?:and|&)\s+{_YARN})?"
 _ONLY: Final = r"(?:\s+(?:only|alone|again|throughout))?"
 _IN: Final = r"(?:in|with|using)"
@@ -83,7 +81,9 @@ def write_yarn_orders(phrases: tuple[ToldPhrase, ...]) -> tuple[tuple[Piece, ...
             said.append(phrase.match.group().strip())
             continue
         verb = "Break" if phrase.kind == "cut" else "With"
-        pieces += [(f"{'. ' if pieces or number else ''}{verb} {name}", at) for number, name in enumerate(names)]
+        pieces += [
+            (f"{'. ' if pieces or number else ''}{verb} {name}", at) for number, name in enumerate(names)
+        ]
     return (tuple(pieces), tuple(said)) if pieces else None
 
 
