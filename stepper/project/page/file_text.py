@@ -159,7 +159,8 @@ def _yarns(pasted: Pasted) -> tuple[list[str], dict[str, str]]:
         names["MC"] = "main yarn"
         rows.append(f"  MC: {{name: main yarn}}  # {MARK}: no yarn was found in the text")
     known = {key.lower() for key in found}
-    signs = (words for chart in pasted.charts for _, words in chart.key if is_yarn(words))
+    meant = [words for chart in pasted.charts for _, words in chart.key]
+    signs = (each for words in meant for each in (words, words.rpartition(" ")[0]) if is_yarn(each))
     for key in dict.fromkeys((*_yarn_keys(line for line in _lines(pasted)), *signs)):
         if key.lower() not in known and re.fullmatch(r"[A-Za-z]\w{0,2}", key):
             known.add(key.lower())
@@ -308,8 +309,11 @@ def _charts(pasted: Pasted, yarns: Mapping[str, str]) -> list[str]:
 
 
 def _meant(words: str, yarns: Mapping[str, str]) -> str:
-    """Return what a sign of a chart means: the key of the yarn that it calls, or the stitch."""
-    return find_called(words.lower(), yarns) if is_yarn(words) else words
+    """Return what a sign of a chart means: the key of the yarn that it calls, a stitch, or a stitch in it."""
+    yarn, _, stitch = words.rpartition(" ")
+    if is_yarn(words):
+        return find_called(words.lower(), yarns)
+    return f"{find_called(yarn.lower(), yarns)} {stitch}" if is_yarn(yarn) else words
 
 
 def _written(pasted: Pasted) -> set[str]:

@@ -30,7 +30,10 @@ _SHADE: Final = (
 _TINT: Final = (
     r"(?:light|dark|pale|deep|soft|bright|off|mid|medium|royal|sky|baby|olive|forest|lime|rose|dusty|natural)"
 )
-_ROLE: Final = r"(?:(?:main|contrast(?:ing)?|background|pattern)\s+(?:colou?r|shade)(?:\s+(?-i:[A-D1-9])\b)?)"
+_ROLE: Final = (
+    r"(?:(?:main|contrast(?:ing)?|background|pattern)\s+(?:colou?r|shade)(?:\s+(?-i:[A-D1-9])\b)?"
+    r"|colou?r\s+[1-9]\b)"
+)
 CALLED: Final = rf"(?:(?:(?:{_TINT}|{_SHADE})[-\s]+){{0,2}}(?:{_SHADE}|light|dark)|{_ROLE})"
 """What a page calls a yarn by: its colour, in a tint or between two, or its part in the pattern."""
 _NAME: Final = rf"(?P<name>{CALLED})(?![-\w])"
@@ -119,6 +122,9 @@ def find_called(name: str, yarns: Mapping[str, str]) -> str:
     Returns:
         Its key; the name itself if none or several may be meant, which the plan then tells.
     """
+    numbered = re.fullmatch(r"colou?r (\d)", name)
+    if numbered is not None:
+        return f"C{numbered[1]}" if f"C{numbered[1]}" in yarns else name
     role = _OF_ROLE.fullmatch(name)
     if role is not None:
         return _in_role(role, name, tuple(yarns))

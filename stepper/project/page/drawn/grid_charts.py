@@ -4,9 +4,9 @@ Theory of operation. Rows that hold nothing but single signs, with the number of
 a chart if two of them stand together; so are a row of stitch numbers at its head or foot and the row that
 says what each sign is. Two rows that copying has run together are told by the number between them. A chart is
 drawn with its first round at the bottom, and read from right to left, unless the page numbers it otherwise.
-It is taken into the file where every row has the same number of signs, the numbers of the rows leave none
-out, and every sign is explained as a yarn or a stitch; where anything is missing, it says what. Source: chart
-conventions, common practice.
+It is taken into the file where every row works the stitches that the row below it leaves, the numbers of
+the rows leave none out, and every sign is explained as a yarn or a stitch; where anything is missing, it says
+what. Source: chart conventions, common practice.
 """
 
 from __future__ import annotations
@@ -18,6 +18,7 @@ from itertools import pairwise
 from typing import Final
 
 from stepper.craft.stitches import find_stitch
+from stepper.project.own_stitches.meaning import read_meaning
 from stepper.project.rewording.yarn_names import CALLED
 from stepper.records import dataclass
 from stepper.regex import regex
@@ -27,13 +28,16 @@ _LEGEND: Final = regex(
     r"(?:^|(?<=\s))(?P<sign>[^\s\d=])\s*(?:=|:(?=\s))\s*(?P<means>[A-Za-z][^=;,]*?)(?=\s*[;,.]?\s*$|\s*[;,]\s*\S\s*[=:]|\s+\S\s*=)"
 )
 _LEGEND_HEAD: Final = regex(r"\W*(?:(?:chart\s+)?key|legend|signs?|symbols?|explanation)\s*:?\s*", re.I)
-_HEAD: Final = regex(r"chart\s+(?P<name>[A-Za-z0-9]{1,12})\b(?!\s*,)[^.]*$", re.I)
+_HEAD: Final = regex(r"chart\s+(?P<name>[A-Za-z0-9]{1,12})\b(?!\s*,)(?:[^.]|\bp\.\s*\d)*$", re.I)
 _BARE_HEAD: Final = regex(r"(?:the\s+)?(?:[a-z]+\s+)?chart\s*:?$", re.I)
 _YARN: Final = regex(
     rf"(?:in\s+)?(?P<yarn>(?-i:MC|CC\d?|[DLBP]C|C\d|[A-JL-OQ-Z])|{CALLED})(?:\s+(?:yarn|wool))?", re.I
 )
-_SIGNS: Final = regex(r"[^\d\s()\[\],;'\"|]|[.xXoO#+*/\\@%&^~-]{4,}")
+_SIGNS: Final = regex(r"[^\d\s()\[\],;'\"|_]|[.xXoO#+*/\\@%&^~-]{4,}")
 """A square, or a row of them printed without spaces."""
+_IN_YARN: Final = regex(r"\s+(?:in|with)\s+(?=\S+(?:\s+\S+)?$)", re.I)
+NO_STITCH: Final = "_"
+"""Drawn at the end of a row that has fewer stitches than others: none is worked there."""
 _FEWEST: Final = 2
 """Rows of a chart, and signs of a row, at least."""
 _MOST: Final = 400
@@ -214,7 +218,11 @@ def _made(rows: Sequence[str], at: int, end: int, draft: _Draft) -> GridChart:
     named = above is not None and (head is not None or bare) and len(rows[above]) <= 60
     drawn, why = _in_order(draft)
     key = {sign: _meaning(words) for sign, words in draft.legend.items()}
-    why = why or _unexplained(drawn, draft.legend, key)
+    why = why or _unexplained(drawn, draft.legend, key) or _uneven(drawn, key)
+    widest = max(map(len, drawn))
+    if not why and any(len(signs) < widest for signs in drawn):
+        key[NO_STITCH] = "no stitch"
+        drawn = [signs.rjust(widest, NO_STITCH) for signs in drawn]
     first = above if named and above is not None else at
     return GridChart(
         printed=tuple((row, rows[row]) for row in range(first, end) if rows[row]),
@@ -230,7 +238,7 @@ def _made(rows: Sequence[str], at: int, end: int, draft: _Draft) -> GridChart:
 
 
 def _in_order(draft: _Draft) -> tuple[list[str], str]:
-    """Return the rows with the first round at the bottom, and what is wrong with their numbers or widths."""
+    """Return the rows with the first round at the bottom, and what is wrong with their numbers."""
     drawn = [signs for _, signs in draft.rows]
     numbers = [number for number, _ in draft.rows if number is not None]
     if numbers and len(numbers) < len(drawn):
@@ -243,36 +251,47 @@ def _in_order(draft: _Draft) -> tuple[list[str], str]:
             "some are missing, or none is row 1.",
         )
     drawn = drawn if upwards or not numbers else drawn[::-1]
-    widths = {len(signs) for signs in drawn}
-    if len(widths) > 1:
-        row = next(
-            number for number, signs in enumerate(reversed(drawn), start=1) if len(signs) != len(drawn[-1])
-        )
-        told = f"row {row} of this chart has {len(drawn[-row])} signs and row 1 has {len(drawn[-1])}"
-        return drawn, f"{told}: where stitches go, the file draws a sign for no stitch in their place."
     for foot in draft.feet:
         if foot[0] == 1 and foot[-1] > 1:
             return (
                 drawn,
                 "the stitches of this chart are numbered from the left; a chart is read from the right.",
             )
-        if len(foot) != len(drawn[0]):
-            return drawn, f"this chart numbers {len(foot)} stitches and draws {len(drawn[0])}."
+        if len(foot) != len(drawn[-1]):
+            return drawn, f"this chart numbers {len(foot)} stitches and draws {len(drawn[-1])}."
     return drawn, ""
 
 
 def _meaning(words: str) -> str:
-    """Return what a sign means: a yarn in the page's words, or a stitch; empty if it is neither."""
-    plain = " ".join(words.split())
-    yarn = _YARN.fullmatch(re.sub(r"^(?:knit|k)\s+(?:in|with)\s+", "", plain, flags=re.I))
-    if yarn is not None:
-        return yarn["yarn"]
-    stitch = find_stitch(plain.lower())
-    return stitch.code if stitch is not None else ""
+    """Return what a sign means: a yarn in the page's words, a stitch, or both; empty if it is none of them."""
+    plain = re.sub(r"^(?:knit|k)\s+(?:in|with)\s+", "", " ".join(words.split()), flags=re.I)
+    if is_yarn(plain):
+        return _YARN.sub(r"\g<yarn>", plain)
+    worked, _, yarn = _IN_YARN.sub("\n", plain).partition("\n")
+    meaning = read_meaning(worked)
+    found = find_stitch(worked.lower()) or (
+        find_stitch(meaning.codes[0]) if meaning is not None and len(meaning.codes) == 1 else None
+    )
+    if found is None or (yarn and (" " in found.code or not is_yarn(yarn))):
+        return ""
+    return f"{yarn} {found.code}".strip()
+
+
+def _uneven(drawn: list[str], key: Mapping[str, str]) -> str:
+    """Return which row does not work the stitches that the one below leaves; empty if all do."""
+    left = None
+    for row, signs in enumerate(reversed(drawn), start=1):
+        cells = [find_stitch(key[sign].split()[-1]) if not is_yarn(key[sign]) else None for sign in signs]
+        used = sum(cell.uses if cell is not None else 1 for cell in cells)
+        if left is not None and used != left:
+            told = f"row {row} of this chart is drawn over {used} stitches, and row {row - 1} leaves {left}"
+            return f"{told}: a sign is missing in one of them, or stands there twice."
+        left = sum(cell.leaves if cell is not None else 1 for cell in cells)
+    return ""
 
 
 def is_yarn(words: str) -> bool:
-    """Return whether the meaning of a sign is a yarn, by its letters or as the page calls it."""
+    """Return whether words are a yarn, by its letters or as the page calls it."""
     return _YARN.fullmatch(words) is not None
 
 

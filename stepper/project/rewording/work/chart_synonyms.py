@@ -71,6 +71,7 @@ CHARTS: tuple[Synonym, ...] = (
         "With MC and CC, work Rnds 1-4 of Chart fern.",
     ),
     said_row_behind("reading", rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>{_READING}){_STOP}", "Work Chart fern, reading RS rows from right to left and WS rows from left to right."),
+    said_row_behind("chart", rf"(\b{_C})\s*,\s*(?P<said>which\s+(?:goes|comes|is\s+(?:worked|repeated))\s+{N}\s+times\s+(?:round|around)(?:\s+the\s+(?:yoke|body|work))?){_STOP}", "Work Chart fern, which goes 32 times round."),
     # --- rows of it by number ---
     row("first row|first rnd|first round", rf"\bwork\s+(?:the\s+)?first\s+({_ROW})\s+of\s+(?={_C})", r"work \1 1 of ", "Rnd 1: Work the first row of Chart fern around."),
     row("complete|knit", rf"\b(?:complete|knit)\s+({_ROWS}\s+of\s+{_C})", r"work \1", "Complete Rows 1-4 of Chart fern."),
@@ -111,7 +112,7 @@ CHARTS: tuple[Synonym, ...] = (
     # --- so many rows of it ---
     row("chart", rf"\b(?:work|knit)\s+({N}\s+(?:more\s+)?{ROUND})\s+(?:from|of|in|following)\s+({_C})(?=\s*\.?\s*$)", r"work \2 for \1", "Work 8 rnds from Chart fern."),
     row("chart", rf"\b(?:following|using)\s+({_C})\s*,\s*work\s+(?:for\s+)?({N}\s+(?:more\s+)?{ROUND})(?=\s*\.?\s*$)", r"work \1 for \2", "Following Chart fern, work 8 rnds."),
-    row("chart", rf"\b(?:work|cont(?:inue)?)\s+(?:(?P<said>in\s+(?:st\s+st|stockinette(?:\s+st(?:itch)?)?|fair\s+isle|stranded\s+(?:colou?rwork|knitting)))\s+(?:from|following)|(?:in\s+)?patt(?:ern)?\s+(?:from|following)|from|following)\s+(?={_C}(?:\s*[.,;]|\s*$|\s+(?:for|until|through)\b))", "work ", "Work in St st following Chart fern for 8 rnds.", spelt_out=True),
+    row("chart", rf"\b(?:work|knit(?=\s+(?:the\s+)?patt)|cont(?:inue)?)\s+(?:(?P<said>in\s+(?:st\s+st|stockinette(?:\s+st(?:itch)?)?|fair\s+isle|stranded\s+(?:colou?rwork|knitting)))\s+(?:from|following)|(?:in\s+)?(?:the\s+)?patt(?:ern)?\s+(?:from|following|after|according\s+to)|from|following)\s+(?={_C}(?:\s*[.,;]|\s*$|\s+(?:for|until|through)\b))", "work ", "Work in St st following Chart fern for 8 rnds.", spelt_out=True),
     row("chart", rf"\b(?:follow|(?:beg(?:in(?:ning)?)?|start(?:ing)?)(?:\s+work(?:ing)?)?(?:\s+from)?(?!\s+{_C}\s*(?:\.|$))|work(?:ing)?\s+from)\s+(?={_C})", "work ", "Follow chart for 8 rnds."),
     # --- over a part of the row ---
     row("chart", rf"(:\s*work\s+(?:{_ROW}\s+\d+\s+of\s+)?{_C})\s+(?P<said>{N}\s+times\s+(?:around|across))(?:\s+(?:the\s+)?(?:row|rnd|round))?(?=\s*\.?\s*$)", r"\1 to end", "Next rnd: Work rnd 1 of Chart fern 8 times around.", spelt_out=True),

@@ -21,7 +21,7 @@ BODY = (
 )
 
 WRONG = {
-    "3 . . . .\n2 . o o\n1 o . . o\n. = DC, o = LC": "row 2 of this chart has 3 signs and row 1 has 4",
+    "3 . . . .\n2 . o o\n1 o . . o\n. = DC, o = LC": "row 2 of this chart is drawn over 3 stitches, and row 1 leaves 4",
     "3 . . . .\n2 . x x .\n1 o . . o\n. = DC, o = LC": 'the page does not say what "x" means',
     "3 . . . .\n2 . o o .\n1 o . . o\n. = DC, o = see page 4": "neither a yarn nor a stitch",
     "5 . . . .\n3 . o o .\n1 o . . o\n. = DC, o = LC": "numbered 5, 3, 1",
@@ -55,6 +55,15 @@ def test_a_chart_is_its_signs_with_numbers_and_a_key_around_them() -> None:
     assert drawn("1 o . . o\n2 . o o .\n3 . . . .\n. = DC, o = LC") == [
         rows
     ]  # its numbers say which is first
+
+
+def test_a_chart_narrows_where_it_decreases() -> None:
+    """Rows above a decrease have fewer signs, and no stitch in the place of the others."""
+    text = "3 . x .\n2 . . / \n1 . x x .\n. colour 1, x colour 2, / knit 2 together with colour 1"
+    text = text.replace(". colour 1,", "Signs: . colour 1").replace("2, /", "2 /")
+    (grid,) = find_grids(text.split("\n")).values()
+    assert (grid.why, grid.rows) == ("", ("_.x.", "_../", ".xx."))
+    assert dict(grid.key) == {".": "colour 1", "x": "colour 2", "/": "colour 1 k2tog", "_": "no stitch"}
 
 
 def test_its_heading_names_it() -> None:
@@ -98,4 +107,4 @@ def test_the_chart_of_a_page_is_knitted_from_the_bottom_right() -> None:
 def test_a_chart_that_is_not_whole_gets_one_mark() -> None:
     """Not one for each of its rows."""
     file = write_file(take_apart(BODY.format(chart="\n".join(next(iter(WRONG)).split("\n"))))).text
-    assert file.count("has 3 signs") == 1
+    assert file.count("is drawn over 3 stitches") == 1
