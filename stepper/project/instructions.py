@@ -16,6 +16,7 @@ from stepper.project.laying_out import (
     MarkAfter,
     MarkEvery,
     MarkRow,
+    InstepOn,
     MoveOver,
     OverNeedles,
     SetApart,
@@ -528,6 +529,7 @@ Sentence = (
     | AsPart
     | MarkRow
     | OverNeedles
+    | InstepOn
     | MoveOver
     | SetApart
     | BeginFurther

@@ -62,6 +62,8 @@ class BeginFurther:
     number: Numbers | None
     """None for those on the first needle: `Knit the sts from N1 onto N4`."""
     place: Span
+    instep: bool = False
+    """Whether they are those before the instep: `Knit to the instep; this is the new beginning of the round`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,6 +77,15 @@ class OverNeedles:
     place: Span
     counted: bool = False
     """Whether they are only counted where they lie: `56 sts rem: 28 on needle 1, 28 on needle 2`."""
+
+
+@dataclass(frozen=True, slots=True)
+class InstepOn:
+    """Which needles of a sock hold its instep; the others hold its sole: `Instep on needle 1`."""
+
+    needles: tuple[int, ...]
+    """Their numbers, from 1."""
+    place: Span
 
 
 @dataclass(frozen=True, slots=True)

@@ -111,7 +111,7 @@ class Mark:
 
     stitch: str
     name: str
-    """`needle`: its number, `each`, or `rest` for those not named."""
+    """`needle`: its number, `each`, `rest` for those not named, or a half of the foot: `instep`, `sole`."""
     place: Span
 
 

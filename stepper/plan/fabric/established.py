@@ -221,10 +221,12 @@ def _through(known: Established, number: int, needles: Needles) -> None:
     changes = draft.before != draft.after or draft.shapes
     if changes or _is_short(draft):
         known.shaped, known.spread = True, draft.evenly
-    if known.columns is None:
+    if known.columns is None and not _closes_heel(draft):
         return
     try:
-        if known.hers:
+        if known.columns is None:
+            known.columns, known.why, known.phase = _with_instep(draft, number, needles), "", 0
+        elif known.hers:
             known.columns = hers_after(draft, known)
         else:
             met = _as_many(known.columns, draft.before)
@@ -232,6 +234,34 @@ def _through(known: Established, number: int, needles: Needles) -> None:
     except UnknownFabricError as unknown:
         known.columns, known.why = None, str(unknown)
     known.phase += 1 if draft.before else 0
+
+
+def _closes_heel(draft: DraftRound) -> bool:
+    """Return whether a round knits a turned heel, takes up stitches beside it and takes the instep back."""
+    if not {"pu", "return"} <= draft.codes or _is_short(draft) or draft.words:
+        return False
+    runs = tuple(flatten(draft.phrase))
+    back = [run.yarn for run in runs if run.stitch == "return"]
+    return back == ["instep"] and all(run.stitch in ("k", "pu", "return", "sm", "pm") for run in runs)
+
+
+def _with_instep(draft: DraftRound, number: int, needles: Needles) -> list[Column]:
+    """Return the columns behind a round that closes a heel, whatever its flap was worked in.
+
+    The instep goes on in its pattern; the knitted heel and what was picked up are the sole, in stockinette (common
+    practice).
+
+    Raises:
+        UnknownFabricError: the instep's cannot be told.
+    """
+    made: list[Column] = []
+    for run in flatten(draft.phrase):
+        back = _kept(run.yarn, number, needles) if run.stitch == "return" else None
+        if run.stitch == "return" and (back is None or len(back) != run.leaves):
+            raise UnknownFabricError("the pattern of the stitches held for the instep is not known")
+        made += back or [(KNIT,)] * run.leaves
+    period = max(map(len, made))
+    return [column if len(column) == period else column * period for column in made]
 
 
 def _after(

@@ -18,6 +18,7 @@ from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.model import Item, Run, flatten
 from stepper.plan.state.in_hand import Column, Established
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.halves import NO_INSTEP, SAY_WHERE, turned_on
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED
 from stepper.plan.stitches.places import begins_round
 from stepper.plan.stitches.row_elements import fixed_uses
@@ -56,6 +57,7 @@ def stop_short(instruction: StopShort, needles: Needles) -> None:
             needles.stretches.append(replace(stretch, last=stretch.last - 1))
     count = needles.count
     needles.markers = tuple(sorted({(mark + number) % count for mark in needles.markers} - {0}))
+    needles.instep = turned_on(needles.instep, count - number, count)
     _go_on_from_here(columns, phase, needles)
 
 
@@ -64,10 +66,16 @@ def begin_further(instruction: BeginFurther, needles: Needles) -> None:
     if needles.counting.lost:
         return
     place = instruction.place
-    if instruction.number is None and not needles.ends:
+    if instruction.instep and needles.instep is None:
+        needles.miss(place, NO_INSTEP, SAY_WHERE)
+        return
+    if instruction.number is None and not instruction.instep and not needles.ends:
         needles.miss(place, UNDIVIDED, SAY_HOW)
         return
-    number = instruction.number.of(needles.size) if instruction.number is not None else needles.ends[0]
+    if needles.instep is not None and instruction.instep:
+        number = needles.instep[0]
+    else:
+        number = instruction.number.of(needles.size) if instruction.number is not None else needles.ends[0]
     last = _last_of_section(needles)
     cast_on = last is not None and not last.before and last.codes <= {"co"}
     behind_rows = needles.flat and last is not None and not closes(last)
@@ -95,6 +103,7 @@ def begin_further(instruction: BeginFurther, needles: Needles) -> None:
     needles.remarks.append(f"knit {more}: from here on the round begins there")
     needles.drafts[-1] = replace(last, template=None)
     needles.markers = tuple(sorted({(mark - number) % needles.count for mark in needles.markers} - {0}))
+    needles.instep = turned_on(needles.instep, number, needles.count)
     if columns is not None:
         columns = [*columns[number:], *((*column[1:], *column[:1]) for column in columns[:number])]
     _go_on_from_here(columns, phase, needles)

@@ -85,7 +85,7 @@ def work_own_row(template: Template, needles: Needles) -> None:
         needles.held_by[run.yarn] = (needles.section.name, own.place.line)
     needles.emit(phrase, after, template=template, divide=bool(own.held))
     if _NEEDLES.search(own.text):
-        needles.ends = ()
+        needles.ends, needles.instep = (), None
     needles.last.hidden.update(dict.fromkeys(needles.last.charts, own.place.line))
     needles.last.charts.clear()
 

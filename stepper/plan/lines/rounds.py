@@ -20,6 +20,7 @@ from stepper.plan.lines.own_words import tell_markers_lost, work_own_row
 from stepper.plan.lines.short_row_method import tell_turning
 from stepper.plan.model import Item, flatten, runs_written
 from stepper.plan.state.needles import MOST_ROUNDS, Needles, PartReachedError
+from stepper.plan.stitches.halves import turned_on
 from stepper.plan.stitches.phrase import WorkedPhrase, work_phrase
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.project.problems import Span, one_of
@@ -89,7 +90,7 @@ def work_template(template: Template, needles: Needles) -> None:
         divide=bool(worked.held),
         due=words_due(worked.items, needles),
     )
-    needles.ends = worked.ends
+    needles.ends, needles.instep = worked.ends, worked.instep
     if worked.behind:
         hold_what_was_worked(worked, template, needles)
     needles.short_rows.gap, needles.short_rows.turns = worked.left.gap, worked.left.turns
@@ -157,6 +158,7 @@ def begin_round_at(place: int, template: Template, needles: Needles) -> None:
     marks = (mark for mark in needles.markers if mark != place)
     needles.markers = tuple(sorted((mark - place) % needles.count for mark in marks))
     needles.ends = ()
+    needles.instep = turned_on(needles.instep, place, needles.count)
     more = f"{place} more stitches" if place > 1 else "one more stitch"
     needles.remarks.append(f"work {more}, to the new beginning of the round")
 
@@ -250,6 +252,7 @@ def work_out(template: Template, needles: Needles) -> WorkedPhrase:
         needles.short_rows.slipped,
         needles.short_rows.method,
         needles.ends,
+        needles.instep,
         needles.section.name,
     )
     known = needles.caches.rounds.get(key)
@@ -267,6 +270,7 @@ def work_out(template: Template, needles: Needles) -> WorkedPhrase:
         facing=needles.facing,
         method="plain" if needles.short_rows.slipped else needles.short_rows.method or "german",
         ends=needles.ends,
+        instep=needles.instep,
         supplies=supplies_of(needles),
     )
     if not template.asks:

@@ -62,7 +62,7 @@ from stepper.plan.lines.wrong_side import tell_other_side, tell_wrong_side
 from stepper.plan.model import flatten
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.state.needles import Needles
-from stepper.plan.state.over_needles import move_over, over_needles
+from stepper.plan.state.over_needles import lay_instep, move_over, over_needles
 from stepper.plan.state.own_gauge import gauge_for
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_elements import is_sleeve
@@ -107,6 +107,7 @@ from stepper.project.laying_out import (
     MarkAfter,
     MarkEvery,
     MarkRow,
+    InstepOn,
     MoveOver,
     OverNeedles,
     SetApart,
@@ -156,6 +157,7 @@ _give(Needle, change_needle)
 _give(WithYarn, take_yarn)
 _give(BreakYarn, break_yarn)
 _give(OverNeedles, over_needles)
+_give(InstepOn, lay_instep)
 _give(MoveOver, move_over)
 _give(SetApart, set_apart)
 _give(BeginFurther, begin_further)

@@ -64,6 +64,8 @@ class Needles:
     """Whether a second ball was joined, at the one place that `markers` then has; see `two_balls`."""
     ends: tuple[int, ...] = ()
     """Where the needles of a sock end, but the last; empty if nobody can tell. Unit: stitches."""
+    instep: tuple[int, int] | None = None
+    """Where the instep of a sock begins and ends; None if nobody can tell. Unit: stitches from the beginning."""
     flat: bool = False
     joined: bool = False
     """Whether a line joined the piece in hand in the round."""
@@ -136,7 +138,7 @@ class Needles:
         """Go on with a count that is known again."""
         self.counting.lost, self.counting.off, self.count = False, 0, count
         self.markers, self.ends, self.short_rows.turns, self.short_rows.gap = (), (), (), None
-        self.sides_parted = False
+        self.sides_parted, self.instep = False, None
 
     def warn(self, place: Span, message: str) -> None:
         """Note something the knitter should know."""
@@ -272,7 +274,8 @@ class Needles:
         self.remarks = []
         self.short_rows.gap = None
         self.free = False
-        self.ends = self.ends if draft.after == self.count else ()
+        if draft.after != self.count:
+            self.ends, self.instep = (), None
         self.count = draft.after
         self.drafts.append(draft)
         if self.stripes is not None:

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED
-from stepper.project.laying_out import MoveOver, OverNeedles
+from stepper.project.laying_out import InstepOn, MoveOver, OverNeedles
 
 
 def over_needles(instruction: OverNeedles, needles: Needles) -> None:
@@ -68,3 +68,17 @@ def move_over(instruction: MoveOver, needles: Needles) -> None:
     ends[min(source, to) - 1] += number if source > to else -number
     needles.ends = tuple(ends)
     needles.remarks.append(f"slip {number} stitches from needle {source} to needle {to}")
+
+
+def lay_instep(instruction: InstepOn, needles: Needles) -> None:
+    """Take the stitches on some needles as the instep; they have to lie side by side."""
+    place, own = instruction.place, sorted(instruction.needles)
+    if not needles.ends:
+        needles.miss(place, UNDIVIDED, SAY_HOW)
+        return
+    bounds = [0, *needles.ends, needles.count]
+    if own[-1] >= len(bounds) or own != list(range(own[0], own[-1] + 1)) or len(own) == len(bounds) - 1:
+        told = f"the stitches are on {len(bounds) - 1} needles, and the instep does not lie on {own} of them."
+        needles.report(place, told)
+        return
+    needles.instep = bounds[own[0] - 1], bounds[own[-1]]

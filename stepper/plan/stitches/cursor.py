@@ -16,6 +16,7 @@ from stepper.plan.model import Group, Item, Run
 from stepper.plan.stitches.both_sides import BALLS, cross_neck
 from stepper.plan.stitches.cable_cells import cross_again
 from stepper.plan.stitches.evenly import even_round, in_fabric, usual_change
+from stepper.plan.stitches.halves import HALVES, Instep, half_left_over, in_halves
 from stepper.plan.stitches.inline_repeats import said_so_often
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED, in_order, left_over, parts_of
 from stepper.plan.stitches.places import begins_round
@@ -81,6 +82,10 @@ class Cursor(RowRepeats):
     turned: bool = False
     parted: bool = False
     """Whether the row ended at a turn with the rest put on hold."""
+    instep: Instep | None = None
+    """Where the instep of a sock lies, on the old round; None if nobody can tell."""
+    came: Instep | None = None
+    """Where it lies on the new round if the row took it back from hold."""
     begins: int = 0
     """Where a marker for the beginning of the round was placed within it, on the new round; 0 for nowhere."""
     steps: int = 0
@@ -105,20 +110,29 @@ class Cursor(RowRepeats):
         parts = parts_of(elements)
         if not parts:
             return self.work(elements)
-        if not self.ends.waiting:
-            raise MisfitError(parts[0][0].place, UNDIVIDED, SAY_HOW)
         whole, items, start = self.facing, list[Item](), 0
-        bounds = [*self.ends.waiting, whole.end]
-        self.ends.waiting = []
-        for number, (mark, inside) in enumerate(in_order(parts, len(bounds)), 1):
-            self.facing = replace(whole, end=bounds[number - 1])
+        of_foot = parts[0][0].name in HALVES
+        if of_foot:
+            parts, bounds = in_halves(parts, self.instep, whole.end)
+        else:
+            if not self.ends.waiting:
+                raise MisfitError(parts[0][0].place, UNDIVIDED, SAY_HOW)
+            bounds = [*self.ends.waiting, whole.end]
+            parts = in_order(parts, len(bounds))
+        kept = [(one, {place for place in one.waiting if place in bounds}) for one in (self.ends, self.halves)]
+        for one, here in kept:
+            one.waiting = [place for place in one.waiting if place not in here]
+        for number, (mark, inside) in enumerate(parts, 1):
+            end = bounds[number - 1]
+            self.facing = replace(whole, end=end)
             items += self.work(inside)
-            if self.used != bounds[number - 1]:
-                raise left_over(mark, number, bounds[number - 1] - start, self.used - start)
+            if self.used != end:
+                holds, worked = end - start, self.used - start
+                raise half_left_over(mark, holds, worked) if of_foot else left_over(mark, number, holds, worked)
             start = self.used
-            self.ends.placed.append(self.made)
+            for one, here in kept:
+                one.placed += [self.made] * (end in here)
         self.facing = whole
-        self.ends.placed.pop()
         return items
 
     def work(self, elements: tuple[Element, ...]) -> list[Item]:
@@ -206,7 +220,10 @@ class Cursor(RowRepeats):
                 raise
             return
         self.returned.append(name)
+        begin = self.made
         self.advance(Run("return", number, name), items)
+        if name == "instep":
+            self.came = (begin, self.made)
 
     def _from_hold(self, element: Work | Across, times: int, items: list[Item]) -> bool:
         """Work stitches of the one part on hold that the line does not name: `k68 front sts` of a body.

@@ -10,6 +10,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run, flatten, runs_written
 from stepper.plan.stitches.both_sides import with_other_ball
 from stepper.plan.stitches.cursor import Cursor
+from stepper.plan.stitches.halves import Instep, bounds_of, moved_instep
 from stepper.plan.stitches.round_sources import RoundSources
 from stepper.plan.stitches.row_elements import JustWorked, MisfitError
 from stepper.plan.stitches.row_facing import Facing, Left, face, leave
@@ -42,6 +43,8 @@ class WorkedPhrase:
     """Where the next round begins, if a marker for that was placed within this one; else 0."""
     ends: tuple[int, ...]
     """Where the needles of a sock end after it, but the last. Unit: stitches from the beginning."""
+    instep: Instep | None
+    """Where the instep of a sock lies after it; None if nobody can tell."""
     charts: tuple[tuple[str, int], ...]
     """Charts worked over a part of it: name and round."""
 
@@ -56,6 +59,7 @@ def work_phrase(
     facing: Facing | None = None,
     method: str = "",
     ends: tuple[int, ...] = (),
+    instep: Instep | None = None,
     supplies: RoundSources | None = None,
 ) -> WorkedPhrase:
     """Work a written-out round.
@@ -68,6 +72,7 @@ def work_phrase(
         place: Where the line stands, for problems of the round as a whole.
         facing: The needles as the row meets them, if not simply from the first stitch.
         ends: Where the needles of a sock end before it, but the last.
+        instep: Where the instep of a sock lies before it, if that is known.
         method: How short rows are turned: `german`, `wrap` or `plain`.
         supplies: Charts, held stitches and anything else the round may ask for.
 
@@ -79,6 +84,8 @@ def work_phrase(
     cursor.called = frozenset(element.name for element in elements if isinstance(element, Across))
     plain = not (met.around or met.wrong or met.lead)
     cursor.ends.waiting = list(ends) if plain else []
+    cursor.instep = instep if plain else None
+    cursor.halves.waiting = bounds_of(cursor.instep, met.end)
     items = cursor.work_row(elements)
     cursor.check_taken(place)
     used, made = cursor.used, cursor.made
@@ -103,7 +110,17 @@ def work_phrase(
         charts=tuple(cursor.charts),
         begins=cursor.begins if plain and cursor.begins < after else 0,
         ends=() if cursor.held else cursor.ends.left(used, made),
+        instep=_instep_behind(cursor, after) if plain else None,
     )
+
+
+def _instep_behind(cursor: Cursor, after: int) -> Instep | None:
+    """Return where the instep lies behind a round: where it came back from hold, or was carried to."""
+    if cursor.held or cursor.turned:
+        return None
+    if cursor.came is not None:
+        return cursor.came if cursor.came[1] - cursor.came[0] < after else None
+    return moved_instep(cursor.instep, cursor.facing.end, cursor.halves, cursor.used, cursor.made)
 
 
 def _left_behind(cursor: Cursor, worked: tuple[Item, ...], *, used: int, made: int) -> Left:

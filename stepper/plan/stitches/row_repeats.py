@@ -23,6 +23,8 @@ class RowRepeats(RoundProgress):
     yarn: str
     ends: NeedleEnds = field(default_factory=NeedleEnds)
     """Where the needles of a sock end."""
+    halves: NeedleEnds = field(default_factory=NeedleEnds)
+    """Where its instep and its sole end."""
 
     def work(self, elements: tuple[Element, ...]) -> list[Item]:
         """Work elements one after the other; return what they come to."""
@@ -40,8 +42,9 @@ class RowRepeats(RoundProgress):
             while self.waiting and self.waiting[0] < self.used:
                 passed = self.waiting.pop(0)
                 self.placed.append(start_made + (passed - start_used) // entry.uses * entry.leaves)
-        if self.ends.waiting:
-            self.ends.advance(run, entry, start_used, start_made)
+        for carried in (self.ends, self.halves):
+            if carried.waiting:
+                carried.advance(run, entry, start_used, start_made)
         items.append(run)
 
     def need(self, uses: int, what: str, place: Span) -> None:
@@ -157,7 +160,7 @@ class RowRepeats(RoundProgress):
         unit = self.used - start
         more = f"{times - 1} more time{'s' if times > 2 else ''}"
         self.need(unit * (times - 1), f"the repeat of {unit} stitches, {more},", element.place)
-        if self.waiting or self.ends.waiting:
+        if self.waiting or self.ends.waiting or self.halves.waiting:
             for _ in range(times - 1):
                 for run in flatten(tuple(once)):
                     self.advance(run, [])

@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import Any
 
 from stepper.project.instructions import Assumed, Phrase, PrintedCount, Sentence
-from stepper.project.laying_out import BeginFurther, MoveOver, OverNeedles, SetApart
+from stepper.project.laying_out import BeginFurther, InstepOn, MoveOver, OverNeedles, SetApart
 from stepper.project.reading.edges import EdgeBuilder
 from stepper.project.reading.elements import name_part
 from stepper.project.reading.occasions import type_of
@@ -42,6 +42,9 @@ class NeedleBuilder(EdgeBuilder):
         source, to = _needles_in(str(tree.children[1]))
         return MoveOver(self._numbers(tree.children[0]), source, to, self._tree_place(tree))
 
+    def _do_instep_on(self, tree: Any) -> InstepOn:
+        return InstepOn(tuple(_needles_in(str(tree.children[0]))), self._tree_place(tree))
+
     def _do_apart(self, tree: Any) -> SetApart:
         words = {type_of(child): str(child) for child in tree.children}
         counted = [type_of(child) for child in tree.children]
@@ -70,12 +73,19 @@ class NeedleBuilder(EdgeBuilder):
     def _do_needle_further(self, tree: Any) -> BeginFurther:
         return BeginFurther(None, self._tree_place(tree))
 
+    def _do_instep_further(self, tree: Any) -> BeginFurther:
+        return BeginFurther(None, self._tree_place(tree), instep=True)
+
     def _do_needled(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)
         parts: dict[int, tuple[Element, ...]] = {}
         places = {}
+        halves: list[tuple[Element, ...]] = []
         for part in tree.find_data("needle_part"):
             head = part.children[0]
+            if (half := _half_in(str(head))) is not None:
+                halves.append((Mark("needle", half, self._place(head)), *self._inside(part.children[1])))
+                continue
             for number in _needles_in(str(head)) or [0]:
                 if number in parts:
                     told = f"needle {number} is worked twice in one round."
@@ -86,6 +96,10 @@ class NeedleBuilder(EdgeBuilder):
         for number in sorted(parts):
             elements.append(Mark("needle", str(number) if number else "each", places[number]))
             elements.extend(parts[number])
+        for half in halves:
+            elements.extend(half)
+        if halves and parts:
+            self.report(place, "a round is told by its needles or by its instep and sole, not by both.")
         last = tree.children[-1]
         count = [self._do_count(last)] if last is not None and last.data == "tail" else []
         return [Phrase(tuple(elements), place), *count]
@@ -123,12 +137,25 @@ def joined_needles(before: Sentence | None, sentence: Sentence) -> Phrase | None
     """Join two sentences of one round written needle by needle; None if they are not that."""
     if not (isinstance(before, Phrase) and isinstance(sentence, Phrase)):
         return None
+    if all(_begins_half(phrase) for phrase in (before, sentence)):
+        return replace(before, elements=(*before.elements, *sentence.elements))
     one, other = _parts(before.elements), _parts(sentence.elements)
     if not one or not other or one.keys() & other.keys():
         return None
     parts = one | other
     elements = tuple(element for number in sorted(parts) for element in parts[number])
     return replace(before, elements=elements)
+
+
+def _begins_half(phrase: Phrase) -> bool:
+    first = phrase.elements[0] if phrase.elements else None
+    return isinstance(first, Mark) and first.stitch == "needle" and first.name in ("instep", "sole")
+
+
+def _half_in(words: str) -> str | None:
+    """Return the half of a foot that words name; None if they name needles."""
+    found = re.search(r"\b(?:instep|sole)\b", words, re.IGNORECASE)
+    return found.group().lower() if found is not None else None
 
 
 def _parts(elements: tuple[Element, ...]) -> dict[int, list[Element]]:

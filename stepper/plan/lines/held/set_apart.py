@@ -141,7 +141,7 @@ def part(number: int, others: tuple[tuple[str, int], ...], needles: Needles) -> 
     before = needles.count - number if needles.wrong else 0
     needles.markers = tuple(mark - before for mark in needles.markers if 0 < mark - before < number)
     needles.emit(items, number, divide=True)
-    needles.ends = ()
+    needles.ends, needles.instep = (), None
 
 
 def leave_waiting(name: str, needles: Needles) -> None:
