@@ -74,6 +74,8 @@ class UntilAllWorked:
     """A duration by short rows: until no stitch waits beyond their turns, as at the turn of a heel."""
 
     place: Span
+    left: Numbers | None = None
+    """Stitches that wait at each side then; None for none."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -99,6 +99,8 @@ def begin_further(instruction: BeginFurther, needles: Needles) -> None:
         told = f"the pattern goes on over the {number} stitches that are knitted to the new beginning."
         needles.miss(place, told, "Move the beginning where the fabric is plain.")
         return
+    if instruction.number is None and not instruction.instep:
+        needles.line.second_holds = [*needles.ends, needles.count][1] - number
     more = f"{number} more stitches" if number > 1 else "one more stitch"
     needles.remarks.append(f"knit {more}: from here on the round begins there")
     needles.drafts[-1] = replace(last, template=None)

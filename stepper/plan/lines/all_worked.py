@@ -30,7 +30,7 @@ def work_until_none_waits(
     """Work a cycle of short rows until none leaves a stitch waiting."""
     if needles.counting.lost:
         return
-    place = duration.place
+    place, leaves = duration.place, duration.left.of(needles.size) if duration.left is not None else 0
     waiting = {draft.side: _left_waiting(draft) for draft in needles.drafts[-2:]}
     if len(waiting) < 2 or not all(waiting.values()):
         told = "stitches that wait beyond turns are worked here, and the two rows before leave none."
@@ -38,17 +38,18 @@ def work_until_none_waits(
         needles.lose()
         return
     for number in range(_MOST_ROWS):
-        if not any(waiting.values()):
+        if all(waits == leaves for waits in waiting.values()):
             tell_cut_short(cycle, place, needles, at=start + number)
             last = needles.drafts[-1]
-            last.remarks = (*last.remarks, f"all stitches are worked, {needles.count} remain")
+            told = f"all but {leaves} at each side" if leaves else "all stitches"
+            last.remarks = (*last.remarks, f"{told} are worked, {needles.count} remain")
             return
         side, findings = needles.side, len(needles.findings)
         work_heel_row(cycle[(start + number) % len(cycle)], place, needles)
         if len(needles.findings) > findings or needles.counting.lost:
             return
         now = _left_waiting(needles.drafts[-1])
-        if now >= (waiting[side] or 1):
+        if now >= (waiting[side] or 1) or now < leaves:
             break
         waiting[side] = now
     needles.report(place, "the rows take in none of the stitches that wait beyond their turns.")

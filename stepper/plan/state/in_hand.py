@@ -82,6 +82,8 @@ class LineInHand:
     """Whether the line after it is a wrong-side row."""
     named: int = -1
     """Index after the last draft of rounds that it gives in a fabric of their own: `Purl 2 rounds.`"""
+    second_holds: int = 0
+    """Stitches on the second needle, where the rounds have come to begin behind the first; 0 elsewhere."""
 
 
 @dataclass(slots=True, kw_only=True)

@@ -86,7 +86,12 @@ class NeedleBuilder(EdgeBuilder):
             if (half := _half_in(str(head))) is not None:
                 halves.append((Mark("needle", half, self._place(head)), *self._inside(part.children[1])))
                 continue
-            for number in _needles_in(str(head)) or [0]:
+            side = re.search(r"\b(?:front|back)\b", str(head), re.IGNORECASE)
+            if side is not None:
+                told = "the front needle is taken as the first of the round, the back needle as the second."
+                self.assumed.append(Assumed(told, self._place(head)))
+            sides = [1 if side.group().lower() == "front" else 2] if side is not None else []
+            for number in sides or _needles_in(str(head)) or [0]:
                 if number in parts:
                     told = f"needle {number} is worked twice in one round."
                     self.report(self._place(head), told)

@@ -55,7 +55,8 @@ class OccasionBuilder(ElementBuilder):
             whole = str(tree.children[2]).lower() == "altogether"
             return UntilRows(self._numbers(tree.children[0]), whole)
         if tree.data == "until_all":
-            return UntilAllWorked(self._tree_place(tree))
+            number = self._numbers(tree.children[0]) if len(tree.children) > 1 else None
+            return UntilAllWorked(self._tree_place(tree), number)
         if tree.data == "until_count":
             return UntilCount(self._numbers(tree.children[0]))
         if tree.data == "for_length":

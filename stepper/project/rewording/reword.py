@@ -39,10 +39,13 @@ from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
 from stepper.project.rewording.talk import take_talk_out
 from stepper.project.rewording.told.edge_steps import write_edge_steps
+from stepper.project.rewording.told.foot_rounds import write_foot_rounds
 from stepper.project.rewording.told.moving import write_moves
+from stepper.project.rewording.told.needle_layouts import write_needle_layouts
 from stepper.project.rewording.told.rows import write_rows
-from stepper.project.rewording.told.shaped_rows import write_shaped_rows
 from stepper.project.rewording.told.sentences import write_told
+from stepper.project.rewording.told.shaped_rows import write_shaped_rows
+from stepper.project.rewording.told.turn_goals import write_turn_goals
 from stepper.project.rewording.voice.orders import write_orders
 from stepper.project.rewording.work.counts_apart import write_counts_apart
 from stepper.project.rewording.yarn_names import printed_again, sign_yarns
@@ -103,12 +106,29 @@ def undress(plain: str) -> Reworded:
     return _by_rows(write_in_one_bracket(_by_rows(as_printed(plain), _head_signs())), _plain_signs())
 
 
+_STAGES: Final = (
+    take_tails_off,
+    write_lists_in_turn,
+    write_needle_layouts,
+    write_turn_goals,
+    write_foot_rounds,
+    write_rows,
+    write_moves,
+    write_edge_lists,
+    write_edge_steps,
+    write_shaped_rows,
+    write_join_lists,
+    write_told,
+)
+"""What a line that nothing else reads goes through, in this order: each knows one kind of work told in other words."""
+
+
 def _as_printed_elsewhere(line: Reworded) -> Reworded:
     """Return a line that nothing else reads as other pages print it; the same if it has no such words."""
     if len(line.text) > _LONGEST:
         return line
-    line = write_moves(write_rows(write_lists_in_turn(take_tails_off(line))))
-    line = write_told(write_join_lists(write_shaped_rows(write_edge_steps(write_edge_lists(line)))))
+    for write in _STAGES:
+        line = write(line)
     again = _by_rows(_by_rows(line, _stops()) if "." in line.text else line, _second_look())
     if again.text != line.text:
         again = replace(again, text=_SENTENCE.sub(lambda found: _capital(found, line.text), again.text))

@@ -73,6 +73,8 @@ def _on_needle(instruction: SetApart, needles: Needles) -> SetApart:
 
     Without their number, and reported, if others come next or the needle holds another number.
     """
+    if needles.line.second_holds and instruction.needle == 2 and instruction.number is None:
+        return replace(instruction, number=Numbers((needles.line.second_holds,), instruction.place))
     if not needles.ends:
         needles.report(instruction.place, UNDIVIDED, SAY_HOW)
     elif instruction.needle != 1:

@@ -98,7 +98,7 @@ BY_NEEDLES: tuple[Synonym, ...] = (
     ),
     row("rep", r"(needle\s*1\s*:\s*)([^:.]*?)\s*[;.]\s*rep(?:eat)?\s+(?:for|on|across)\s+needle\s*2(?=\s*[.;(]|\s*$)", r"\1\2; needle 2: \2", "Needle 1: K1, ssk, k to last 3 sts, k2tog, k1. Repeat for Needle 2."),
     row("needle", rf"((?:^|[.;:])\s*(?:and\s+|then\s+)?)(k|knit|p|purl)\s+to\s+(end|last\s+{N}\s+{STS})\s+(?:of|on)\s+needle\s+([1-5])(?=\s*[,;.])(?=.*needles?\s+[1-5])", r"\1needle \4: \2 to \3", "Knit to last 3 sts of N1, k2tog, k1; knit across N2; on N3, k1, ssk, knit to end."),
-    row("needle", rf"((?:^|[:.;,])\s*(?:and\s+|then\s+)?)(k|knit|p|purl)\s+(?:even\s+)?(?:(?:across|over)\s+)?(?:(?:all\s+)?{STS}\s+on\s+)?({_OF})(?=\s*[,;.]|\s+and\b)(?=.*needles?\s+[1-5])", r"\1\3: \2 to end", "Knit across N1; N2: k1, ssk, k to end."),
+    row("needle", rf"((?:^|[:.;,])\s*(?:and\s+|then\s+)?)(k|knit|p|purl)\s+(?:even\s+)?(?:(?:across|over)\s+)?(?:(?:all\s+)?{STS}\s+on\s+)?({_OF})(?=\s*[,;.]|\s+and\b)(?!.*\brows\s+over\b)(?=.*needles?\s+[1-5])", r"\1\3: \2 to end", "Knit across N1; N2: k1, ssk, k to end."),
     row("needle", rf"((?:^|[:.;])\s*)work\s+(?:(?:across|over)\s+)?(?:{STS}\s+on\s+)?({_OF})(?=\s*[;.])(?=.*needles?\s+[1-5])", r"\1\2: work to end", "Work N1; on N2, k1, ssk, k to end."),
     row("needle", rf"(\bneedles?\s*[1-5]\b.*?(?:[;.,]\s*(?:and\s+|then\s+)?|\band\s+))(k|knit|p|purl)\s+(?:(?:across|over)\s+)?(?:{STS}\s+on\s+)?({_OF})(?=\s*\.?\s*$)", r"\1\3: \2 to end", "N1: K1, ssk, k to end; knit N2."),
     row("needle", rf"((?:^|[:.;,])\s*(?:and\s+|then\s+)?)work\s+(?:even\s+)?in\s+patt(?:ern)?(?:\s+as\s+(?:set|est(?:ablished)?))?\s+(?:on|across|over)\s+(?:{STS}\s+on\s+)?({_OF})(?=\s*[,;.]|\s*$)", r"\1\2: work in pattern to end", "N1: K1, ssk, k to end; work in patt across N2."),

@@ -35,7 +35,6 @@ _LEG: Final = r"(?:on\s+)?every\b(?:[^.;()\[\]]|\([\d,\s]+\))*?\b(?:times(?:\s+m
 _NONE: Final = rf"(?:all\s+(?:of\s+)?(?:the\s+)?(?:heel\s+)?{STS}\s+(?:have\s+been|are)\s+consumed|you\s+(?:run\s+out\s+of|have\s+no\s+more)\s+(?:heel\s+|side\s+|flap\s+)?{STS}(?:\s+to\s+work)?|(?:no|there\s+are\s+no\s+more)\s+(?:heel\s+|side\s+|flap\s+)?{STS}\s+(?:are\s+left|remain|left|beyond\s+the\s+gaps?)(?:\s+to\s+work)?)"
 _ALL: Final = rf"until\s+(?:all\s+(?:of\s+)?(?:the\s+)?(?:heel\s+|flap\s+)?{STS}\s+(?:have\s+been|are)\s+(?:worked|used(?:\s+up)?|consumed)|{_NONE})"
 _ENDING: Final = r"\s*,?\s*(?:and\s+)?ending\s+(?:with|on|after)\s+(?:an?\s+)?(rs|ws|purl|knit|p|k)\s+row"
-_WRAPPED: Final = rf"(?:ds|double\s+{STS}|wrapped\s+{STS}|wraps|turned\s+{STS}|turns)"
 
 HANDS_AND_FEET: tuple[Synonym, ...] = (
     # --- as it stands ---
@@ -85,8 +84,6 @@ HANDS_AND_FEET: tuple[Synonym, ...] = (
     # --- the turn of a heel, and its short rows ---
     row("until all|run out|no more|until no|consumed", rf"\b{_ALL}{_ENDING}(?:\s*,?\s*(?P<said>(?:and\s+)?omitting\s+(?:the\s+)?(?:final|last)\s+[kp]\s?1(?:\s+and\s+[kp]\s?1)?\s+(?:on|in|at\s+the\s+end\s+of)\s+(?:the\s+)?last\s+(?:two\s+|2\s+)?rows?))?(?=\s*[.;,(-]|\s*$)", r"until all sts are worked. Ends with a \1 row", "Rep rows 3 and 4 until all the heel sts have been worked, ending with a WS row.", spelt_out=True),
     row("run out|no more|until no|consumed", rf"\buntil\s+{_NONE}{_END}", "until all sts are worked", "Rep rows 3 and 4 until you run out of stitches."),
-    row("between|each side", rf"\buntil\s+(?P<said>(?:there\s+are|you\s+have)\s+{N}\s+{_WRAPPED}\s+(?:on|at)\s+each\s+(?:side|end))\s*,?\s*(?:and|with)\s+({N}\s+(?:{STS}\s+)?)(?:between\s+them|(?:unwrapped\s+|plain\s+)?(?:{STS}\s+)?(?:(?:rem(?:ain)?\s+)?in\s+(?:the\s+)?(?:cent(?:er|re)|middle)|between))(?=\s*[.,;]|\s*$)", r"until \2 rem unwrapped in the center", "Rep rows 1 and 2 until there are 9 DS on each side and 10 sts between them.", spelt_out=True),
-    row("between", rf"\buntil\s+(?:there\s+are\s+|only\s+|you\s+have\s+)?({N}\s+{STS})\s+(?:(?:rem(?:ain)?|are\s+left)\s+)?between\s+(?:the\s+)?(?:two\s+)?(?:wrapped\s+{STS}|wraps)(?=\s*[.,;]|\s*$)", r"until \1 rem unwrapped in the center", "Rep rows 1 and 2 until 10 sts remain between wraps."),
     row("unwrapped in the center", rf"(\brem\s+unwrapped\s+in\s+the\s+center){_ENDING}", r"\1. Ends with a \2 row", "Rep rows 1 and 2 until 10 sts remain between wraps, ending with a WS row."),
     said_row_behind("gap)", r"\b((?:ssk|k2tog|skp|p2tog|ssp)(?:\s+tbl)?)\s*\(\s*(?P<said>(?:1|one)\s+(?:st|stitch)\s+(?:from|on|at)\s+(?:each|either)\s+side\s+of\s+(?:the\s+)?gap)\s*\)", "Sl 1, k to 1 st before gap, ssk (1 st from each side of gap), k1, turn."),
     said_row("(do not|(without|(leav", r"\s*\(\s*(?P<said>(?:do\s+not\s+work|without\s+working|leav(?:e|ing))\s+(?:the\s+)?(?:ds|double\s+st(?:itch)?|wrapped\s+st(?:itch)?)(?:\s+(?:itself|unworked))?)\s*\)", "Make DS, knit to 1 st before DS, k1 (do not work the DS), turn."),

@@ -37,7 +37,7 @@ PLACE: Final = (
     r"|(?:the\s+)?(?:cent(?:re|er)|middle)\s+st(?:itch)?(?![\w-])"
     r"|(?P<marked>(?:the\s+|this\s+|your\s+)?marked\s+(?:cent(?:er|re)\s+)?st(?:itch)?(?![\w-])))"
 )
-_TO: Final = r"(?:(?:(?:back|across|along|around|round)\s+)?(?:(?:up\s+)?to|(?:until|till)(?:\s+you\s+reach)?))"
+_TO: Final = r"(?:(?:(?:back|across|along|around|round)\s+)?(?:(?:up\s+)?to|(?:until|till)(?:\s+you\s+(?:reach|get\s+to|come\s+to|meet))?))"
 _LEFT: Final = r"(?:rem(?:ain(?:s|ing)?)?|(?:is|are)\s+(?:left|remaining)|left)(?:\s+(?:on|in|of)\s+(?:the\s+)?(?:left(?:-hand)?\s+)?(?:needle|row|rnd|round))?"
 GOALS: Final = (
     ("last", rf"{_TO}\s+(?:the\s+)?last\s+(?:(?P<n>{N})(?:\s*{STS})?|(?P<one>st(?:itch)?(?:\.(?=\s*[,;)\]*]))?)(?![\w-])){_OVER}(?!\s*{STS}|\s+(?:of|before|on|in)\b)"),
@@ -46,6 +46,7 @@ GOALS: Final = (
     ("from", rf"{_TO}\s+within\s+(?P<n>{N})(?:\s+{STS})?\s+of\s+{END}"),
     ("before", rf"{_TO}\s+(?:the\s+)?(?:last\s+)?(?P<n>{N})(?:\s+{STS})?\s+before\s+{PLACE}"),
     ("before", rf"{_TO}\s+within\s+(?P<n>{N})(?:\s+{STS})?\s+of\s+{PLACE}"),
+    ("before", rf"{_TO}\s+(?:the\s+)?(?P<one>st(?:itch)?)\s+before\s+{PLACE}"),
     ("needle", rf"{_TO}\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<n>{N})\s+{STS}\s+(?:are\s+)?on\s+(?:the\s+|your\s+)?right(?:[-\s]hand)?\s+needle"),
     ("past", rf"{_TO}\s+(?P<n>{N})(?:\s+{STS})?\s+past\s+{PLACE}"),
     ("place", rf"{_TO}\s+{PLACE}"),
@@ -120,7 +121,7 @@ def write_goal(phrase: RowPhrase) -> str:
     if kind == "place":
         return f"to {place}"
     if place:
-        return f"to {number} sts before {place}"
+        return f"to {number or 1} sts before {place}"
     return f"to last {number} sts" if number else "to last st"
 
 
@@ -176,6 +177,15 @@ def _tog(phrase: RowPhrase) -> str:
     return f"{_verb(phrase)}{_number(phrase)}tog{' tbl' if phrase.get('tbl') else ''}"
 
 
+def _passed(phrase: RowPhrase) -> str | None:
+    """Write the stitch at a turn, where the words before it work up to that stitch."""
+    before = phrase.match.string[: phrase.match.start()].lower()
+    verb = _verb(phrase)
+    if phrase.get("wrap"):
+        return f"{verb} wrapped st with its wrap" if re.search(r"wrapped st(?:itch)?,?\s+(?:and\s+|then\s+)?$", before) else None
+    return f"{verb} ds" if re.search(r"(?:\bds|double st(?:itch)?),?\s+(?:and\s+|then\s+)?$", before) else None
+
+
 def _as_printed(phrase: RowPhrase) -> str:
     return phrase.match.group().strip()
 
@@ -198,6 +208,9 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
     ("inc", rf"inc(?:rease)?\b\.?(?:\s+(?:1|one)(?:\s+st(?:itch)?\b)?)?(?:\s+in(?:to)?\s+(?:the\s+)?(?:next|first|last|foll(?:owing)?)\s+st(?:itch)?\b)?(?!\s*(?:{STS}|\d|at\b|on\b|to\b|every|each|evenly|row|rnd|round|in\b))", lambda _: "inc 1"),
     ("mark", r"(?:pm|place\s+(?:a\s+)?(?:marker|m)|sm|slm|slip\s+(?:the\s+)?(?:marker|m)|rm|remove\s+(?:the\s+)?(?:marker|m))(?![\w-])(?:\s+for\s+[a-z][a-z ]*?(?=\s*[,.;]|\s*$))?", _as_printed),
     ("turn", rf"(?:w\s?&\s?t|wrap\s+and\s+turn|turn)(?![\w-])(?:\s*[(\[]\s*(?P<bracket>leaving\s+\d[\d\s,()]*{_WORD})(?:\s+unworked)?\s*[)\]]|\s*,?\s*(?:and\s+)?leav(?:e|ing)\s+(?:the\s+)?rem(?:aining)?\.?\s+(?:{N}\s+)?{_WORD}\.?\s+(?:unworked|on\s+(?:a\s+)?(?:(?:st(?:itch)?[\s-])?holder|spare\s+needle|thread|waste\s+yarn|hold))(?![\w-]))?", lambda phrase: f"turn {phrase.get('bracket')}" if phrase.get("bracket") else _as_printed(phrase)),
+    ("doubled", r"(?:(?:make|work)\s+(?:a\s+|one\s+|1\s+)?|1\s+|one\s+)?(?:ds|double\s+st(?:itch)?)(?![\w-])", lambda _: "ds"),
+    ("passed", rf"{_V}\s+(?:it|this\s+st(?:itch)?)(?![\w-])(?P<wrap>\s+(?:tog(?:ether)?\s+)?with\s+(?:its|the)\s+wrap)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?", _passed),
+    ("more", rf"{_V}\s*(?P<n>{N})\s+more(?:\s+{STS})?(?=\s*[,.;]|\s*$)", _counted),
     ("dropped", r"(?:slip\s*,\s*slip\s*,\s*knit)(?![\w-])", lambda _: "ssk"),
     ("often", r"(?P<stitch>[kp]\dtog|ssk|ssp|skp|kfb|pfb)\s+(?P<often>twice|(?:\d+|two|three|four|five|six|seven|eight|nine|ten)\s+times)(?![\w-])", lambda phrase: f"({phrase.get('stitch')}) {phrase.get('often')}"),
     ("tog", rf"{_V}\s*(?:the\s+)?(?:next\s+|last\s+|first\s+)?(?P<n>2|two|3|three)\s*(?:{STS}\s+)?tog(?:ether)?\b\.?{_BACK_LOOP}", _tog),

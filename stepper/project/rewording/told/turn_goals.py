@@ -1,0 +1,59 @@
+"""Write how far short rows go on in the grammar's words: told by the stitches between their turns, or beyond them. No I/O.
+
+"Until there are 9 DS on each side and 10 plain sts in the middle", "until 10 sts remain between the wraps", "until 9 sts are
+wrapped at each side and 10 sts rem unwrapped in the center": the phrases come in any order, and those between the turns say
+it; how many turns there are is said with the line. "Until one st remains beyond the gap at each side" counts those that
+no row has taken in yet. Source: the wording of heels in print; common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from stepper.project.rewording.reworded import Reworded, laid_anew
+from stepper.project.rewording.synonym import STS, N
+from stepper.regex import regex
+
+_NUMBERS: Final = {word: str(number) for number, word in enumerate("one two three four five six seven eight nine ten".split(), 1)}
+_TURNED: Final = rf"(?:ds|double\s+{STS}|wrapped\s+{STS}|wraps|turned\s+{STS}|turns)(?!\w)"
+_SIDE: Final = r"(?:on|at)\s+(?:each|either|both)\s+(?:sides?|ends?)(?:\s+of\s+(?:the\s+)?(?:heel|needle|row))?"
+_THERE: Final = r"(?:(?:there\s+are|there\s+is|you\s+have|only)\s+)*"
+_REM: Final = r"(?:rem(?:ains?|aining)?|(?:are|is)\s+(?:left|remaining)|left)"
+_MIDDLE: Final = r"(?:in|at)\s+(?:the\s+)?(?:cent(?:er|re)|middle)(?:\s+of\s+(?:the\s+)?(?:heel|needle|row))?"
+_BETWEEN: Final = rf"(?:in\s+)?between\s+(?:them|(?:the\s+)?(?:two\s+|outer\s+|last\s+)?(?:{_TURNED}))"
+_STATE: Final = r"(?:unwrapped|plain|unworked|untouched|undoubled|single)"
+_SIDES: Final = rf"(?:{N}\s+{_TURNED}\s+{_SIDE}|{N}\s+{STS}\s+(?:are|have\s+been)\s+(?:wrapped|doubled|turned)\s+{_SIDE})"
+_INNER: Final = rf"(?P<n>{N})\s+(?:{_STATE}\s+)?(?:{STS}\s+)?(?:(?:{_REM}|{_STATE})\s+)*(?:{_MIDDLE}|{_BETWEEN})"
+_E: Final = r"(?=\s*[.,;(=]|\s+-|\s*$)"
+_GOALS: Final = tuple(
+    regex(rf"\b(?:until|till)\s+{_THERE}{expression}{_E}", re.IGNORECASE)
+    for expression in (
+        rf"(?P<said>{_SIDES})\s*,?\s*(?:(?:and|with)\s+)?{_THERE}{_INNER}",
+        rf"{_INNER}\s*,?\s*(?:and|with)\s+{_THERE}(?P<said>{_SIDES})",
+        _INNER,
+    )
+)
+_BEYOND: Final = regex(
+    rf"\b(?:until|till)\s+{_THERE}(?P<n>{N})\s+{STS}\s+{_REM}\s+(?:(?:unworked\s+)?(?:beyond|outside|past|after)\s+(?:the\s+|each\s+)?(?:gaps?|turns?)\s+{_SIDE}|{_SIDE}\s+(?:beyond|outside|past|after)\s+(?:the\s+)?(?:gaps?|turns?)){_E}",
+    re.IGNORECASE,
+)
+
+
+def write_turn_goals(line: Reworded) -> Reworded:
+    """Write how far short rows of a line go on; the same line if it tells none by their turns."""
+    beyond = _BEYOND.search(line.text)
+    if beyond is not None:
+        return laid_anew(line, *beyond.span(), ["until all but ", _number(beyond), " sts at each side are worked"])
+    for goal in _GOALS:
+        found = goal.search(line.text)
+        if found is not None:
+            made = laid_anew(line, *found.span(), ["until ", _number(found), " sts rem unwrapped in the center"])
+            said = found.groupdict().get("said")
+            return made if not said else Reworded(made.text, made.places, (*made.kept, said), made.name, made.yarns)
+    return line
+
+
+def _number(found: re.Match[str]) -> str | tuple[int, int]:
+    """Return a number as the grammar has it: in figures."""
+    return _NUMBERS.get(found["n"].lower()) or found.span("n")
