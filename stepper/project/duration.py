@@ -67,6 +67,8 @@ class UntilBetween:
     """Whether they lie between the last wraps of short rows: `until 10 sts rem unwrapped in center`."""
     kind: str = ""
     """`gusset` or `thumb` if the line says which two markers, where there may be others."""
+    needle: int = 0
+    """The needle of a sock whose stitches they are, from 1: `until 28 sts remain on N2`; 0 for none."""
 
 
 @dataclass(frozen=True, slots=True)

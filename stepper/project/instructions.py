@@ -13,10 +13,11 @@ from typing import Final
 from stepper.project.duration import Duration, Ended, Paced, UntilCount, UntilLength, UntilLike, UntilRows
 from stepper.project.laying_out import (
     BeginFurther,
+    BeginsAt,
+    InstepOn,
     MarkAfter,
     MarkEvery,
     MarkRow,
-    InstepOn,
     MoveOver,
     OverNeedles,
     SetApart,
@@ -533,6 +534,7 @@ Sentence = (
     | MoveOver
     | SetApart
     | BeginFurther
+    | BeginsAt
     | Remark
     | OwnWords
     | Unread

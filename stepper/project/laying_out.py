@@ -89,6 +89,15 @@ class InstepOn:
 
 
 @dataclass(frozen=True, slots=True)
+class BeginsAt:
+    """Where the rounds of a sock are said to begin: `The round now begins at the centre of the heel`."""
+
+    instep: bool
+    """Whether at the instep; in the middle of the sole otherwise."""
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
 class MoveOver:
     """Stitches slipped from one needle to its neighbour: `Slip 7 sts from needle 2 to needle 1`."""
 

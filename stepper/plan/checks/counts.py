@@ -116,13 +116,18 @@ def _check_sides(place: Span, printed: int, needles: Needles) -> None:
 
 def _check_needle(number: int, place: Span, printed: int, needles: Needles) -> None:
     """Compare a count printed of one needle with what it holds."""
+    holds = stitches_on(number, place, needles)
+    if holds is not None and holds != printed:
+        needles.report(place, f"the pattern prints {printed} stitches on needle {number}; it holds {holds}.")
+
+
+def stitches_on(number: int, place: Span, needles: Needles) -> int | None:
+    """Return how many stitches a needle of a sock holds; None, reported, if there is none of that number."""
     bounds = [0, *needles.ends, needles.count]
     if not needles.ends or not 1 <= number < len(bounds):
         needles.report(place, UNDIVIDED if not needles.ends else f"there is no needle {number}.", SAY_HOW)
-        return
-    holds = bounds[number] - bounds[number - 1]
-    if holds != printed:
-        needles.report(place, f"the pattern prints {printed} stitches on needle {number}; it holds {holds}.")
+        return None
+    return bounds[number] - bounds[number - 1]
 
 
 def _check_after_row(number: int, place: Span, printed: int, needles: Needles) -> None:

@@ -24,7 +24,7 @@ from stepper.plan.stitches.places import begins_round
 from stepper.plan.stitches.row_elements import fixed_uses
 from stepper.plan.stitches.run_repeats import condense
 from stepper.project.instructions import Phrase, StopShort
-from stepper.project.laying_out import BeginFurther
+from stepper.project.laying_out import BeginFurther, BeginsAt
 from stepper.project.stitchwork import Across, Mark, Work
 
 
@@ -109,6 +109,20 @@ def begin_further(instruction: BeginFurther, needles: Needles) -> None:
     if columns is not None:
         columns = [*columns[number:], *((*column[1:], *column[:1]) for column in columns[:number])]
     _go_on_from_here(columns, phase, needles)
+
+
+def check_beginning(instruction: BeginsAt, needles: Needles) -> None:
+    """Hold where the rounds are said to begin against where they do."""
+    if needles.counting.lost:
+        return
+    if needles.instep is None or needles.flat:
+        needles.miss(instruction.place, NO_INSTEP, SAY_WHERE)
+        return
+    before, behind = needles.instep[0], needles.count - needles.instep[1]
+    if (before == 0) if instruction.instep else (before == behind > 0):
+        return
+    told = f"the round begins {before} stitches before the instep here, and {behind} lie behind it."
+    needles.report(instruction.place, told, 'Say how it moves: "K8 to the new beginning".')
 
 
 def _last_of_section(needles: Needles) -> DraftRound | None:

@@ -12,6 +12,7 @@ from itertools import takewhile
 from stepper.craft.gauge import half_up
 from stepper.plan.alter import ALTERED
 from stepper.plan.drafts import Template, own_words_in, own_words_of, without_places
+from stepper.plan.checks.counts import stitches_on
 from stepper.plan.fabric.begun_charts import asks_pattern, chart_parts_in, rounds_of_cycle
 from stepper.plan.fabric.columns import KNIT, PURL, agrees, alike_all_along
 from stepper.plan.fabric.established import HINT, as_it_looks, establish, even, ground
@@ -382,6 +383,8 @@ def _to_count(
 def _between_what(duration: UntilCount | UntilBetween) -> str:
     if isinstance(duration, UntilCount):
         return ""
+    if duration.needle:
+        return f" on needle {duration.needle}"
     return f" between the {'wraps' if duration.wraps else 'markers'}"
 
 
@@ -389,6 +392,8 @@ def _counted(needles: Needles, duration: UntilCount | UntilBetween) -> int | Non
     """Return the stitches that a repeat ends by: all, or between two markers or wraps; None, reported."""
     if isinstance(duration, UntilCount):
         return needles.count
+    if duration.needle:
+        return stitches_on(duration.needle, duration.number.place, needles)
     if duration.wraps:
         wrapped = count_unwrapped(needles)
         if wrapped is None:

@@ -26,7 +26,7 @@ from stepper.plan.fabric.named_patterns import (
     take_as_pattern,
     take_rows_as_pattern,
 )
-from stepper.plan.fabric.new_beginning import begin_further, split_at_beginning, stop_short
+from stepper.plan.fabric.new_beginning import begin_further, check_beginning, check_beginning, split_at_beginning, stop_short
 from stepper.plan.lines.again.repeated_rounds import (
     are_same_rounds,
     check_rounds,
@@ -104,10 +104,11 @@ from stepper.project.instructions import (
 )
 from stepper.project.laying_out import (
     BeginFurther,
+    BeginsAt,
+    InstepOn,
     MarkAfter,
     MarkEvery,
     MarkRow,
-    InstepOn,
     MoveOver,
     OverNeedles,
     SetApart,
@@ -161,6 +162,7 @@ _give(InstepOn, lay_instep)
 _give(MoveOver, move_over)
 _give(SetApart, set_apart)
 _give(BeginFurther, begin_further)
+_give(BeginsAt, check_beginning)
 _give(MarkAfter, mark_after)
 _give(MarkEvery, mark_every)
 

@@ -38,6 +38,11 @@ def over_needles(instruction: OverNeedles, needles: Needles) -> None:
         lie = " + ".join(str(end - start) for start, end in pairwise(bounds))
         needles.report(place, f"{' + '.join(map(str, counts))} stitches are counted; the needles hold {lie}.")
         return
+    instep = {place for place in needles.instep or () if 0 < place < total}
+    if instruction.counted and not instep <= set(ends):
+        told = "the stitches are counted from the beginning of the round, and no needle ends where the instep does."
+        needles.report(place, told, SAY_HOW)
+        return
     said, needles.ends = ends == needles.ends, ends
     if counts and said:
         return

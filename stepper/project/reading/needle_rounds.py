@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import Any
 
 from stepper.project.instructions import Assumed, Phrase, PrintedCount, Sentence
-from stepper.project.laying_out import BeginFurther, InstepOn, MoveOver, OverNeedles, SetApart
+from stepper.project.laying_out import BeginFurther, BeginsAt, InstepOn, MoveOver, OverNeedles, SetApart
 from stepper.project.reading.edges import EdgeBuilder
 from stepper.project.reading.elements import name_part
 from stepper.project.reading.occasions import type_of
@@ -75,6 +75,9 @@ class NeedleBuilder(EdgeBuilder):
 
     def _do_instep_further(self, tree: Any) -> BeginFurther:
         return BeginFurther(None, self._tree_place(tree), instep=True)
+
+    def _do_begins_at(self, tree: Any) -> BeginsAt:
+        return BeginsAt("instep" in str(tree.children[0]).lower(), self._tree_place(tree))
 
     def _do_needled(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)

@@ -49,6 +49,9 @@ class OccasionBuilder(ElementBuilder):
             return UntilBetween(
                 self._numbers(tree.children[0]), kind=str(kind[0]).lower() if kind is not None else ""
             )
+        if tree.data == "until_on_needle":
+            needle = next(str(child) for child in tree.children if type_of(child) == "ON_NEEDLE")
+            return UntilBetween(self._numbers(tree.children[0]), needle=int(re.findall(r"\d", needle)[-1]))
         if tree.data == "until_unwrapped":
             return UntilBetween(self._numbers(tree.children[0]), wraps=True)
         if tree.data == "until_rows":

@@ -42,6 +42,7 @@ from stepper.project.rewording.told.edge_steps import write_edge_steps
 from stepper.project.rewording.told.foot_rounds import write_foot_rounds
 from stepper.project.rewording.told.moving import write_moves
 from stepper.project.rewording.told.needle_layouts import write_needle_layouts
+from stepper.project.rewording.told.round_begins import write_round_begins
 from stepper.project.rewording.told.rows import write_rows
 from stepper.project.rewording.told.sentences import write_told
 from stepper.project.rewording.told.shaped_rows import write_shaped_rows
@@ -109,6 +110,7 @@ def undress(plain: str) -> Reworded:
 _STAGES: Final = (
     take_tails_off,
     write_lists_in_turn,
+    write_round_begins,
     write_needle_layouts,
     write_turn_goals,
     write_foot_rounds,
@@ -120,7 +122,7 @@ _STAGES: Final = (
     write_join_lists,
     write_told,
 )
-"""What a line that nothing else reads goes through, in this order: each knows one kind of work told in other words."""
+"""What a line that nothing else reads goes through, in this order; each knows one kind of work in other words."""
 
 
 def _as_printed_elsewhere(line: Reworded) -> Reworded:

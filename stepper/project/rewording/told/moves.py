@@ -47,7 +47,7 @@ MOVES: Final[Kinds] = tuple(
         # --- the verbs ---
         (
             "back",
-            r"(?:return(?:\s+to)?|go\s+back\s+to|take\s+up(?:\s+again)?|pick\s+up(?=\s+the\s+(?:held|sts|stitches|[a-z]+\s+(?:sts|stitches)\s+(?:from|off|again))))\b",
+            r"(?:return(?:\s+to)?|replace(?=[^.;]*\b(?:needles?|ndls?|dpns?)\b)|go\s+back\s+to|take\s+up(?:\s+again)?|pick\s+up(?=\s+the\s+(?:held|sts|stitches|[a-z]+\s+(?:sts|stitches)\s+(?:from|off|again))))\b",
         ),
         (
             "put",

@@ -33,8 +33,8 @@ MATCHES: Final = regex(
 CENTRE_OFF: Final = regex(
     r"(?:bind\s+off|cast\s+off|bo)\s+(?:the\s+)?(?:cent(?:er|re)|middle|first|next)\s+(?=\d)", re.IGNORECASE
 )
-_PLACED: Final = regex(r"place|put|slip|slide|sl|transfer|move|take|pick|return|go", re.IGNORECASE)
-_BACK: Final = regex(r"return|go\s+back|take\s+up|pick\s+up", re.IGNORECASE)
+_PLACED: Final = regex(r"replace|place|put|slip|slide|sl|transfer|move|take|pick|return|go", re.IGNORECASE)
+_BACK: Final = regex(r"return|replace|go\s+back|take\s+up|pick\s+up", re.IGNORECASE)
 _NEEDLES: Final = regex(r"\b(?:one|two|three|four|five|[2-5])\s(?!\s*mm)", re.IGNORECASE)
 _JOINED_AT: Final = regex(r"\b(?:neck|armhole|inner|inside|cent(?:er|re)|front)\b", re.IGNORECASE)
 _ACROSS: Final = regex(
@@ -64,13 +64,14 @@ def write_returned(clause: Clause) -> Words | None:
     if verb is None or not _PLACED.match(verb.match.group()):
         return None
     onto = needle.match.group().lower() if needle is not None else ""
+    back = _BACK.match(clause.phrases[0].match.group()) is not None
     told = (
         which.kind in ("held", "named")
         or clause.has("from", "lying")
         or onto.startswith("back")
-        or _BACK.match(clause.phrases[0].match.group()) is not None
+        or back
     )
-    if not told or (_NEEDLES.search(onto) and which.kind != "held" and not clause.has("from")):
+    if not told or (_NEEDLES.search(onto) and which.kind != "held" and not (back or clause.has("from"))):
         return None
     size = needle.get("size") if needle is not None else ""
     words: Words = [f"change to {size} needles. Return "] if size else ["return "]

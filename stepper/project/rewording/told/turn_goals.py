@@ -11,7 +11,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from stepper.project.rewording.reworded import Reworded, laid_anew
+from stepper.project.rewording.reworded import Reworded, cut_out, laid_anew
 from stepper.project.rewording.synonym import STS, N
 from stepper.regex import regex
 
@@ -40,8 +40,18 @@ _BEYOND: Final = regex(
 )
 
 
+_ROWS_TOLD: Final = regex(
+    rf"(\b(?:until|till)\b[^.;:]*?(?:\bneedle\s?[1-5]|\bN[1-5]|\b{STS}(?:\s+rem(?:ain)?)?))\s*(?:-+|[,;(])\s*(?P<said>(?:that(?:'s|\s+is)\s+)?{N}\s+(?:dec|inc)(?:rease)?\s+(?:rounds?|rnds?|rows?)(?:\s+(?:worked|in\s+all|altogether))?)\s*\)?(?=\s*(?:\.|$))",
+    re.IGNORECASE,
+)
+"""How many rows a repeat comes to, behind what it is worked until."""
+
+
 def write_turn_goals(line: Reworded) -> Reworded:
     """Write how far short rows of a line go on; the same line if it tells none by their turns."""
+    rows = _ROWS_TOLD.search(line.text)
+    if rows is not None:
+        line = cut_out(line, [(rows.end(1), rows.end(), rows["said"])])
     beyond = _BEYOND.search(line.text)
     if beyond is not None:
         return laid_anew(line, *beyond.span(), ["until all but ", _number(beyond), " sts at each side are worked"])
