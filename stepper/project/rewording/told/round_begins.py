@@ -23,7 +23,7 @@ _HERE: Final = rf"(?:(?:this|here|that)\s+(?:is|marks|becomes)|from\s+here\s+on\
 _NOW: Final = rf"(?:(?:all\s+)?(?:the\s+|your\s+)?{_RND}\s+(?:will\s+)?(?:now\s+)?(?:begins?|starts?)(?:\s+now)?|{_BEGIN}\s+is(?:\s+now)?)\s+(?:at|in|with)\s+"
 _AT: Final = tuple(
     (regex(rf"\s*(?:from\s+(?:here|now)(?:\s+on)?,?\s+)?{_NOW}{place}\s*\.?\s*$", re.IGNORECASE), words)
-    for place, words in ((_MIDDLE, "Beginning lies at middle of sole"), (_INSTEP, "Beginning lies at instep"))
+    for place, words in ((_MIDDLE, "Begin rounds from middle of sole"), (_INSTEP, "Begin rounds from instep"))
 )
 _ALONE: Final = regex(rf"\s*(?P<said>{_HERE})\s*\.?\s*$", re.IGNORECASE)
 _MOVED: Final = tuple(
