@@ -33,9 +33,10 @@ from stepper.plan.lines.techniques import is_technique, keep_technique
 from stepper.plan.lines.working import work
 from stepper.plan.state.needle_words import tell_needle_unsaid
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Flat, Join, Line, Phrase, PrintedCount, RowsCount
+from stepper.plan.stitches.halves import HALVES
+from stepper.project.instructions import Flat, Join, Line, Phrase, PrintedCount, RowsCount, WorkRounds
 from stepper.project.model import Section
-from stepper.project.stitchwork import Mark
+from stepper.project.stitchwork import Mark, Several, Until, Work
 
 
 def blocks(lines: tuple[Line, ...]) -> list[list[Line]]:
@@ -88,6 +89,11 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
     needles.line.turns_back = _is_followed_by_wrong_side(first, section)
     needles.section.label = first.label or needles.section.label
     name = (first.label or "").lower()
+    if name in HALVES and _is_one_round(first) and needles.count and not (needles.flat or needles.held):
+        told = f"the line is for the {name}, and would be worked over the whole round."
+        needles.report(first.place, told, 'Write both halves in one line: "On instep: ...; on sole: ...".')
+        needles.lose()
+        return
     named = is_named_round(first)
     if named:
         written = replace(template_of(first.sentences[0], needles), side=first.side)
@@ -126,6 +132,14 @@ def _is_followed_by_wrong_side(line: Line, section: Section) -> bool:
     """Return whether the next line of the section is for a wrong-side row."""
     after = [other for other in section.lines if other.place.line > line.place.line]
     return bool(after) and after[0].side == "WS"
+
+
+def _is_one_round(line: Line) -> bool:
+    """Return whether all that a line tells is how one round is worked from its beginning to its end."""
+    only = line.sentences[0] if len(line.sentences) == 1 else None
+    if isinstance(only, Phrase):
+        return all(isinstance(element, Work | Until | Several) for element in only.elements)
+    return isinstance(only, WorkRounds)
 
 
 def _said_besides(line: Line) -> Iterator[str]:

@@ -16,7 +16,7 @@ from stepper.plan.model import Group, Item, Run
 from stepper.plan.stitches.both_sides import BALLS, cross_neck
 from stepper.plan.stitches.cable_cells import cross_again
 from stepper.plan.stitches.evenly import even_round, in_fabric, usual_change
-from stepper.plan.stitches.halves import HALVES, Instep, half_left_over, in_halves
+from stepper.plan.stitches.halves import HALVES, SAY_WHERE, Instep, half_left_over, in_halves
 from stepper.plan.stitches.inline_repeats import said_so_often
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED, in_order, left_over, parts_of
 from stepper.plan.stitches.places import begins_round
@@ -203,6 +203,9 @@ class Cursor(RowRepeats):
         if here and aside:
             told = f'"{element.name}" may be what is on the needle or what is on hold without a name.'
             raise MisfitError(element.place, told, "Say how many stitches they are.")
+        if here and element.name.split()[-1:] in (["instep"], ["sole"]):
+            told = f"the {element.name} is a part of what is on the needles, and how the rest is worked is not said."
+            raise MisfitError(element.place, told, SAY_WHERE)
         if here and all_here:
             self._until(Until(element.stitch, "end", None, None, element.place), items)
             return

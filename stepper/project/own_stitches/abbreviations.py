@@ -33,6 +33,9 @@ _ALIKE = (
 _MOVED = ("k", "p", "sl")
 """Stitches that rows give a number and a place; a page that means another stitch by them is not read."""
 _DOUBLE = ("mds", "ds", "dst")
+_NEEDLE_NAME = regex(
+    r"(?:N|ndl\s?|needle\s?)(?P<number>[1-5])\s+(?:the\s+)?(?:needle\s?#?(?P=number)|(?:1st|2nd|3rd|4th|first|second|third|fourth)\s+needle)(?:\s*[(,-]\s*[a-z/ ]*\)?)?\.?", re.IGNORECASE
+)
 _TELLS_DOUBLE = regex(
     r"\bdouble\s+st(?:itch)?\b|\bgerman\s+short\s+rows?\b|\b(?:two|both|2)\s+(?:legs|strands)\b", re.I
 )
@@ -98,6 +101,8 @@ class Abbreviations:
         """
         if name.lower() in _DOUBLE and _TELLS_DOUBLE.search(words):
             return None  # the rows know it as the stitch of a German short row
+        if _NEEDLE_NAME.fullmatch(f"{name} {words}"):
+            return None  # the rows know it as a needle
         entry = find_stitch(name.lower())
         meaning = read_meaning(self.put(words).text)
         usual = entry.code if entry is not None else ""

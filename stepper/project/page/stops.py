@@ -44,6 +44,8 @@ _ON_NEEDLE = regex(
     re.I,
 )
 """What is worked or lies on one needle, each needle in a row of its own: "Needle 1: K to last 3 sts, …"."""
+_ON_HALF = regex(r"^(?:(?:round|rnd)s?\s+\d+\s*:\s*)?(?:on\s+(?:the\s+)?)?(?P<half>instep|sole)(?:\s+(?:sts|stitches|again))?\s*:\s*[kwp*(\[]", re.I)
+"""What is worked on one half of a foot, each in a row of its own: "Instep: Work in pattern."."""
 _SHORTENED = regex(
     r"(?:(?<![:—-])\s(?:k|p)|\b(?:cont|foll|alt|rep|approx|patt|inc|dec)|\bat\s+(?:the\s+)?beg|\d\s+sts?|\bNos?)\.$",
     re.I,
@@ -144,11 +146,17 @@ def _goes_on_needles(row: str, following: str) -> bool:
     """Return whether the row below is of a further needle, or of the first after a head of its own."""
     below = _ON_NEEDLE.match(following)
     if below is None:
-        return False
+        return _goes_on_halves(row, following)
     number, above = int(below.group(1) or below.group(2)), _ON_NEEDLE.match(row)
     if above is not None:
         return number > int(above.group(1) or above.group(2))
     return number == 1 and row.endswith(":")
+
+
+def _goes_on_halves(row: str, following: str) -> bool:
+    """Return whether two rows of a page tell one round: the row below of the other half of the foot."""
+    above, below = _ON_HALF.match(row), _ON_HALF.match(following)
+    return above is not None and below is not None and above["half"].lower() != below["half"].lower()
 
 
 def _is_open(row: str) -> bool:

@@ -47,7 +47,7 @@ LISTS: tuple[Synonym, ...] = (
 """The rows for single words, tried before numbers are looked at."""
 
 STATED_COUNTS: tuple[Synonym, ...] = (
-    row("size", rf"({N}\s+{_S}{_TAIL})\s*,?\s+(?:(?:for|in|on)\s+)?(?:all|every|each)\s+sizes?{_E}", r"\1", "K2tog around. 6 sts rem for all sizes."),
+    row("size", rf"({N}\s+{_S}{_TAIL})\s*,?\s+(?:(?:for|in|on)\s+)?(?:all|every|each)\s+sizes?(?:{_E}|(?=\s*,\s*then\b))", r"\1", "K2tog around. 6 sts rem for all sizes."),
     row("gusset|thumb", rf"((?:^|[-.;:,(\[]|\band)\s*{N})\s+(gusset|thumb)\s+{_S}{_E}", r"\1 sts of \2", "Rnd 3: Knit to m, m1r, sm, k to end. 41 sts; 5 thumb sts."),
     row("-", rf"(-\s*{N})\s+(?P<said>{_PART})(?={_S}{_TAIL}{_E})", r"\1 ", "Knit to end-44 body sts.", spelt_out=True),
     row(";", rf"({N}\s+{_S}{_TAIL})\s*;\s*(?:and\s+)?(?={N}\s+{_S}(?:{_TAIL}{_E}|\s+(?:between|of)\b))", r"\1. ", "K2tog around-6 sts dec'd; 6 sts rem.", again=True),

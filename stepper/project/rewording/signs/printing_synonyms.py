@@ -35,7 +35,7 @@ SPELLINGS: tuple[Synonym, ...] = (
     row("y o", r"\by\s+o\b", "yo", "Row 3: K 4, y o, k 2 tog, k to end."),
     row("bind|cast", r"\b(?:bind\s*(?:\(\s*cast\s*\)|/\s*cast)|cast\s*(?:\(\s*bind\s*\)|/\s*bind))\s+off\b", "bind off", "Bind (cast) off 3 sts at beg of next 2 rows."),
     row("stocking", r"\bstockinette\s*[(/]\s*stocking\s*\)?\s*(?=st)", "stockinette ", "Work 6 rows in stockinette (stocking) stitch."),
-    row("- |• |· ", r"^\s*[-•·]\s+(?=[kp*(\[]|[a-z]+(?:\s[a-z]+)?:|(?:change|work|cont(?:inue)?|rep(?:eat)?|join|bo|co|bind|cast|dec(?:rease)?|inc(?:rease)?|place|slip|with|using|break|cut|next|rows?|rnds?|rounds?|\d+(?:st|nd|rd|th)|turn|divide|return|at)\b)", "", "- K to last 3 sts, k2tog, k1."),
+    row("- |• |· |» |› ", r"^\s*[-•·»›]\s+(?=[kp*(\[]|[a-z]+(?:\s[a-z]+)?:|(?:change|work|cont(?:inue)?|rep(?:eat)?|join|bo|co|bind|cast|dec(?:rease)?|inc(?:rease)?|place|slip|with|using|break|cut|next|rows?|rnds?|rounds?|\d+(?:st|nd|rd|th)|turn|divide|return|at)\b)", "", "- K to last 3 sts, k2tog, k1."),
     row("foll", rf"^\s*foll(?:owing)?\s+({ROUND})\s*:", r"Next \1:", "Following row: K to end."),
     row("facing", r"\(\s*(?:rs|right\s+side)\s+facing\s*\)\s*(?=:)", "(RS)", "Next row (right side facing): K to end."),
     row("facing", r"\(\s*(?:ws|wrong\s+side)\s+facing\s*\)\s*(?=:)", "(WS)", "Next row (wrong side facing): P to end."),

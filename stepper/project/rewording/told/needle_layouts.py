@@ -84,7 +84,7 @@ def write_needle_layouts(line: Reworded) -> Reworded:
     if not _TELLS.search(line.text):
         return line
     for start in reversed([match.end() for match in _STARTS.finditer(line.text)]):
-        for write in (_heel, _united, _laid, _named):
+        for write in (_heel, _united, _apiece, _laid, _named):
             made = write(line, start)
             if made is not None:
                 line = made
@@ -161,6 +161,21 @@ def _instep(roles: dict[int, str]) -> list[str]:
     if not tops:
         return []
     return [f"Instep on needle{'s' if len(tops) > 1 else ''} {' and '.join(map(str, tops))}"]
+
+
+_APIECE: Final = regex(
+    rf"{_LAYS.pattern}(?:there\s+are\s+)?(?:half\s+(?:of\s+(?:them|the\s+{STS}))?\s*,\s*)?(?P<n>{N})(?:\s+{STS})?\s*,?\s+(?:(?:are|is|lie)\s+)?(?:on\s+each(?:\s+(?:needle|side))?|per\s+needle)(?:(?P<join>\s*,?\s+and\s+join\b)|(?=\s*(?:\.|$)))",
+    re.IGNORECASE,
+)
+"""As many stitches on each needle."""
+
+
+def _apiece(line: Reworded, start: int) -> Reworded | None:
+    """Write as many stitches on each needle; None if the sentence is none of that kind."""
+    match = _APIECE.match(line.text, start)
+    if match is None or re.search(r"\d", match["n"]) is None:
+        return None
+    return laid_anew(line, start, match.end(), [match.span("n"), " sts on each needle", *([". Join"] if match["join"] else [])])
 
 
 def _united(line: Reworded, start: int) -> Reworded | None:

@@ -49,6 +49,16 @@ _ROWS_TOLD: Final = regex(
 
 def write_turn_goals(line: Reworded) -> Reworded:
     """Write how far short rows of a line go on; the same line if it tells none by their turns."""
+    line = _write_goal(line)
+    ending = _ENDING.search(line.text)
+    return line if ending is None else laid_anew(line, *ending.span(), [". Ends with row ", ending.span("n")])
+
+
+_ENDING: Final = regex(r"(?:(?<=at each side are worked)|(?<=unwrapped in the center))\s*,?\s*(?:and\s+)?(?:ending|finishing)\s+(?:with|on|after)\s+(?:an?\s+)?row\s+(?P<n>\d+)(?=\s*(?:\.|$))", re.IGNORECASE)
+
+
+def _write_goal(line: Reworded) -> Reworded:
+    """Write what a repeat of a line goes on to."""
     rows = _ROWS_TOLD.search(line.text)
     if rows is not None:
         line = cut_out(line, [(rows.end(1), rows.end(), rows["said"])])
