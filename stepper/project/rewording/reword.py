@@ -47,6 +47,7 @@ from stepper.project.rewording.told.rows import write_rows
 from stepper.project.rewording.told.sentences import write_told
 from stepper.project.rewording.told.shaped_rows import write_shaped_rows
 from stepper.project.rewording.told.turn_goals import write_turn_goals
+from stepper.project.rewording.told.waste_yarn import write_waste_yarn
 from stepper.project.rewording.voice.orders import write_orders
 from stepper.project.rewording.work.counts_apart import write_counts_apart
 from stepper.project.rewording.yarn_names import printed_again, sign_yarns
@@ -113,6 +114,7 @@ _STAGES: Final = (
     write_round_begins,
     write_needle_layouts,
     write_turn_goals,
+    write_waste_yarn,
     write_foot_rounds,
     write_rows,
     write_moves,

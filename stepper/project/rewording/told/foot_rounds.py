@@ -26,7 +26,7 @@ _NAMED: Final = r"(?:(?P<half>instep|sole)|(?P<side>front|back)\s+needle|(?:need
 _PLACE: Final = rf"(?:the\s+|your\s+|all\s+(?:the\s+|of\s+the\s+)?)?(?:(?:{N}|held|next)\s+)*{_NAMED}(?:\s+(?:{STS}|half))?"
 _PATT: Final = (
     r"(?:(?:even\s+)?in\s+(?:the\s+)?(?:set\s+|est(?:ablished)?\.?\s+|charted\s+)?patt(?:ern)?(?:\s+as\s+(?:set|est(?:ablished)?|before))?"
-    r"|(?:even\s+)?as\s+(?:set|est(?:ablished)?))"
+    r"|in\s+(?:the\s+)?(?:[a-z'-]+\s+){0,2}(?:rib(?:bing)?|lace|patt(?:ern)?|st(?:itch)?)\s+as\s+(?:set|est(?:ablished)?|before)|(?:even\s+)?as\s+(?:set|est(?:ablished)?))"
 )
 _KNIT: Final = r"(?:(?:even\s+)?in\s+(?:plain\s+knit(?:ting)?|st\.?\s?st(?:itch)?|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?))"
 _HOW: Final = rf"(?:(?P<patt>{_PATT})|(?P<plain>{_KNIT}|plain))"

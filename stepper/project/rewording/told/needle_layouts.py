@@ -57,9 +57,9 @@ _UNITES: Final = regex(
 _PAIRS: Final = ({"1", "2"}, {"3", "4"})
 _ORDER: Final = {"first": 1, "1st": 1, "second": 2, "2nd": 2, "third": 3, "3rd": 3, "fourth": 4, "4th": 4}
 _HEEL: Final = regex(
-    rf"(?:knit|k|work)\s+(?:across\s+)?(?:the\s+)?(?:{STS}\s+(?:on|of)\s+)?(?:needle|N)\s?1(?:\s*\([^()]*\))?\s*[.;,]\s*(?:and\s+|then\s+|now\s+)*"
-    rf"(?:the\s+)?(?:work\s+(?:the\s+)?)?heel(?:\s+flap)?\s+(?:is\s+)?(?:then\s+|now\s+)?(?:worked\s+|knitted\s+)?(?:(?:back\s+and\s+forth|in\s+rows|flat)\s+)?(?:over|on|across)\s+(?:just\s+|only\s+)?(?:the\s+)?(?:(?P<n>{N})\s+)?(?:{STS}\s+(?:on|of)\s+)?(?:needle|N)\s?2(?:\s+(?:only|alone))?(?:\s+(?:back\s+and\s+forth|in\s+rows))?"
-    rf"(?:\s*[;,.]\s*(?:and\s+)?(?P<said>(?:the\s+)?(?:instep\s+)?(?:(?:{STS}\s+(?:on|of)\s+)?(?:needle|N)\s?1(?:\s+{STS})?|(?:other|instep)\s+{STS})\s+(?:(?:are|is|stay|remain|wait|rest)s?\s*(?:on\s+hold|at\s+rest|unworked|there)?)(?:\s+(?:for\s+now|meanwhile))?))?(?=\s*(?:[.]|$))",
+    rf"(?P<first>(?:knit|k|work)\s+(?:across\s+)?(?:the\s+)?(?:{STS}\s+(?:on|of)\s+)?(?:needle|N)\s?1(?:\s*\([^()]*\))?\s*[.;,]\s*(?:and\s+|then\s+|now\s+)*)?"
+    rf"(?:the\s+)?(?:work\s+(?:the\s+)?)?heel(?:\s+flap)?\s+(?:is\s+)?(?:then\s+|now\s+)?(?:worked\s+|knitted\s+)?(?:(?:back\s+and\s+forth|in\s+rows|flat)\s+)?(?:over|on|across)\s+(?:just\s+|only\s+)?(?:the\s+)?(?:(?P<n>{N})\s+)?(?:{STS}\s+(?:on|of)\s+)?(?:needle|N)\s?(?P<on>[1-4])(?:\s+(?:only|alone))?(?:\s+(?:back\s+and\s+forth|in\s+rows))?"
+    rf"(?:\s*[;,.]\s*(?:and\s+)?(?P<said>(?:the\s+)?(?:instep\s+)?(?:(?:{STS}\s+(?:on|of)\s+)?(?:needle|N)\s?[1-4](?:\s+{STS})?|(?:other|instep)\s+{STS})\s+(?:(?:are|is|stay|remain|wait|rest)s?\s*(?:on\s+hold|at\s+rest|unworked|there)?)(?:\s+(?:for\s+now|meanwhile))?))?(?=\s*(?:[.]|$))",
     re.IGNORECASE,
 )
 """The first needle knitted before the heel, which is worked over the second."""
@@ -209,8 +209,13 @@ def _named(line: Reworded, start: int) -> Reworded | None:
 def _heel(line: Reworded, start: int) -> Reworded | None:
     """Write a heel over the second of two needles, behind the first; None if the sentences are none of that kind."""
     match = _HEEL.match(line.text, start)
-    if match is None:
+    if match is None or (match["first"] and match["on"] != "2"):
         return None
+    if not match["first"]:
+        if line.text[:start].strip():
+            return None  # what stands before it may say what is worked first
+        over: list[str | tuple[int, int]] = ["next ", match.span("n"), " sts"] if match["n"] else ["sts"]
+        return laid_anew(line, start, match.end(), ["Work in rows over ", *over, f" of heel on needle {match['on']}, hold others for instep"])
     over = ["next ", match.span("n"), " sts of heel"] if match["n"] else ["sts of heel on needle 2"]
     words: list[str | tuple[int, int]] = ["K needle 1 to the new beginning. Work in rows over ", *over, ", hold others for instep"]
     return laid_anew(line, start, match.end(), words)

@@ -50,10 +50,15 @@ _ROWS_TOLD: Final = regex(
 def write_turn_goals(line: Reworded) -> Reworded:
     """Write how far short rows of a line go on; the same line if it tells none by their turns."""
     line = _write_goal(line)
+    each = _EACH.search(line.text)
+    if each is not None:
+        line = laid_anew(line, each.start("gap"), each.end(), [". ", each.span("n"), " sts on each needle"])
     ending = _ENDING.search(line.text)
     return line if ending is None else laid_anew(line, *ending.span(), [". Ends with row ", ending.span("n")])
 
 
+_EACH: Final = regex(rf"\b(?:until|till)\s[^.;:]*?{STS}(?:\s+(?:rem(?:ain)?|(?:are\s+)?left))?(?P<gap>\s*[,;:(-]+\s*)(?:(?:with|that\s+is|i\.e\.)\s+)?(?P<n>{N})(?:\s+{STS})?\s+on\s+each\s+(?:needle|half)\s*\)?(?=\s*(?:\.|$))", re.IGNORECASE)
+"""How many lie on each needle then, which is a count of its own."""
 _ENDING: Final = regex(r"(?:(?<=at each side are worked)|(?<=unwrapped in the center))\s*,?\s*(?:and\s+)?(?:ending|finishing)\s+(?:with|on|after)\s+(?:an?\s+)?row\s+(?P<n>\d+)(?=\s*(?:\.|$))", re.IGNORECASE)
 
 
