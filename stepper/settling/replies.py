@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
 from typing import Final
 
 from stepper.project.page.unread.left_open import LeftKind
@@ -83,22 +82,24 @@ class Reply:
     """What each of its sentences is, if they are settled together."""
     part: SamePart | None = None
     """The part that comes once more."""
-    without: bool = False
-    """Whether it is read without the words that change nothing."""
     change: str = ""
     """Words of the row and what is to stand in their place, as typed."""
 
 
-def ask_kind(asked: RowAsked, numbers: NumberQuestions, without: Sequence[str]) -> Reply:
-    """Ask what a row is, with all its numbers where the page says them."""
+def ask_kind(asked: RowAsked, numbers: NumberQuestions, said: str = "") -> Reply:
+    """Ask what a row is, with all its numbers where the page says them.
+
+    Args:
+        asked: The row.
+        numbers: The questions about its numbers.
+        said: What she answered already; empty if nothing.
+    """
     proposed, default = _propose(asked, numbers)
-    if without:
-        proposed, default = Reply(kept=Kept.ANEW, without=True), "read without that"
-    elif asked.same is not None:
+    if asked.same is not None:
         same = asked.same if asked.same.plain else None
         proposed, default = Reply(kept=Kept.AGAIN, part=same), say_part(asked.same)
     while True:
-        answer = ask(_WHAT, default)
+        answer, said = said or ask(_WHAT, default), ""
         if answer == default and proposed is not None:
             return proposed
         if "=>" in answer:

@@ -20,6 +20,7 @@ from stepper.project.page.unread.proposals import Kept
 from stepper.project.reading.own_words import find_depended_on
 from stepper.regex import regex
 from stepper.settling.file_in_hand import FileInHand
+from stepper.settling.mend_questions import ask_mended
 from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
 from stepper.settling.prompting import BackAsked, ask_right, ask_yes, read_line, turn_away
 from stepper.settling.replies import Reply, ask_kind
@@ -43,10 +44,10 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
     Raises:
         LaterAsked: It is left open; `BackAsked` and `StopAsked` likewise.
     """
-    without = _without(asked, file)
-    if without and asked.shortened is not None:
-        print_folded([f'  It is read without "{asked.shortened.left}", which is said with it.'])
-    elif asked.same is not None:
+    mended, said = ask_mended(asked, file)
+    if mended:
+        return mended
+    if asked.same is not None:
         tell_part(asked.same)
     elif asked.refused:
         print_folded([f"  {asked.refused}"])
@@ -59,7 +60,8 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
             words=asked.left.text,
             flat=asked.so_far.flat,
         )
-        reply = ask_kind(asked, numbers, without)
+        reply = ask_kind(asked, numbers, said)
+        said = ""
         before, alone = file.text, file.alone
         if reply.below:
             return _all_below(asked.left, file, Kept.NOTE if reply.kept is Kept.NOTE else Kept.OUT)
@@ -67,7 +69,7 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
             text = _split(asked.left, file)
         else:
             try:
-                made = (without,) if reply.without else _made(reply, asked, numbers, words)
+                made = _made(reply, asked, numbers, words)
             except BackAsked:  # to what it is, not yet to the answer before
                 file.text, file.alone = before, alone
                 continue
@@ -114,16 +116,6 @@ def _made(
     if made:
         file.settle_sizes(numbers.typed)
     return made
-
-
-def _without(asked: RowAsked, file: FileInHand) -> tuple[str, ...]:
-    """Return the rows without the words that change nothing, which are a note; none if that is not read."""
-    if asked.shortened is None:
-        return ()
-    rows = (f"Note: … {asked.shortened.left}", asked.shortened.text)
-    at = _place_of(asked.left, file.text)
-    text = put_rows(file.text, at, at + asked.left.last - asked.left.first, rows)
-    return rows if not file.problems_with(text, at, len(rows)) else ()
 
 
 def _all_below(left: LeftOpen, file: FileInHand, kept: Kept) -> str:

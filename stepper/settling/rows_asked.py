@@ -8,7 +8,7 @@ from typing import Final
 from stepper.plan.so_far import SoFar, find_so_far
 from stepper.project.page.unread.kept_rows import split_sentences
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open
-from stepper.project.page.unread.left_words import Shortened, shorten
+from stepper.project.page.unread.mends import Mend, MendKind, find_mends
 from stepper.project.page.unread.proposals import Kept, Proposal, propose
 from stepper.project.page.unread.same_lines import SamePart, find_same
 from stepper.project.reading.own_words import find_depended_on, find_own_row, words_refused
@@ -29,8 +29,8 @@ class RowAsked:
     proposal: Proposal
     refused: str = ""
     """Why its words cannot be kept as rows, as a sentence; empty if they can."""
-    shortened: Shortened | None = None
-    """The row without words that change nothing, if it is read so."""
+    mends: tuple[Mend, ...] = ()
+    """The changes with which it is read, the smallest first."""
     same: SamePart | None = None
     """The part that it works once more; None if its words refer to none."""
 
@@ -69,11 +69,9 @@ def look_at(left: LeftOpen, text: str) -> RowAsked:
     if refused:
         proposal = replace(proposal, kept=Kept.ANEW)
     open_row = left.kind is LeftKind.ROW and not is_remark(left)
-    shortened = shorten(left.text) if open_row else None
+    mends = find_mends(left.text) if open_row else ()
     same = find_same(left.text, text, left.first) if open_row else None
-    return RowAsked(
-        left=left, so_far=so_far, proposal=proposal, refused=refused, shortened=shortened, same=same
-    )
+    return RowAsked(left=left, so_far=so_far, proposal=proposal, refused=refused, mends=mends, same=same)
 
 
 def is_remark(left: LeftOpen) -> bool:
@@ -81,7 +79,8 @@ def is_remark(left: LeftOpen) -> bool:
     if left.kind is not LeftKind.ROW:
         return False
     proposal = propose(left.text)
-    return proposal.kept is Kept.NOTE or (_IN_FRONT in left.why and not proposal.numbered)
+    remark = proposal.kept is Kept.NOTE or (_IN_FRONT in left.why and not proposal.numbered)
+    return remark and not any(each.kind is MendKind.SPELT for each in find_mends(left.text))
 
 
 def _why_refused(words: str) -> str:

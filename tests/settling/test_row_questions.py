@@ -209,7 +209,7 @@ def test_a_row_that_is_read_without_some_words_is_proposed_so(
     words = "Knit 4 rounds, which looks like a small wall."
     type_answers(monkeypatch, "")
     assert settle(file_with(words)) == ["Note: … which looks like a small wall", "Knit 4 rounds."]
-    assert 'It is read without "which looks like a small wall", which is said with it.' in capsys.readouterr().out
+    assert 'Do the words "which looks like a small wall" change anything you knit?' in capsys.readouterr().out
     type_answers(monkeypatch, "1 round, same")
     assert settle(file_with(words)) == [f"Own words: {words}"]
 

@@ -20,8 +20,7 @@ def test_a_row_knows_what_it_may_be() -> None:
     text = file_with("It is soft.", "Knit 4 rounds, not like a drum.", "Lay it flat. Graft the sts tog.", "Twirl 12, turn, twirl.")
     soft, drum, graft, turn = find_left_open(text)
     assert [is_remark(each) for each in (soft, drum, graft, turn)] == [True, False, False, False]
-    shortened = look_at(drum, text).shortened
-    assert shortened is not None
-    assert shortened.left == "not like a drum"
+    (mend,) = look_at(drum, text).mends
+    assert mend.words == "not like a drum"
     assert look_at(graft, text).sentence_kinds == (Kept.NOTE, Kept.BIND_OFF)
     assert "the row is turned before its end" in look_at(turn, text).refused

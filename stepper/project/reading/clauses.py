@@ -15,6 +15,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from functools import lru_cache
+from typing import Final
 
 from stepper.project.duration import Ended
 from stepper.project.instructions import (
@@ -170,6 +171,58 @@ def clauses_of(text: str, sizes: int = 0) -> tuple[tuple[int, int], ...]:
         return ()
     found = _cut(_Sentence(text, joints, sizes, {}), 0)
     return found if found is not None and _counts_up(text, found) else ()
+
+
+_ON: Final = regex(
+    r"\s*[,;]\s+(?:and\s+)?(?:(?:then|now)\s+)?|\s+and\s+(?:(?:then|now)\s+)?|\s+(?:then|now)\s+(?=[a-z])",
+    re.I,
+)
+_NEXT_ORDER: Final = regex(
+    r"(?:(?:work|cont(?:inue)?|proceed|begin|rib|patt|knit|purl|graft|sew|fold|thread|draw|shape|divide|finish"
+    r"|fasten|break|cut|rejoin)\b(?!\s+(?:\d+\s*(?:sts?\b|stitch|tog)|to\s+(?:end|last|the\s+(?:end|last))|out\b|across\b"
+    r"|the\s+(?:next|last|first|rest)|them\b|these\b|it\b))"
+    r"|(?:change|switch|swap)\s+to\b|(?:cast|bind)\s+off\b(?!\s+\d)|pick\s+up\b)",
+    re.I,
+)
+"""What begins another work, which no row in front of it holds."""
+_TIED: Final = regex(
+    r"\b(?:at\s+(?:the\s+)?same\s+time|while|whilst|unless|instead|except|otherwise|alternat\w*|reversing|respectively|"
+    r"simultaneously|these|this|those|meanwhile|throughout|times?|twice|once|so\s+that|as\s+before|rows?\s+\d)\b",
+    re.I,
+)
+"""Words by which an order may be meant for the rows in front of it."""
+_IN_ROWS_BEFORE: Final = regex(r"\b(?:every|each|other|alt|last)\b|\b(?:inc|dec)(?:reas\w*)?\b", re.I)
+"""The same, where the order has no rows of its own."""
+_OWN_ROWS: Final = regex(
+    r"(?:work|cont(?:inue)?|proceed|rib|patt|knit|purl)\b(?!\s+(?:inc|dec))"
+    rf".*?(?:\buntil\b|\bfor\b|\d+\s+{_ROWS}|\d\s*(?:cm|mm|in\b|inch))",
+    re.I,
+)
+@lru_cache(maxsize=512)
+def first_work(text: str, sizes: int = 0) -> tuple[int, int] | None:
+    """Find the work that a sentence begins with, where what follows is another order, read or not.
+
+    Args:
+        text: The sentence as printed, not read as a whole.
+        sizes: How many sizes the pattern has; 0 if unknown.
+
+    Returns:
+        Where the work ends, and where the next begins; None if it is not clear that it ends there.
+    """
+    if len(text) > _MOST_LETTERS or _HEADED.match(text) or _ROW_HEAD.match(text):
+        return None
+    for match in reversed(list(_ON.finditer(text))):
+        front, behind = text[: match.start()], text[match.end() :]
+        if not front or not _NEXT_ORDER.match(behind) or _UNSAFE.search(front) or _LED.search(front):
+            continue
+        if any(front.count(one) != front.count(other) for one, other in ("()", "[]")):
+            continue
+        then = "then" in match[0].lower()
+        if _TIED.search(behind) or (_IN_ROWS_BEFORE.search(behind) and not (then or _OWN_ROWS.match(behind))):
+            continue
+        if _finished(front, sizes, _Joint(match.start(), match.end(), then, head=False), behind):
+            return match.start(), match.end()
+    return None
 
 
 @dataclass(frozen=True, slots=True)

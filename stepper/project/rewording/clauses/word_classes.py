@@ -238,3 +238,10 @@ TROUBLES: Final = word_set(
     difference need hurry point way reason doubt right wrong trick room
 """
 )
+
+ALL: Final = (
+    SELF | YOU | IT | PEOPLE | THERE | DETERMINERS | AUXILIARIES | MODALS | NEGATIONS | PREPOSITIONS | JOINING | SUBORDINATING
+    | ASKING | ADVERBS | CRIES | NUMBERS | CRAFT | GENERAL | FABRIC | COLOURS | LIMITS | STITCH_THINGS | PARTS | MINDING | SHOWING
+    | GIVING | HARMLESS_PARTICIPLES | TROUBLES
+)  # fmt: skip
+"""Every word of a class: it means itself, and is no slip for another."""

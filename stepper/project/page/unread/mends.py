@@ -1,0 +1,165 @@
+"""Find the smallest changes with which an unread row is read: a word spelt anew, words struck, a cut. No I/O.
+
+Theory of operation. Most unread rows fail for one word or one clause. A row is looked at sentence by sentence
+up to its first order, and three kinds of change are tried: a word that is none is taken for the one trade's
+word near in spelling; a run of words that order nothing is struck (`struck_words`), the fewest first; the
+sentence is cut behind its first work, and what follows stays open. Whether the row then fits where it stands
+is for the plan to say. What is found is offered to the knitter and never taken without her answer.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import replace
+from enum import Enum
+from functools import lru_cache
+from itertools import islice
+from typing import Final
+
+from stepper.project.page.orders import holds_instruction
+from stepper.project.page.stops import sentences_of
+from stepper.project.page.unread.struck_words import ways_to_strike
+from stepper.project.reading.clauses import first_work
+from stepper.project.reading.explaining import Trials, mend
+from stepper.project.reading.parsing import made_plain
+from stepper.project.reading.wording import reads
+from stepper.project.rewording.clauses import word_classes as of
+from stepper.project.rewording.synonym import word_set
+from stepper.records import dataclass
+from stepper.regex import regex
+
+LONGEST: Final = 600
+"""Most letters of a sentence that is looked at."""
+_MOST_TRIED: Final = 10
+"""Most ways to strike words that are tried for a row; each costs the reading of a line."""
+_MOST_READ: Final = 40
+"""Most lines read in the search for a word misspelt."""
+_OTHER: Final = word_set("knot knots pearl torn")
+"""Words near to one of the trade that mean themselves, too."""
+_COUNT: Final = regex(r"\W*\d[\d\s()\[\]{},:;/–—-]*(?:sts?|stitches)\b[^.]{0,24}\.?\s*", re.I)
+"""A sentence that is only the count behind the one before."""
+
+
+class MendKind(Enum):
+    """What is changed."""
+
+    STRUCK = "struck"
+    """Words are struck, and said with the row."""
+    SPELT = "spelt"
+    """A word that is none is read as another."""
+    CUT = "cut"
+    """What follows the first work stays open."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Mend:
+    """A row with one change, and what of it stays open."""
+
+    kind: MendKind
+    text: str
+    """What is read."""
+    words: str
+    """The words struck or misspelt, or those that stay open behind a cut, as printed."""
+    start: int
+    """Where they begin in the row, from 0. Unit: letters."""
+    end: int
+    """Where they end."""
+    instead: str = ""
+    """`SPELT`: the word read in their place."""
+    front: str = ""
+    """The remarks in front of what is read, which stay open; empty if there are none."""
+    behind: str = ""
+    """What stays open behind it; empty if nothing does."""
+    told: bool = False
+    """`STRUCK`: whether the words are told beside the work, as an alternative or a reason."""
+
+    @property
+    def cost(self) -> tuple[bool, int]:
+        """How much is changed, as `stepper.project.page.unread.struck_words.Struck.cost`."""
+        return not self.told, len(self.words.split()) if self.kind is MendKind.STRUCK else 1
+
+
+@lru_cache(maxsize=256)
+def find_mends(text: str) -> tuple[Mend, ...]:
+    """Find the changes with which a row is read.
+
+    Args:
+        text: The row as printed, not read as it stands.
+
+    Returns:
+        Those of one kind, the smallest first; none if no change makes it a line.
+    """
+    plain = " ".join(text.split())
+    at, sentences = 0, sentences_of(plain)
+    for number, sentence in enumerate(sentences):
+        found = tuple(_of_sentence(sentence)) if len(sentence) <= LONGEST else ()
+        if found:
+            front = " ".join(sentences[:number])
+            rest = sentences[number + 1 :]
+            counted = next(iter(rest), "") if rest and _COUNT.fullmatch(rest[0]) else ""
+            if counted and found[0].kind is not MendKind.CUT:
+                found = tuple(replace(each, text=f"{each.text} {counted}") for each in found)
+                rest = rest[1:]
+            return tuple(_placed(each, front, rest, at) for each in found)
+        if holds_instruction(sentence):
+            return ()  # what stands behind it hangs on it
+        at += len(sentence) + 1
+    return ()
+
+
+def _placed(found: Mend, front: str, rest: list[str], at: int) -> Mend:
+    """Return a change in one sentence as one in its row."""
+    behind = " ".join([found.behind, *rest] if found.behind else rest)
+    return replace(found, front=front, behind=behind, start=found.start + at, end=found.end + at)
+
+
+def _of_sentence(sentence: str) -> Iterator[Mend]:
+    """Yield the changes with which a sentence is read, of the first kind that has any."""
+    spelt = _spelt(sentence)
+    if spelt is not None:
+        yield spelt
+        return
+    if not holds_instruction(sentence):
+        return
+    struck = [way for way in islice(ways_to_strike(sentence), _MOST_TRIED) if reads(way.text)]
+    for way in struck:
+        yield Mend(
+            kind=MendKind.STRUCK,
+            text=way.text,
+            words=way.words,
+            start=way.start,
+            end=way.end,
+            told=way.told,
+        )
+    cut = first_work(sentence) if not struck else None
+    if cut is not None:
+        end, begin = cut
+        words = sentence[begin:]
+        yield Mend(
+            kind=MendKind.CUT,
+            text=f"{sentence[:end].rstrip('.')}.",
+            words=words,
+            start=begin,
+            end=len(sentence),
+            behind=f"{words[:1].upper()}{words[1:]}",
+        )
+
+
+def _spelt(sentence: str) -> Mend | None:
+    """Return a sentence with its one misspelt word as it is meant; None if that is not sure."""
+    plain = made_plain(sentence)
+    repairs, mended = mend(plain, frozenset(), Trials(left=_MOST_READ))
+    if mended is None or len(repairs) != 1 or len(repairs[0].twins) != 1:
+        return None
+    (slip,) = repairs
+    word, instead = slip.word, slip.twins[0]
+    if not word.isalpha() or len(word) < 4 or word.isupper() or word.lower() in of.ALL | _OTHER:
+        return None
+    at = slip.offset
+    text = f"{sentence[:at]}{instead}{sentence[at + len(word) :]}"
+    if at == 0:
+        text = text[:1].upper() + text[1:]
+    if not reads(text):
+        return None
+    return Mend(kind=MendKind.SPELT, text=text, words=word, start=at, end=at + len(word), instead=instead)

@@ -1,0 +1,239 @@
+"""Find runs of words of an unread sentence that may be struck out: they order nothing, and are said. No I/O.
+
+"Cont even until piece measures 11 cm, or until it reaches your fingertip" is read without its second half.
+Two kinds of run may be struck. What is told beside the work - an alternative, a reason, a wish, what stands
+in brackets behind it - is known by the word it begins with, and may hold whatever shapes nothing and says
+neither for whom nor with what. Any other run is bounded by phrases, is a third of the sentence at most, and
+holds no word of the closed classes by which something could be ordered: no number, no verb of the craft, no
+part, side, needle, yarn or stitch, no limit, no negation, no name.
+Source: English grammar; common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import Final
+
+from stepper.project.page.orders import has_row_head
+from stepper.project.reading.parsing import legal_words
+from stepper.project.rewording.clauses import word_classes as of
+from stepper.project.rewording.synonym import word_set
+from stepper.records import dataclass
+from stepper.regex import regex
+
+_UNSHAPED: Final = regex(r"without\s+(?:any\s+)?(?:further\s+)?shaping", re.I)
+_BEGINS: Final = regex(
+    r"\s*[(\[](?=[^()\[\]]*[a-z]{3})|\s*[,;]\s+(?:or|if|so|taking|being|making\s+sure|remembering|not|as"
+    r"|which|where|unless|for|to\s+be|preferably|ideally|see|even\s+if|but|and\s+if|ending|without)\b"
+    r"|\s+(?:or\s+(?:until|for|to|the|as|your|whatever|longer|desired)|if\s+(?:possible|necessary|needed|you|liked|preferred)"
+    r"|so\s+(?:that|as)|instead\s+of|in\s+order\s+to)\b",
+    re.I,
+)
+"""Where words begin that are told beside the work."""
+_ENDS: Final = regex(r"\s*(?:[.;,)\]]|$)")
+_WORKS: Final = regex(
+    r"\b(?:[kp]\s?\d+|[kp]\d?tog\w*|ssk|ssp|yo|m1\w*|sl\s?\d*|tog|together|knit(?:ting)?|purl(?:ing)?"
+    r"|(?:inc|dec)(?:reas\w*)?|(?:bind|cast)(?:ing)?\s+o(?:n|ff)|bo|co|pick\w*|join\w*|turn\w*|hold\w*|place|slip\w*"
+    r"|rep(?:eat\w*)?|every|each|next|last|times|twice|once|rows?\s+\d|\d+\s*(?:sts?|stitches|rows|rnds|rounds)"
+    r"|revers\w*|shap\w*|change|changing|at\s+the\s+same\s+time|mark\w*)\b",
+    re.I,
+)
+"""Words that change what is knitted: what holds one is never struck."""
+_LASTS: Final = regex(r"\b(?:until|for|to)\b|\bend(?:ing|s)?\b|\b\d", re.I)
+_CHOICE: Final = regex(
+    r"^\W*or\b|\bif\s+(?:possible|you|liked|preferred)\b|\bpreferably\b|\bideally\b|\bso\s+much\s+the\b", re.I
+)
+"""How long is worked may only be struck where it is another choice, or a wish."""
+_SEEN: Final = regex(r"^\W*(?:see|as\s+(?:shown|above|below))\b", re.I)
+
+_WORD: Final = regex(r"[^\s()\[\],;:]+")
+_LETTERS: Final = regex(r"[^\W\d_]+(?:['-][^\W\d_]+)*")
+_LITTLE: Final = of.PREPOSITIONS | of.JOINING | of.SUBORDINATING | of.DETERMINERS | of.ADVERBS
+"""Words with which a phrase begins; one of these alone is none."""
+_NEVER: Final = (
+    of.CRAFT
+    | of.GENERAL
+    | of.FABRIC
+    | of.COLOURS
+    | of.LIMITS
+    | of.NUMBERS
+    | of.NEGATIONS
+    | of.STITCH_THINGS
+    | of.PARTS
+    | of.PREPOSITIONS - word_set("of for to by like thanks because")
+    | of.SUBORDINATING - word_set("because since as that which who so")
+    | of.AUXILIARIES
+    | of.MODALS
+    | of.SELF
+    | of.YOU
+    | of.IT - frozenset(["that"])
+    | word_set(
+        """
+        all total altogether also more most any some few several many enough within up then them its same
+        back here there start k p rs ws dpn inch inches cm mm patt together apart away ahead later first
+        meanwhile still yet short long lower upper inner outer outermost inside outside near far high low
+        wide narrow centre central whichever man men woman women lady ladies girl girls boy boys child
+        children adult adults baby babies kids toddler picot turned afterwards beforehand simultaneously
+        tight tightly loose loosely doubled side method provisional stretchy
+        """
+    )
+)
+"""Words by which something could be ordered or referred to: a phrase that holds one is never struck."""
+_HARMLESS: Final = of.ADVERBS | of.CRIES | word_set("for of to by")
+"""Of the words that the grammar knows, those that may stand in a phrase that is struck."""
+_SCOPE: Final = regex(
+    r"\b(?:only|sizes?|m[ae]n|wom[ae]n|lad(?:y|ies)|girls?|boys?|child(?:ren)?|adults?|bab(?:y|ies)|kids|toddlers?|(?:right|wrong)\s+side"
+    r"|[rw]s|mc|cc\d?|needles?|dpns?|colou?rs?|yarns?|strands?|except|both)\b",
+    re.I,
+)
+"""Words in brackets that say for whom, on which side, with what."""
+_MOST_SHARE: Final = 3
+"""A run is at most one word in so many of its sentence."""
+_THINGS: Final = of.STITCH_THINGS | of.PARTS | of.COLOURS | of.FABRIC | word_set("edge inc dec increase decrease")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Struck:
+    """A sentence without some of its words."""
+
+    text: str
+    """What is left to be read."""
+    words: str
+    """The words struck, as printed."""
+    start: int
+    """Where they begin in the sentence, from 0. Unit: letters."""
+    end: int
+    """Where they end."""
+    told: bool
+    """Whether they are told beside the work: an alternative, a reason, a wish."""
+
+    @property
+    def cost(self) -> tuple[bool, int]:
+        """How much is struck: what is told beside the work first, then by the number of words."""
+        return not self.told, len(self.words.split())
+
+
+def ways_to_strike(plain: str) -> tuple[Struck, ...]:
+    """List the ways to strike words out of a sentence: what is told beside the work first, by length.
+
+    Args:
+        plain: One sentence, with single spaces.
+    """
+    ways = {(way.text, way.words): way for way in (*_phrases(plain), *_told(plain))}
+    return tuple(sorted(ways.values(), key=lambda way: way.cost))
+
+
+def _told(plain: str) -> Iterator[Struck]:
+    """Yield the ways to strike what is told beside the work, or all from one place to the end."""
+    for match in _BEGINS.finditer(plain):
+        start = match.start()
+        if not start:
+            continue  # in front of an order it says for whom, or where
+        for end in _ENDS.finditer(plain, match.end()):
+            stop = end.end() if end[0].strip() in (")", "]") else end.start()
+            words = plain[start:stop].strip(" ,;()[].")
+            if not _is_whole(plain[start:stop]) or not _is_told(words):
+                continue
+            at = plain.index(words, start)
+            kept = re.sub(r"\s+(?=[,.;])", "", f"{plain[:start]}{plain[stop:]}".strip())
+            if stop == len(plain) and not kept.endswith((".", ":")):
+                kept = f"{kept}."
+            if kept and end[0].strip() == ",":  # the words stood between two commas
+                text = f"{plain[:start]} {plain[stop:].lstrip(' ,')}"
+                yield Struck(text=text, words=words, start=at, end=at + len(words), told=True)
+            if kept and not has_row_head(words):
+                yield Struck(text=kept, words=words, start=at, end=at + len(words), told=True)
+
+
+def _is_whole(run: str) -> bool:
+    """Return whether a run is cut out of no bracket, and is one if it begins with one."""
+    plain = run.strip(" ,;")
+    depth = 0
+    for at, sign in enumerate(plain):
+        depth += (sign in "([") - (sign in ")]")
+        if depth < 0 or (plain[0] in "([" and not depth and at + 1 < len(plain)):
+            return False
+    return depth == 0
+
+
+def _is_told(words: str) -> bool:
+    """Return whether some words are told beside the work and change nothing that is knitted."""
+    if _UNSHAPED.fullmatch(words):
+        return True
+    if _SCOPE.search(words) or any(word in of.FABRIC | of.COLOURS for word in words.lower().split()[:2]):
+        return False
+    if _WORKS.search(words) or re.search(r"[.!?]\s+[A-Z]", words):
+        return False
+    if _SEEN.match(words):
+        return True
+    return _CHOICE.search(words) is not None or not _LASTS.search(words)
+
+
+def _phrases(plain: str) -> Iterator[Struck]:
+    """Yield the ways to strike a run of words that order nothing, bounded by phrases."""
+    words = list(_WORD.finditer(plain))
+    most = len(words) // _MOST_SHARE
+    for first, begin in enumerate(words[1:], start=1):  # the first word orders
+        for last in range(first, min(first + most, len(words))):
+            if not _orders_nothing(words[last][0]):
+                break
+            end = words[last].end()
+            if _tells_apart(plain, words, last):
+                continue
+            bounded = last == first or (_opens(plain, words, first) and _closes(plain, words, last))
+            if bounded and any(_plain(word[0]) not in _LITTLE for word in words[first : last + 1]):
+                yield _without(plain, begin.start(), end)
+
+
+def _opens(plain: str, words: list[re.Match[str]], first: int) -> bool:
+    """Return whether a phrase begins at a word."""
+    if _plain(words[first][0]) in _LITTLE or words[first][0].lower().endswith("ing"):
+        return True
+    between = plain[words[first - 1].end() : words[first].start()]
+    return between != " " or words[first - 1][0][-1] in ".–—-"
+
+
+def _closes(plain: str, words: list[re.Match[str]], last: int) -> bool:
+    """Return whether a phrase ends with a word."""
+    if last + 1 == len(words) or words[last][0][-1] in ".–—-":
+        return True
+    between = plain[words[last].end() : words[last + 1].start()]
+    return between != " " or _plain(words[last + 1][0]) in _LITTLE
+
+
+def _tells_apart(plain: str, words: list[re.Match[str]], last: int) -> bool:
+    """Return whether a word stands in front of a thing of the work, and may say which: "4 trellis rounds"."""
+    if last + 1 == len(words) or plain[words[last].end() : words[last + 1].start()] != " ":
+        return False
+    return bool({_plain(words[last + 1][0]), *words[last + 1][0].lower().split("-")} & _THINGS)
+
+
+def _orders_nothing(word: str) -> bool:
+    """Return whether a word is of none of the classes by which something could be ordered."""
+    plain = _plain(word)
+    if not _LETTERS.fullmatch(plain) or len(plain) < 2 or not word.strip("\"'“”*").islower():
+        return False  # letters alone, "LC", are a yarn, a stitch or a side; a capital begins a name
+    if plain in legal_words() and plain not in _HARMLESS:
+        return False
+    return not any(part in _NEVER for part in (plain, *plain.split("-"), plain.removesuffix("'s")))
+
+
+def _plain(word: str) -> str:
+    return word.strip(".!?\"'“”*").lower().replace("’", "'")
+
+
+def _without(plain: str, start: int, end: int) -> Struck:
+    """Strike one run, with one of two commas around it."""
+    words = plain[start:end]
+    before, behind = plain[:start].rstrip(), plain[end:].lstrip()
+    stop = "." if not behind and words.endswith(".") else ""
+    words = words.rstrip(".")
+    if before.endswith((",", ";")) and (not behind or behind[0] in ",;."):
+        before = before[:-1].rstrip()
+    if not before:
+        behind = behind.lstrip(",;: ")
+        behind = behind[:1].upper() + behind[1:]
+    joint = "" if not before or behind[:1] in (",", ";", ":", ".", ")", "") else " "
+    text = f"{before}{joint}{behind}{stop}"
+    return Struck(text=text, words=words, start=start, end=start + len(words), told=False)
