@@ -8,6 +8,7 @@ from stepper.plan.compile import work_as_knitted
 from stepper.plan.model import Item
 from stepper.plan.state.needles import Needles
 from stepper.project.draft import Pictures
+from stepper.project.page.pieces import works
 from stepper.project.page.unread.kept_rows import put_rows
 from stepper.project.reader import read_project
 from stepper.records import dataclass
@@ -62,18 +63,26 @@ def find_worked(
             found.append(None)
             continue
         drafts = [draft for draft in now[0].drafts if draft.line == first + asked]
+        if not drafts and first + asked in now[2]:
+            found.append(None)  # it is a row, and nothing says how many stitches it is worked on
+            continue
         rounds = tuple((draft.before, draft.after, draft.phrase) for draft in drafts)
         found.append(Worked(rounds=rounds, flat=any(draft.flat for draft in drafts)))
     return found
 
 
-def _worked(text: str, pictures: Pictures) -> tuple[Needles, frozenset[int]] | None:
-    """Work a file as it is knitted; return it with the rows that are not read. None if nothing is there."""
+def _worked(text: str, pictures: Pictures) -> tuple[Needles, frozenset[int], frozenset[int]] | None:
+    """Work a file as it is knitted; return it with the rows that are not read, and those that work stitches.
+
+    None if nothing is there.
+    """
     reading = read_project(text, pictures)
     project = reading.project or reading.partial
     if project is None:
         return None
-    return work_as_knitted(project, frozenset()), frozenset(each.line for each in reading.problems)
+    working = (line.place.line for part in project.sections for line in part.lines if works(line))
+    unread = frozenset(each.line for each in reading.problems)
+    return work_as_knitted(project, frozenset()), unread, frozenset(working)
 
 
 def _faults(needles: Needles) -> set[int]:

@@ -24,8 +24,9 @@ from stepper.sitting.folding import print_folded
 _MOST_TRIED: Final = 3
 """Most changes that are worked out for a row; each costs working the garment once."""
 _HELP: Final = {
-    MendKind.STRUCK: "no: the row is read without these words, which are said with it and stay in the file; yes: it is open",
-    MendKind.SPELT: "yes: the row is read so; no: it is open",
+    MendKind.STRUCK: "no: the row is read without these words, which stay in the file and are said with it; "
+    "yes: the row is open",
+    MendKind.SPELT: "yes: the row is read so; no: the row is open",
     MendKind.CUT: "yes: the first order is read, and the other is asked about; no: the row is open as it is",
 }
 _STRUCK: Final = "Note: … "
@@ -129,7 +130,7 @@ def say_worked(worked: Worked) -> str:
     """Return what a row comes to, as it is shown: `14 rows, 92 sts after; it was 118 before`."""
     number = len(worked.rounds)
     if not number:
-        return "It works no stitch."
+        return "It is no row of its own."
     kind = "row" if worked.flat else "round"
     after = f"{number} {kind}{'' if number == 1 else 's'}, {worked.after} sts after"
     return f"{after}{', as' if worked.before == worked.after else f'; it was {worked.before}'} before."

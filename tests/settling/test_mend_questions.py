@@ -129,7 +129,7 @@ def test_words_that_mean_nothing_are_asked_about_once_in_a_file(
 @pytest.mark.parametrize(
     ("worked", "said"),
     [
-        (Worked(), "It works no stitch."),
+        (Worked(), "It is no row of its own."),
         (Worked(rounds=((44, 44, ()),) * 4, flat=True), "4 rows, 44 sts after, as before."),
         (Worked(rounds=((44, 33, ()),)), "1 round, 33 sts after; it was 44 before."),
     ],

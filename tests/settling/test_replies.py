@@ -16,7 +16,7 @@ from tests.settling.test_row_questions import file_with
 from tests.settling.typed import type_answers
 
 
-def reply_to(words: str, without: tuple[str, ...] = ()) -> Reply:
+def reply_to(words: str, said: str = "") -> Reply:
     """Ask what a row of the hat is."""
     text = file_with(words)
     asked = look_at(find_left_open(text)[0], text)
@@ -24,7 +24,7 @@ def reply_to(words: str, without: tuple[str, ...] = ()) -> Reply:
     return ask_kind(
         asked,
         NumberQuestions(proposal=asked.proposal, before=asked.so_far.stitches, file=file, words=words, flat=False),
-        without,
+        said,
     )
 
 
@@ -76,3 +76,9 @@ def test_what_can_be_answered_is_told(monkeypatch: pytest.MonkeyPatch, capsys: p
     shown = capsys.readouterr().out
     assert all(line in shown for line in HELP)
     assert shown.count("? tells them all.") == 2
+
+
+def test_what_was_answered_already_is_not_asked_for(monkeypatch: pytest.MonkeyPatch) -> None:
+    """It was said to the question before."""
+    type_answers(monkeypatch)
+    assert reply_to("Twirl k2 in loops.", "note").kept is Kept.NOTE

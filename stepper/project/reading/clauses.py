@@ -179,7 +179,7 @@ _ON: Final = regex(
 )
 _NEXT_ORDER: Final = regex(
     r"(?:(?:work|cont(?:inue)?|proceed|begin|rib|patt|knit|purl|graft|sew|fold|thread|draw|shape|divide|finish"
-    r"|fasten|break|cut|rejoin)\b(?!\s+(?:\d+\s*(?:sts?\b|stitch|tog)|to\s+(?:end|last|the\s+(?:end|last))|out\b|across\b"
+    r"|fasten|break|cut|rejoin|go\s+on|carry\s+on|place|put|mark|weave|press|block|gather|attach|stuff)\b(?!\s+(?:\d+\s*(?:sts?\b|stitch|tog)|to\s+(?:end|last|the\s+(?:end|last))|out\b|across\b"
     r"|the\s+(?:next|last|first|rest)|them\b|these\b|it\b))"
     r"|(?:change|switch|swap)\s+to\b|(?:cast|bind)\s+off\b(?!\s+\d)|pick\s+up\b)",
     re.I,
@@ -187,7 +187,7 @@ _NEXT_ORDER: Final = regex(
 """What begins another work, which no row in front of it holds."""
 _TIED: Final = regex(
     r"\b(?:at\s+(?:the\s+)?same\s+time|while|whilst|unless|instead|except|otherwise|alternat\w*|reversing|respectively|"
-    r"simultaneously|these|this|those|meanwhile|throughout|times?|twice|once|so\s+that|as\s+before|rows?\s+\d)\b",
+    r"simultaneously|as\s+you|these|this|those|meanwhile|throughout|times?|twice|once|so\s+that|as\s+before|rows?\s+\d)\b",
     re.I,
 )
 """Words by which an order may be meant for the rows in front of it."""

@@ -21,11 +21,11 @@ from stepper.project.page.orders import holds_instruction
 from stepper.project.page.stops import sentences_of
 from stepper.project.page.unread.struck_words import ways_to_strike
 from stepper.project.reading.clauses import first_work
-from stepper.project.reading.explaining import Trials, mend
-from stepper.project.reading.parsing import made_plain
+from stepper.project.reading.parsing import legal_words, made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.clauses import word_classes as of
 from stepper.project.rewording.synonym import word_set
+from stepper.project.spelling import near
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -33,8 +33,9 @@ LONGEST: Final = 600
 """Most letters of a sentence that is looked at."""
 _MOST_TRIED: Final = 10
 """Most ways to strike words that are tried for a row; each costs the reading of a line."""
-_MOST_READ: Final = 40
-"""Most lines read in the search for a word misspelt."""
+_MOST_MEANT: Final = 4
+"""Most words that a misspelt one is tried as."""
+_WORD: Final = regex(r"(?<![\w'-])[^\W\d_]{4,}(?![\w'-])")
 _OTHER: Final = word_set("knot knots pearl torn")
 """Words near to one of the trade that mean themselves, too."""
 _COUNT: Final = regex(r"\W*\d[\d\s()\[\]{},:;/–—-]*(?:sts?|stitches)\b[^.]{0,24}\.?\s*", re.I)
@@ -149,17 +150,27 @@ def _of_sentence(sentence: str) -> Iterator[Mend]:
 def _spelt(sentence: str) -> Mend | None:
     """Return a sentence with its one misspelt word as it is meant; None if that is not sure."""
     plain = made_plain(sentence)
-    repairs, mended = mend(plain, frozenset(), Trials(left=_MOST_READ))
-    if mended is None or len(repairs) != 1 or len(repairs[0].twins) != 1:
+    slips = [(match, choices) for match in _WORD.finditer(plain) if (choices := _meant(match[0]))]
+    if len(slips) != 1:
         return None
-    (slip,) = repairs
-    word, instead = slip.word, slip.twins[0]
-    if not word.isalpha() or len(word) < 4 or word.isupper() or word.lower() in of.ALL | _OTHER:
+    ((slip, choices),) = slips
+    start, end = slip.span()
+    ways = []
+    for choice in choices[:_MOST_MEANT]:
+        instead = choice[:1].upper() + choice[1:] if slip[0][0].isupper() else choice
+        text = f"{sentence[:start]}{instead}{sentence[end:]}"
+        if reads(text):
+            ways.append((text, choice))
+    if len(ways) != 1:
         return None
-    at = slip.offset
-    text = f"{sentence[:at]}{instead}{sentence[at + len(word) :]}"
-    if at == 0:
-        text = text[:1].upper() + text[1:]
-    if not reads(text):
-        return None
-    return Mend(kind=MendKind.SPELT, text=text, words=word, start=at, end=at + len(word), instead=instead)
+    ((text, instead),) = ways
+    return Mend(kind=MendKind.SPELT, text=text, words=slip[0], start=start, end=end, instead=instead)
+
+
+def _meant(word: str) -> tuple[str, ...]:
+    """Return the words of the trade that a word may be a slip for, all as near; none if it is a word itself."""
+    lower = word.lower()
+    if lower in of.ALL | _OTHER or lower in legal_words() or word.isupper():
+        return ()
+    found = near(lower, legal_words())
+    return tuple(choice for slips, choice in found if slips == found[0][0] and len(choice) > 2)

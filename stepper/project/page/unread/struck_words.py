@@ -24,10 +24,10 @@ from stepper.regex import regex
 
 _UNSHAPED: Final = regex(r"without\s+(?:any\s+)?(?:further\s+)?shaping", re.I)
 _BEGINS: Final = regex(
-    r"\s*[(\[](?=[^()\[\]]*[a-z]{3})|\s*[,;]\s+(?:or|if|so|taking|being|making\s+sure|remembering|not|as"
-    r"|which|where|unless|for|to\s+be|preferably|ideally|see|even\s+if|but|and\s+if|ending|without)\b"
-    r"|\s+(?:or\s+(?:until|for|to|the|as|your|whatever|longer|desired)|if\s+(?:possible|necessary|needed|you|liked|preferred)"
-    r"|so\s+(?:that|as)|instead\s+of|in\s+order\s+to)\b",
+    r"\s*[(\[](?=[^()\[\]]*[a-z]{3})|\s*[,;]\s+(?:or|so|taking|being|making\s+sure|remembering|as|which"
+    r"|not\s+(?:like|too)|for|to\s+be|preferably|ideally|see|without\s+(?:any\s+)?(?:further\s+)?shaping)\b"
+    r"|\s+(?:or\s+(?:until|for|to|the|as|your|whatever|longer|desired)"
+    r"|if\s+(?:possible|necessary|needed|liked|preferred|desired)|so\s+(?:that|as)|in\s+order\s+to)\b",
     re.I,
 )
 """Where words begin that are told beside the work."""
@@ -40,9 +40,10 @@ _WORKS: Final = regex(
     re.I,
 )
 """Words that change what is knitted: what holds one is never struck."""
-_LASTS: Final = regex(r"\b(?:until|for|to)\b|\bend(?:ing|s)?\b|\b\d", re.I)
+_LASTS: Final = regex(r"\b(?:until|for|to)\b|\b\d", re.I)
 _CHOICE: Final = regex(
-    r"^\W*or\b|\bif\s+(?:possible|you|liked|preferred)\b|\bpreferably\b|\bideally\b|\bso\s+much\s+the\b", re.I
+    r"^\W*or\b|\bif\s+(?:possible|liked|preferred|desired)\b|\bpreferably\b|\bideally\b|\bso\s+much\s+the\b",
+    re.I,
 )
 """How long is worked may only be struck where it is another choice, or a wish."""
 _SEEN: Final = regex(r"^\W*(?:see|as\s+(?:shown|above|below))\b", re.I)
@@ -84,13 +85,21 @@ _HARMLESS: Final = of.ADVERBS | of.CRIES | word_set("for of to by")
 """Of the words that the grammar knows, those that may stand in a phrase that is struck."""
 _SCOPE: Final = regex(
     r"\b(?:only|sizes?|m[ae]n|wom[ae]n|lad(?:y|ies)|girls?|boys?|child(?:ren)?|adults?|bab(?:y|ies)|kids|toddlers?|(?:right|wrong)\s+side"
-    r"|[rw]s|mc|cc\d?|needles?|dpns?|colou?rs?|yarns?|strands?|except|both)\b",
+    r"|[rw]s|mc|cc\d?|n\d|needles?|dpns?|colou?rs?|yarns?|strands?|except|both|through|loops?|using|instead"
+    r"|but|if\s+(?!possible|necessary|needed|liked|preferred|desired|a\b)|when|unless|where|without\s+(?!(?:any\s+|further\s+)*shaping)"
+    r"|end(?:s|ing)?|begin\w*|start(?!\s+of)\w*|[a-z]+\d\w*)\b",
     re.I,
 )
-"""Words in brackets that say for whom, on which side, with what."""
+"""Words that say for whom, on which side, with what, where, when, and what else."""
+_AS_ELSEWHERE: Final = regex(r"^\W*(?:as|for)\b", re.I)
+_ELSEWHERE: Final = of.PARTS | of.STITCH_THINGS | word_set("for before given set established")
+"""What a row is worked like, or for."""
+_ORDERING: Final = (of.CRAFT | of.FABRIC | of.COLOURS) - word_set("work even pattern")
+"""Words that order, or say in what is worked, wherever they stand."""
 _MOST_SHARE: Final = 3
 """A run is at most one word in so many of its sentence."""
-_THINGS: Final = of.STITCH_THINGS | of.PARTS | of.COLOURS | of.FABRIC | word_set("edge inc dec increase decrease")
+_THINGS: Final = of.STITCH_THINGS | of.PARTS | of.COLOURS | of.FABRIC | of.CRAFT
+"""What there may be several of, so that a word in front of it says which."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -161,7 +170,9 @@ def _is_told(words: str) -> bool:
     """Return whether some words are told beside the work and change nothing that is knitted."""
     if _UNSHAPED.fullmatch(words):
         return True
-    if _SCOPE.search(words) or any(word in of.FABRIC | of.COLOURS for word in words.lower().split()[:2]):
+    if _AS_ELSEWHERE.match(words) and not _ELSEWHERE.isdisjoint(words.lower().split()[1:]):
+        return False
+    if _SCOPE.search(words) or not _ORDERING.isdisjoint(re.findall(r"[a-z0-9&'-]+", words.lower())):
         return False
     if _WORKS.search(words) or re.search(r"[.!?]\s+[A-Z]", words):
         return False
