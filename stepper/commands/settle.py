@@ -11,7 +11,8 @@ from stepper.commands.loading import load
 from stepper.commands.standard_streams import print_document
 from stepper.errors import ProjectError
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open
-from stepper.settling.file_in_hand import read_lines
+from stepper.settling.file_in_hand import read_lines, take_in_hand
+from stepper.settling.mend_questions import find_fitting
 from stepper.settling.prompting import can_ask
 from stepper.settling.rows_asked import look_at
 from stepper.settling.walk import Settling
@@ -92,11 +93,11 @@ def _print_open(path: Path) -> int:
     """Print what is open as one document."""
     text = read_lines(path)
     found = find_left_open(text)
-    print_document({"format": FORMAT, "file": str(path), "open": [_entry(each, text) for each in found]})
+    print_document({"format": FORMAT, "file": str(path), "open": [_entry(each, text, path.parent) for each in found]})
     return ProjectError.exit_code if found else 0
 
 
-def _entry(left: LeftOpen, text: str) -> dict[str, Any]:
+def _entry(left: LeftOpen, text: str, folder: Path) -> dict[str, Any]:
     entry: dict[str, Any] = {
         "line": left.first,
         "kind": left.kind.value,
@@ -113,5 +114,9 @@ def _entry(left: LeftOpen, text: str) -> dict[str, Any]:
             "count": asked.proposal.count,
             "moved": asked.proposal.moved,
             "before": asked.so_far.stitches,
+            "changes": [
+                {"kind": each.kind.value, "words": each.words, "instead": each.instead, "read": each.text}
+                for each, _ in find_fitting(asked, take_in_hand(text, folder))
+            ],
         }
     return entry

@@ -29,6 +29,8 @@ _HELP: Final = {
     MendKind.SPELT: "yes: the row is read so; no: the row is open",
     MendKind.CUT: "yes: the first order is read, and the other is asked about; no: the row is open as it is",
 }
+_AROUND: Final = 40
+"""Letters that are shown on either side of the words marked."""
 _STRUCK: Final = "Note: … "
 """What stands in front of words struck, in the file: they are said in front of their row."""
 
@@ -122,8 +124,19 @@ def _is_known(words: str, text: str) -> bool:
 def _show(mend: Mend, worked: Worked, left: LeftOpen) -> None:
     """Show a row with the words in question marked, and what the rest comes to."""
     plain = " ".join(left.text.split())
-    marked = f"{plain[: mend.start]}>>{plain[mend.start : mend.end]}<<{plain[mend.end :]}"
+    before, words, behind = plain[: mend.start], plain[mend.start : mend.end], plain[mend.end :]
+    marked = f"{_last_of(before)}>>{words}<<{_first_of(behind)}"
     print_folded([f"  {marked}", f"  Read so: {mend.text}", f"  {say_worked(worked)}"])
+
+
+def _last_of(words: str) -> str:
+    """Return the last words in front of those marked; she has just read them all."""
+    return words if len(words) <= _AROUND else f"… {words[-_AROUND:].partition(' ')[2]}"
+
+
+def _first_of(words: str) -> str:
+    """Return the first words behind those marked."""
+    return words if len(words) <= _AROUND else f"{words[:_AROUND].rpartition(' ')[0]} …"
 
 
 def say_worked(worked: Worked) -> str:

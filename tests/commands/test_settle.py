@@ -35,7 +35,14 @@ def test_what_is_open_is_one_document(tmp_path: Path, capsys: pytest.CaptureFixt
     (left,) = told["open"]
     assert (left["kind"], left["text"]) == ("row", "Twirl them for 2 rows. 44 sts.")
     assert (left["proposed"]["rows"], left["proposed"]["before"]) == ("2", 40)
+    assert left["proposed"]["changes"] == []
     assert path.read_bytes() == before
+    path = written(tmp_path, WORK.replace("Twirl them for 2 rows. 44 sts.", "Knit 2 rows (as on my drawing)."))
+    main(["settle", str(path), "--json"])
+    (left,) = json.loads(capsys.readouterr().out)["open"]
+    assert left["proposed"]["changes"] == [
+        {"kind": "struck", "words": "as on my drawing", "instead": "", "read": "Knit 2 rows."}
+    ]
 
 
 def test_nothing_open_is_said_as_one_document_too(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

@@ -69,6 +69,15 @@ def test_the_words_in_question_are_marked_and_the_rest_is_told_in_rounds(
     assert 'Do the words "as on my drawing" change anything you knit? yes or no' in shown
 
 
+def test_of_a_long_row_only_what_stands_around_the_words_is_shown_again(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """She has just read all of it."""
+    type_answers(monkeypatch, "no")
+    offer(file_with("*K2, p2, k2, p2, k2, p1; rep from * all the way to end (as on my drawing). 40 (44, 48) sts. Twirl the walls."))
+    assert "  … k2, p1; rep from * all the way to end (>>as on my drawing<<). 40 (44, 48) sts. Twirl the walls.\n" in capsys.readouterr().out
+
+
 def test_any_other_answer_says_what_the_row_is(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
     """Nobody has to refuse first."""
     text = file_with("Knit 4 rounds (as on my drawing).")

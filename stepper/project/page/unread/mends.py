@@ -168,7 +168,7 @@ def _spelt(sentence: str) -> Mend | None:
 
 
 def _meant(word: str) -> tuple[str, ...]:
-    """Return the words of the trade that a word may be a slip for, all as near; none if it is a word itself."""
+    """Return the words of the trade that a word may be a slip for, all as near; none if it means itself."""
     lower = word.lower()
     if lower in of.ALL | _OTHER or lower in legal_words() or word.isupper():
         return ()
