@@ -11,8 +11,8 @@ from itertools import takewhile
 
 from stepper.craft.gauge import half_up
 from stepper.plan.alter import ALTERED
-from stepper.plan.drafts import Template, own_words_in, own_words_of, without_places
 from stepper.plan.checks.counts import stitches_on
+from stepper.plan.drafts import Template, own_words_in, own_words_of, without_places
 from stepper.plan.fabric.begun_charts import asks_pattern, chart_parts_in, rounds_of_cycle
 from stepper.plan.fabric.columns import KNIT, PURL, agrees, alike_all_along
 from stepper.plan.fabric.established import HINT, as_it_looks, establish, even, ground

@@ -26,7 +26,7 @@ from stepper.plan.fabric.named_patterns import (
     take_as_pattern,
     take_rows_as_pattern,
 )
-from stepper.plan.fabric.new_beginning import begin_further, check_beginning, check_beginning, split_at_beginning, stop_short
+from stepper.plan.fabric.new_beginning import begin_further, check_beginning, split_at_beginning, stop_short
 from stepper.plan.lines.again.repeated_rounds import (
     are_same_rounds,
     check_rounds,

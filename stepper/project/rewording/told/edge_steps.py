@@ -24,11 +24,11 @@ from stepper.regex import regex
 _EDGE: Final = r"(?:(?:the|each)\s+)?(?P<edge>neck|armhole|shoulder|front|side|inner|outer|left|right|raglan)\s+(?:edge|side)"
 _SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 _ROWS: Final = (
-    r"(?:(?P<this>this\s+and\s+(?:the\s+)?next)\s+(?:(?P<thisside>{side})\s+)?rows?"
-    r"|(?:the\s+)?(?:(?P<alt>(?:(?P<altmany>{n})\s+)?(?:next|following|foll\.?)\s+(?:alt(?:ernate)?\.?|2nd|second|other)|(?:row\s+after\s+(?:the\s+)?next))|(?P<next>next|following|foll\.?)(?:\s+(?P<many>{n}))?)(?:\s+(?P<nextside>{side}))?(?:\s+rows?|(?<=next))"
-    r"|(?:the\s+)?(?:(?P<after>{n})\s+(?:rows?\s+)?(?:after(?:\s+(?:that|those|these|them))?|following|thereafter)|(?P<later>row\s+after(?:\s+that)?))(?=\s*[,.;]|\s*$|\s+and\b|\s+then\b)"
-    r"|(?:the\s+)?(?P<every>(?:every|each|all(?:\s+the)?)\s+)?(?:(?P<other>other|alt(?:ernate)?\.?|2nd|second)\s+)?(?:(?P<side>{side})\s+)?(?P<row>rows?))"
-).format(side=_SIDE, n=N)
+    rf"(?:(?P<this>this\s+and\s+(?:the\s+)?next)\s+(?:(?P<thisside>{_SIDE})\s+)?rows?"
+    rf"|(?:the\s+)?(?:(?P<alt>(?:(?P<altmany>{N})\s+)?(?:next|following|foll\.?)\s+(?:alt(?:ernate)?\.?|2nd|second|other)|(?:row\s+after\s+(?:the\s+)?next))|(?P<next>next|following|foll\.?)(?:\s+(?P<many>{N}))?)(?:\s+(?P<nextside>{_SIDE}))?(?:\s+rows?|(?<=next))"
+    rf"|(?:the\s+)?(?:(?P<after>{N})\s+(?:rows?\s+)?(?:after(?:\s+(?:that|those|these|them))?|following|thereafter)|(?P<later>row\s+after(?:\s+that)?))(?=\s*[,.;]|\s*$|\s+and\b|\s+then\b)"
+    rf"|(?:the\s+)?(?P<every>(?:every|each|all(?:\s+the)?)\s+)?(?:(?P<other>other|alt(?:ernate)?\.?|2nd|second)\s+)?(?:(?P<side>{_SIDE})\s+)?(?P<row>rows?))"
+)
 
 STEPS: Final[Kinds] = tuple(
     (kind, regex(expression, re.IGNORECASE))

@@ -82,7 +82,7 @@ _GOES_ON: Final = regex(
 )
 """What a sentence opens with that tells how all rounds go on."""
 _AND: Final = regex(r"\s*(?:,\s*(?:and\s+)?|and\s+|while\s+|;\s*)", re.IGNORECASE)
-_FAR: Final = regex(rf"\s*,?\s*(?P<far>(?:until|till|for)\b[^;]*?)(?=\.(?:\s|$)|$)", re.IGNORECASE)
+_FAR: Final = regex(r"\s*,?\s*(?P<far>(?:until|till|for)\b[^;]*?)(?=\.(?:\s|$)|$)", re.IGNORECASE)
 _FIRST_LONG: Final = regex(rf"\s*(?:for\s+(?P<long>{LONG})\s*,\s*)?", re.IGNORECASE)
 
 

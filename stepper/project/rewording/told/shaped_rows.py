@@ -66,7 +66,7 @@ def write_shaped_rows(line: Reworded) -> Reworded:
     Returns:
         The line; the same if it has no such row, or does not say how often it is worked.
     """
-    if ":" not in line.text and "(" not in line.text or not _HAS.search(line.text):
+    if (":" not in line.text and "(" not in line.text) or not _HAS.search(line.text):
         return line
     for start in reversed([found.end() for found in _STARTS.finditer(line.text)]):
         line = _written(line, start)

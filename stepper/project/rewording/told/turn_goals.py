@@ -15,7 +15,7 @@ from stepper.project.rewording.reworded import Reworded, cut_out, laid_anew
 from stepper.project.rewording.synonym import STS, N
 from stepper.regex import regex
 
-_NUMBERS: Final = {word: str(number) for number, word in enumerate("one two three four five six seven eight nine ten".split(), 1)}
+_NUMBERS: Final = {word: str(number) for number, word in enumerate(["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"], 1)}
 _TURNED: Final = rf"(?:ds|double\s+{STS}|wrapped\s+{STS}|wraps|turned\s+{STS}|turns)(?!\w)"
 _SIDE: Final = r"(?:on|at)\s+(?:each|either|both)\s+(?:sides?|ends?)(?:\s+of\s+(?:the\s+)?(?:heel|needle|row))?"
 _THERE: Final = r"(?:(?:there\s+are|there\s+is|you\s+have|only)\s+)*"

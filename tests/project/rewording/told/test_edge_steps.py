@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.rewording.told.edge_steps import write_edge_steps
 from stepper.project.rewording.reworded import as_printed
+from stepper.project.rewording.told.edge_steps import write_edge_steps
 
 
 def written(printed: str) -> str:
