@@ -124,6 +124,10 @@ class FoundYarn:
     metres: int | None = None
 
 
+_UP_TO = regex(r"\d(?:[-\u2013\u2014]|\s+(?:to|or)\s+)$", re.I)
+"""What stands before the second of two numbers, either of which may be meant: "22-24 sts"."""
+
+
 def find_gauges(text: str) -> tuple[FoundGauge, ...]:
     """Find every gauge in running text, each with its needle, its fabric and its blocked gauge."""
     found: list[FoundGauge] = []
@@ -134,7 +138,7 @@ def find_gauges(text: str) -> tuple[FoundGauge, ...]:
         tail = _sentence(text[match.end() : end])
         lead = text[matches[at - 1].end() if at else 0 : match.start()][-80:]
         stitches, rounds = read_number(match.group("st")), read_number(match.group("rows"))
-        if not stitches or not rounds:
+        if not stitches or not rounds or _UP_TO.search(lead):
             continue
         over = _OVER.search(tail) or _OVER.search(_last_sentence(lead))
         goes_on = told and "\n\n" not in lead
@@ -181,6 +185,8 @@ def _told_apart(text: str) -> tuple[FoundGauge, ...]:
     told: dict[str, float] = {}
     for match in _ALONE.finditer(text):
         number = read_number(match.group("number"))
+        if _UP_TO.search(text[max(0, match.start("number") - 8) : match.start("number")]):
+            continue
         line = _line_of(text, match)
         if number and not _SIZE_OF_PATTERN.search(line) and (match.group("sure") or _WORD_GAUGE.search(line)):
             told.setdefault("stitches" if match.group("st") else "rounds", round(number * _scale(match), 2))

@@ -54,6 +54,15 @@ def test_the_size_of_a_chart_or_a_repeat_is_no_gauge(size: str) -> None:
     assert (found.stitches, found.rounds) == (20, 26)
 
 
+@pytest.mark.parametrize(
+    "told",
+    ["22-24 sts and 30 rounds = 10 cm", "22 sts and 28-30 rounds = 10 cm", "22 to 24 sts x 30 rows = 10 cm"],
+)
+def test_a_gauge_of_two_numbers_is_asked_for(told: str) -> None:
+    """Either may be meant, and every length of the pattern hangs on it."""
+    assert not find_gauges(f"Gauge: {told}")
+
+
 def test_a_gauge_behind_another_needs_no_length_of_its_own() -> None:
     """Both are over what the first one tells."""
     first, second = find_gauges("Gauge over 10 cm: 20 sts and 26 rnds in stockinette, 24 sts and 30 rnds in rib")
