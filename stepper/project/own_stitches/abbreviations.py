@@ -108,6 +108,11 @@ class Abbreviations:
         usual = entry.code if entry is not None else ""
         if entry is not None and meaning is not None and _is_usual(entry.code, meaning):
             self.known.pop(name, None)
+        elif usual in _CHANGES and meaning is None and changes_more(words):
+            return place.problem(
+                f'"{name}" is always read as {stitch(usual).said}; the page means "{words}" by it.',
+                "Write the stitches it means in the rows that have it, and leave this entry out.",
+            )
         elif usual in _MOVED and meaning is not None:
             return place.problem(
                 f'"{name}" is always read as {stitch(usual).said}; the page means {meaning.text} by it.',
@@ -184,6 +189,15 @@ class Abbreviations:
             self.said.update(one.name for one in fresh)
         told = tuple(Assumed(one.told(), line.place) for one in fresh)
         return replace(line, assumed=(*line.assumed, *told))
+
+
+_CHANGES = ("inc", "dec")
+_MORE = regex(r"\b(?:inc|dec)\w*\.?\s+(?:by\s+)?(?:[2-9]|two|three|four)\b", re.I)
+
+
+def changes_more(words: str) -> bool:
+    """Return whether words mean a change of more than one stitch: "increase 2 sts"."""
+    return bool(_MORE.search(words))
 
 
 _VERB = regex(r"\b(?:work|make|do)\s+(?:an?\s+)?$", re.I)

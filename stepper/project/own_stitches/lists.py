@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable, Iterator
 
 from stepper.craft.stitches import Kind, find_stitch
-from stepper.project.own_stitches.abbreviations import Abbreviations
+from stepper.project.own_stitches.abbreviations import Abbreviations, changes_more
 from stepper.project.own_stitches.meaning import read_meaning
 from stepper.project.problems import Problem, Span
 from stepper.project.reading.own_words import is_own_row
@@ -138,7 +138,8 @@ def entries_of(text: str) -> list[Entry]:
         if entry is None or _ROW.match(part) or not can_be_name(name):
             continue
         read = read_meaning(entry["words"]) is not None
-        if not read and (_VOCABULARY.match(name) or not (_SHOUTED.match(name) or _is_shaped(name))):
+        usual = not changes_more(entry["words"]) and _VOCABULARY.match(name)
+        if not read and (usual or not (_SHOUTED.match(name) or _is_shaped(name) or name.lower() == "inc")):
             continue
         found.append(Entry(name, entry["words"], read))
     return found

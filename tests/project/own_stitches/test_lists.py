@@ -92,6 +92,13 @@ def test_a_list_of_a_page_is_read_entry_by_entry() -> None:
     ]
 
 
+def test_an_increase_of_two_is_not_taken_for_one() -> None:
+    """Letters that rows count as one stitch more are asked about, where the page means two by them."""
+    (entry,) = entries_of("inc = increase 2 sts by working k1, p1, k1 into next st")
+    assert Abbreviations().define(entry.name, entry.words, Span(line=1, column=1)) is not None
+    assert not entries_of("inc = work twice into the next st")
+
+
 def test_a_name_in_full_may_stand_for_the_sign_before_a_meaning() -> None:
     """The page's own meaning goes with its name; a row with a bracket behind its head is none."""
     row = "C4B (Cable 4 Back) Slip 2 sts to cable needle and hold in back, k2, then k2 from cable needle."
