@@ -121,7 +121,7 @@ _STANDING = regex(
     r"|\bpurl\s+side\s+(?:facing|out(?:side|ward)?|is\s+the\s+right)",
     re.I,
 )
-"""A rule for all that follows, told as a fact: "The edge stitches are knitted throughout", "The hem is in A"."""
+"""A rule for all that follows, told as a fact: "The edge stitches are knitted", "The hem is in A"."""
 _MADE = regex(
     r"^\W*(?:[\w ]{1,30}:\s+)?(?:knit\s+(?:flat|from\s+the|in\s+one\s+piece|seamless\w*|sideways|top"
     r"|bottom|side)"

@@ -357,7 +357,22 @@ def _rows_in_doubt(
         problems.append(whole.problem(_ROW_ONLY, 'Write it as "Next and foll alt row: K1, ssk, …".'))
     if head.times is not None and not _one_row(placed or read):
         problems.append(whole.problem(*_SEVERAL_ROWS))
+    if _FABRIC.search(label or "") and any(map(_goes_on_in_any, read)):
+        problems.append(whole.problem(f'"{label}" names a fabric, and the line does not say that it is worked.', _IN_IT))
     return problems
+
+
+_FABRIC = regex(
+    r"\b(?:rib(?:bing|bed)?|garter|moss|seed|stockinette|stocking|st\s+st|lace|cables?|purl|ridge|stripes?|mosaic|eyelets?)\b"
+    r"|\b(?:pattern|patt|stitch)$",
+    re.I,
+)
+"""A fabric in the name of a line: "Garter border: Work 4 rows" would go on in what was worked before."""
+_IN_IT = 'Say it in the line: "Work 4 rows in garter stitch."'
+
+
+def _goes_on_in_any(sentence: Sentence) -> bool:
+    return isinstance(sentence, WorkRounds) and sentence.manner == "pattern" and not sentence.as_set
 
 
 def _one_row(sentences: tuple[Sentence, ...]) -> bool:
@@ -414,9 +429,10 @@ def _parts_of(label: str) -> list[str]:
 
 def _yarn_in(label: str, words: Words) -> str:
     """Return the yarn that a label names, by its key, or as the label has it; empty if none."""
-    alone = _IN_YARN.sub("", label)
-    if alone and (alone in words.names or find_called(alone.lower(), words.yarns) != alone.lower()):
-        return alone
+    for part in (label, *_parts_of(label)[1:], *re.split(r"\b(?:in|with)\s+", label)[1:]):
+        alone = _IN_YARN.sub("", part)
+        if alone and (alone in words.names or find_called(alone.lower(), words.yarns) != alone.lower()):
+            return alone
     behind = re.findall(r"(?<!chart )(?<!Chart )\b[^\W\d_]\w*", label)
     return next((word for word in behind if word in words.yarns or re.fullmatch(r"MC|CC\d?", word)), "")
 

@@ -64,6 +64,15 @@ _LABEL_PLACE = regex(
     re.I,
 )
 """Words in a label that say where in the round, or how far: "After 4 cm", "Centre 10 sts"."""
+_LABEL_MORE = regex(
+    r"^(?:or|instead|later|alternativ(?:e|ely)|variation|option(?:\s+\w+)?|errat(?:um|a)|corrections?|example|(?:short|long)(?:er)?\s+version|version\s+\w+)$|"
+    r"^(?:hold|put|leave|add|skip|unpick|move|reverse|drop)\b(?!\s+(?:st(?:itch)?\s+)?(?:row|rnd|round|pattern)\b)|"
+    r"^(?:bo|co|(?:bind|cast)[\s-]+(?:off|on)|pick\s+up|slip|inc\w*|dec\w*)\s+\d|^[^()]*\d\s*(?:sts?|stitch(?:es)?)\b|"
+    r"\b(?:main|new|first|second|third|other|next)\s+colou?r\b|\bcontrast(?:ing)?\b|\bcolou?r\s+change\b|"
+    r"(?-i:\bU[SK])\s*\d|\b(?:worked\s+|knit(?:ted)?\s+)?flat\b|\bback\s+and\s+forth\b",
+    re.I,
+)
+"""Labels that are orders, or offer another way, or say in which colour, on which needle, whether in rows."""
 _LABEL_VERBS = regex(
     r"(?:(?:if|unless|when)\b|(?:for|from)\s+(?:the\s+)?next|for\s+an?\s+(?:long|short|deep|wid|narrow|tight|loos|larg|small|bigg|high|thick|slouchi|roomi|warm)er\b|"
     r"to\s+(?:lengthen|shorten|widen|enlarge|adjust|alter|adapt)\b|at\s+the\s+same\s+time|(?:work(?:ing|ed)?|continu(?:e|ing)|cont|change|chang(?:e|ing)|"
@@ -133,7 +142,7 @@ def label_instructs(label: str) -> str:
         name = numbered.group("name")
     if re.match(r"(?:for\s+)?(?:sizes?\b|[\w ,'-]{1,40}?\ssizes?(?:\s*\([\w ,]+\))?\s+only$)", name, re.I):
         return ""  # a line for some sizes: the size names set it apart from a label
-    found = _LABEL.search(name) or _LABEL_PLACE.search(name)
+    found = _LABEL.search(name) or _LABEL_PLACE.search(name) or _LABEL_MORE.search(name)
     if found is not None:
         return found.group()
     name = _BY_THE_WAY.sub("", name)

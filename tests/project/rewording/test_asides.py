@@ -132,6 +132,15 @@ def test_a_name_of_a_line_is_one(label: str) -> None:
         "For a longer leg",
         "To lengthen",
         "Double yarn",
+        "Hold 10 sts",
+        "Cast on 10 sts",
+        "Skip for S",
+        "Instead",
+        "Option 2",
+        "Short version",
+        "Second colour",
+        "Brim (US 5)",
+        "Brim worked flat",
     ],
 )
 def test_a_label_that_instructs_is_found(label: str) -> None:
