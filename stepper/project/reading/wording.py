@@ -358,7 +358,8 @@ def _rows_in_doubt(
     if head.times is not None and not _one_row(placed or read):
         problems.append(whole.problem(*_SEVERAL_ROWS))
     if _FABRIC.search(label or "") and any(map(_goes_on_in_any, read)):
-        problems.append(whole.problem(f'"{label}" names a fabric, and the line does not say that it is worked.', _IN_IT))
+        told = f'"{label}" names a fabric, and the line does not say that it is worked.'
+        problems.append(whole.problem(told, _IN_IT))
     return problems
 
 
