@@ -69,6 +69,8 @@ ROWS: Final[tuple[Stretch, ...]] = (
     _(R, "Stripe A: With A, knit 2 rnds.", "40*2", yarns="AA"),
     _(R, "For men: Knit 2 rnds.", ""),
     _(R, "Garter stitch: Work 4 rnds.", ""),
+    _(R, "Tip: Knit 1 rnd.", ""),
+    _(R, "Tip: Count your stitches often.\nKnit 1 rnd.", "40"),
     _(R, "Ribbing: Work for 4 cm.", ""),
     _(R, "Ribbing: Work 4 rnds in k2, p2 rib.", "40*4", {1: "k2 p2 " * 10}),
     _(R, "Hem: Work 4 rnds.", "40*4"),

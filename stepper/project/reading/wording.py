@@ -357,12 +357,16 @@ def _rows_in_doubt(
         problems.append(whole.problem(_ROW_ONLY, 'Write it as "Next and foll alt row: K1, ssk, …".'))
     if head.times is not None and not _one_row(placed or read):
         problems.append(whole.problem(*_SEVERAL_ROWS))
+    if _ADVICE.fullmatch(label or "") and not all(isinstance(one, Remark) for one in read):
+        told = f'"{label}:" stands before advice, and the line works rows.'
+        problems.append(whole.problem(told, "Leave the word out if they are worked, or write it as a note."))
     if _FABRIC.search(label or "") and any(map(_goes_on_in_any, read)):
         told = f'"{label}" names a fabric, and the line does not say that it is worked.'
         problems.append(whole.problem(told, _IN_IT))
     return problems
 
 
+_ADVICE = regex(r"(?:tip|hint|reminder|caption|(?:photo|picture)(?:\s+\d+)?)", re.I)
 _FABRIC = regex(
     r"\b(?:rib(?:bing|bed)?|garter|moss|seed|stockinette|stocking|st\s+st|lace|cables?|purl|ridge|stripes?|mosaic|eyelets?)\b"
     r"|\b(?:pattern|patt|stitch)$",
