@@ -237,7 +237,7 @@ def _is_every(rows: ToldPhrase | None) -> bool:
 def _sentence(step: _Step, before: _Step | None, *, alone: bool) -> str:
     """Return one step as a sentence; empty if nobody can tell what it is."""
     verb = "Bind off" if step.verb[:1] in "bc" else "Dec" if step.verb.startswith("dec") else "Inc"
-    what = f"{verb} {step.number} sts"
+    what = f"{verb} {step.number} {'st' if step.number.lower() in ('1', 'one') else 'sts'}"
     often = _times(step.often)
     name = "armhole" if step.edge == "shoulder" else step.edge  # a shoulder is bound off from there
     edge = f"{name} edge" if name in ("neck", "armhole", "front", "side") else ""
@@ -276,6 +276,8 @@ def _sentence(step: _Step, before: _Step | None, *, alone: bool) -> str:
         return f"{what} at {end} of every {side} row {many or 1} times"
     if end:
         return f"{what} at {end} of next {f'{many} rows' if many else 'row'}"
+    if edge and side and many:
+        return f"{what} at {edge} every {side} row {many} times"
     if edge and verb != "Bind off":
         once = f", then every {side or '2nd'} row 1 times" if step.again else ""
         return f"{what} at {edge} on next {f'{side} ' if side else ''}{f'{many} rows' if many else 'row'}{once}"

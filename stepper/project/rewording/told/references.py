@@ -29,7 +29,7 @@ _LIKE: Final = (
     r"(?:\s+(?:for|on|in|at))?\s+(?:the\s+)?(?:instructions\s+(?:for|of)\s+(?:the\s+)?)?"
 )
 _SECTION: Final = r"(?:section|part|step|block|stage|tier|square|chapter)\s+\d{1,2}"
-_GARMENT: Final = r"(?:back|front|body|sleeve|yoke|hood|neckband|collar|hem|brim|welt|button\s*(?:hole)?\s*band|front\s+band)"
+_GARMENT: Final = r"(?:mitten|mitt|glove|sock|slipper|back|front|body|sleeve|yoke|hood|neckband|collar|hem|brim|welt|button\s*(?:hole)?\s*band|front\s+band)"
 _PART: Final = rf"(?P<part>{_SECTION}|(?:(?:left|right|first|other|second)\s+)?{_GARMENT}|(?:left|right)(?=\s*[,;:(]|\s+but\b))s?\b"
 _SAME_SIDE: Final = r"(?:(?:the\s+)?(?:(?:first|1st|other|opposite)(?:\s+(?:side|half|shoulder|one))?|(?:left|right)\s+(?:side|half|shoulder))(?:\s+of\s+(?:the\s+)?neck)?)"
 _THIS_SIDE: Final = r"(?:this|it|(?:(?:the\s+)?(?:second|2nd|other|left|right)|this)\s+(?:side|half|shoulder))(?:\s+of\s+(?:the\s+)?neck)?"
@@ -69,8 +69,9 @@ REFERENCES: Final[Kinds] = tuple(
         ("long", rf"(?P<long>{LONG})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
         ("lines", rf"(?P<n>{N})\s+(?P<row>{_ROW})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
         ("lines", rf"(?P<n>{N})\s+(?P<row>{_ROW})(?=\s+(?:as|like|the\s+same|exactly)\b)"),
-        ("rib", rf"(?:in\s+|of\s+)?(?:the\s+)?(?:{RIB}|rib(?:bing)?)(?:\s+(?:rounds?|rnds?|rows?))?\b"),
+        ("rib", rf"(?:in\s+|of\s+)?(?:the\s+)?(?:{RIB}|rib(?:bing)?|(?:cuff|welt)(?=\s+(?:exactly\s+|just\s+)?(?:as|like|the\s+same)\b))(?:\s+(?:rounds?|rnds?|rows?))?\b"),
         # --- of what ---
+        ("side", r"(?:in\s+)?the\s+same(?:\s+(?:way|manner))?(?=\s*[,.;]|\s*$|\s+but\b)"),
         ("side", rf"(?:{_LIKE}|to\s+(?:match|correspond(?:\s+(?:to|with))?)\s+){_SAME_SIDE}"),
         ("like", rf"(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?){_PART}"),
         ("like", rf"(?<=mirror\simage\s)of\s+(?:the\s+)?{_PART}"),

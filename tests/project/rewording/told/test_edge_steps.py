@@ -27,7 +27,7 @@ def test_each_step_is_a_sentence_wherever_its_place_stands() -> None:
         "Cast off 9 sts at the beginning of the next row and the remaining 8 two rows later.": "Bind off 9 sts at beginning of next row. Work 1 row even. Bind off rem 8 sts.",
         "Cast off 9 at the start of the next two rows, then 8 at the start of the two after.": "Bind off 9 sts at beginning of next two rows. Bind off 8 sts at beginning of next two rows.",
         "Cast off 3 sts at start of next 4 rows and the last 14 sts on the row after.": "Bind off 3 sts at beginning of next 4 rows. Bind off rem 14 sts.",
-        "Dec 1 st at neck edge on next RS row and the following RS row.": "Dec 1 sts at neck edge on next RS row, then every RS row 1 times.",
+        "Dec 1 st at neck edge on next RS row and the following RS row.": "Dec 1 st at neck edge on next RS row, then every RS row 1 times.",
     }
     assert {printed: written(printed) for printed in told} == told
 
@@ -36,10 +36,10 @@ def test_steps_go_on_beside_the_other_edge() -> None:
     """ "At the same time" joins every step of an edge to what is shaped at the other, not the last of them alone."""
     steps = "bind off 8 sts at armhole edge 1 times, at the same time bind off 7 sts at armhole edge 1 times"
     neck = "dec 1 st at neck edge every RS row 2 times"
-    assert written(f"D{neck[1:]}; at the same time, at armhole edge, bind off 8 sts once, and 7 sts once.") == f"Dec 1 sts{neck[8:]}, at the same time {steps}."
-    assert written(f"Bind off 8 sts at armhole edge once, then 7 sts once. At the same time {neck}.") == f"B{steps[1:]}, at the same time dec 1 sts{neck[8:]}."
+    assert written(f"D{neck[1:]}; at the same time, at armhole edge, bind off 8 sts once, and 7 sts once.") == f"Dec 1 st{neck[8:]}, at the same time {steps}."
+    assert written(f"Bind off 8 sts at armhole edge once, then 7 sts once. At the same time {neck}.") == f"B{steps[1:]}, at the same time dec 1 st{neck[8:]}."
     told = f"Shoulder sts are bound off from the armhole edge at the same time as the neck is decreased, as follows: {neck}; at the same time, bind off 8 sts at armhole edge once."
-    assert written(told) == f"Dec 1 sts{neck[8:]}, at the same time bind off 8 sts at armhole edge 1 times."
+    assert written(told) == f"Dec 1 st{neck[8:]}, at the same time bind off 8 sts at armhole edge 1 times."
 
 
 def test_what_does_not_say_how_often_or_on_which_rows_stays() -> None:

@@ -22,7 +22,7 @@ def written(printed: str) -> str:
         ("At neck edge, dec 1 st every row 3 times.", "dec 1 st at neck edge every row 3 times"),
         ("Dec 1 st at neck edge on next row and again on the row after.", "Dec 1 st at neck edge on next 2 rows"),
         ("Dec 1 st at each end of every row until 45 sts rem, then on foll 2 rows.", "Dec 1 st at each end of every row until 45 sts rem. Dec 1 st at each end of next 2 rows"),
-        ("Cast off 7 at beg of next 4 rows, then 8 at beg of foll 2 rows.", "Bind off 7 sts at beginning of next 4 rows. Bind off 8 sts at beginning of next 2 rows"),
+        ("Cast off 7 at beg of next 4 rows, then 8 at beg of foll 2 rows.", "Bind off 7 sts at beg of next 4 rows. Bind off 8 sts at beg of next 2 rows"),
         ("Dec at raglan edge on every RS row as set, at the same time dec 1 st at neck edge on next 4 rows.", "dec 1 st at neck edge on next 4 rows, at the same time Dec 1 st at armhole edge as before on every RS row"),
     ],
 )
