@@ -75,20 +75,18 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("row end", r"\bto\s+(?:the\s+)?row\s+end\b", "to end of row", "Row 1: *K1, p1, rep from * to row end."),
     row("bor m|of-r|of-the-r", r"\bto\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)-of-(?:the-)?(?:rnd|round)|bor)\s+(?:marker|m)\b", "to BOR", "Next rnd: K to beg-of-rnd marker."),
     row("to the end", r"\bto\s+the\s+end\b(?!\s+of\b)", "to end", "Next row (RS): Rib 3, yrn, rib 2 tog, rib to the end."),
-    row("edge", rf"(\b(?:dec(?:rease)?|inc(?:rease)?|{_OFF}|k\s?2\s?tog\.?)[^.;]*?)\s(?:on|along|at\s+the)\s+(?:the\s+)?({_EDGE})(?=\s+(?:of|on|in|every|each|twice|once|\d|foll|next|and)\b|\s*[.,])", r"\1 at \2", "Dec 1 st along neck edge of next 4 rows."),
-    row("edge", rf"(^\s*|[.]\s+)on\s+(?:the\s+)?({_EDGE}\s*,\s*)(?={_OFF})", r"\1at \2", "On neck edge, bind off 3 sts once, then 2 sts twice."),
     row("ending on|ending along", rf"\b(ending)\s+(?:on|along)\s+(?:the\s+)?(?={_EDGE})", r"\1 at ", "Knit for 1 cm, ending along armhole edge."),
     row("each|both|either", rf"(\b(?:dec(?:rease)?|inc(?:rease)?|k\s?2\s?tog\.?)\b[^.;]*?)\s(?:(?:at|on)\s+)?{_BOTH}\s+(?:of|on|in)\s+(?:the\s+)?(?=(?:next|every|each|foll|following|row|this|\d+(?:st|nd|rd|th))\b)", r"\1 at each end of ", "3rd and 4th rows: Dec 1 st on each side of row."),
     row("are left|should remain|should be left", rf"(^\s*|[.]\s+)({N}\s+{STS})\s+(?:are|should\s+be)\s+(?:left|remaining)(?=\s*[.]|\s*$)", r"\1\2 remain", "48 sts are left."),
     # --- which rows ---
-    row("right-side|right side", r"\bright[-\s]side\s+(?=rows?\b)", "RS ", "Decrease one stitch at the neck edge of the next 4 right-side rows."),
+    row("right-side|right side", r"\bright[-\s]side\s+(?=rows?\b)", "RS ", "Dec 1 st at each end of the next 4 right-side rows."),
     row("2nd|second|alt", rf"\b(?:every|each)\s+(?:2nd|second|alternate|alt)\s+(?={_ROW}\b)", "every other ", "2nd and every 2nd round: knit."),
     row("subsequent|each following|each foll", r"\b(?:every\s+subsequent|each\s+(?:following|foll|subsequent))\s+(?=\d+th|alt)", "every foll ", "Inc 1 st at neck edge of next and every subsequent 6th row to 50 sts."),
     row("the next and", r"^(\s*)the\s+(?=next\s+and\s+every\b)", r"\1", "The next and every foll 4th row until 34 sts rem: K1, ssk, k to last 3 sts, k2tog, k1."),
     row("following|foll|next", rf"^(\s*)(?:(?:on|in)\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+({_ROW})\s*(\([rw]s\))?\s*[:,]\s*(?=[a-z*(\[])", r"\1Next \2 \3: ", "On the next row, k2, p2 to last 2 sts, k2."),
     row(" a r", rf"\b(work|knit|purl)\s+a\s+({_ROW})\b", r"\1 1 \2", "Work a row even. K2tog. Fasten off."),
     row("end", r"\s*[,;]?\s*(?:and\s+)?end(?:ing)?\s+(?:(?:after|by|having)\s+)?(?:just\s+)?(?:complet(?:ing|ed)|work(?:ing|ed))\s+(?=(?:an?|the)\s+(?:rs|ws|right[-\s]side|wrong[-\s]side|purl|p|knit|k)\s+row\b)", ", ending with ", "Work in garter st for 4 rows, ending after working a WS row."),
-    row("at same time", r"\bat\s+same\s+time\b", "at the same time", "Dec 1 st at raglan edge on every RS row, at same time dec 1 st at neck edge on next 4 rows."),
+    row("at same time", r"\bat\s+same\s+time\b", "at the same time", "Work 10 rows even, at same time dec 1 st at each end of every 4th row."),
     # --- how far ---
     row("reach", rf"\b(until|till)\s+(?:the\s+|your\s+)?([a-z]+(?:\s+edge)?)\s+(?:has\s+)?reach(?:es|ed)\s+(?={LONG})", r"\1 \2 measures ", "Work chart peak until piece has reached 5 cm."),
     # --- yarns and stitches ---
