@@ -174,7 +174,7 @@ class PageLines:
         return pieces
 
     def _with_next(self, note: Piece, before: str, sentence: str) -> list[Piece]:
-        """Put a sentence to the note before it; the two are a line if they read together, as a row and how often.
+        """Put a sentence to the note before it; the two are a line if they read together.
 
         Args:
             note: What is not read yet.

@@ -48,15 +48,16 @@ def join_at_once(lines: list[Line]) -> list[Line]:
 def _steps_told_apart(line: Line) -> Line:
     """Return a line with what is refused put before two edges of which one has had a step in it just before.
 
-    Of "bind off 4 sts at armhole edge, then 2 sts twice, and at the same time ..." the first step runs beside the
-    other edge too.
+    Of "bind off 4 sts at armhole edge, then 2 sts twice, and at the same time ..." the first step runs beside
+    the other edge too.
     """
     made: list[Sentence] = []
     for one in line.sentences:
         before = made[-1] if made else None
-        if isinstance(one, EdgesTogether) and isinstance(before, EdgeShaping) and before.stitch == "bo":
-            if any(part.stitch == "bo" and part.edge == before.edge for part in one.parts):
-                made.append(AtOnce(one.place))
+        step = before.edge if isinstance(before, EdgeShaping) and before.stitch == "bo" else ""
+        beside = one.parts if isinstance(one, EdgesTogether) else ()
+        if any(part.stitch == "bo" and part.edge == step for part in beside):
+            made.append(AtOnce(one.place))
         made.append(one)
     return line if len(made) == len(line.sentences) else replace(line, sentences=tuple(made))
 

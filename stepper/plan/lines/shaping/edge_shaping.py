@@ -34,6 +34,9 @@ def work_at_edge(instruction: EdgeShaping, needles: Needles) -> None:
     side = side_beginning_at(instruction.edge, instruction.place, needles)
     if not side:
         return
+    if refuse_other_side(instruction, side, needles):
+        needles.lose()
+        return
     begins, ends = edge_rows(instruction, side, needles)
     first = () if instruction.first is None else (_once(instruction.first),)
     before, goes_on = len(needles.findings), bool(needles.section.pattern)
@@ -54,6 +57,16 @@ def work_at_edge(instruction: EdgeShaping, needles: Needles) -> None:
     if end is not None and len(needles.findings) == before:
         tell_how_often(instruction.legs, worked, needles)
         work_between(end - len(needles.drafts), needles, instruction.place, goes_on=goes_on)
+
+
+def refuse_other_side(instruction: EdgeShaping, side: str, needles: Needles) -> bool:
+    """Report stitches bound off or cast on at an edge on rows that begin at the other; tell whether any are."""
+    other = any(leg.side not in ("", side) for leg in instruction.legs)
+    if instruction.stitch not in ("bo", "co") or not other:
+        return False
+    told = f"{side} rows begin at the {instruction.edge} edge, as the piece is shaped so far, and no others."
+    needles.report(instruction.place, told, "Say on rows of which side it is worked.")
+    return True
 
 
 def _once(row: Numbers) -> Leg:

@@ -1,9 +1,9 @@
 """Shape both edges of a piece side by side, each at its own intervals: armhole and neck of a V-neck. No I/O.
 
 Common practice ("at the same time"): both count their rows from the next one on. On a row that both fall on,
-one is worked at its beginning and the other at its end. Stitches are bound off where a row begins at the edge, and
-steps of one edge follow each other ("8 sts once, 7 sts once"). A shaping that goes on until so many stitches are
-left is worked as often as that takes beside the other, whose number of times is said.
+one is worked at its beginning and the other at its end. Stitches are bound off where a row begins at the
+edge, and steps of one edge follow each other ("8 sts once, 7 sts once"). A shaping that goes on until so many
+stitches are left is worked as often as that takes beside the other, whose number of times is said.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from dataclasses import replace
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import Template
 from stepper.plan.lines.rounds import work_template
-from stepper.plan.lines.shaping.edge_shaping import edge_rows, refuse_as_before
+from stepper.plan.lines.shaping.edge_shaping import edge_rows, refuse_as_before, refuse_other_side
 from stepper.plan.lines.shaping.edge_sides import side_beginning_at
 from stepper.plan.lines.shaping.intervals import work_between
 from stepper.plan.lines.shaping.side_by_side import join_shapings
@@ -46,6 +46,8 @@ def work_edges_together(instruction: EdgesTogether, needles: Needles) -> None:
         if part.edge in sides and not off:
             told = f"two shapings of the {part.edge} edge are worked one after the other, not side by side."
             needles.report(part.place, told, "Write how often each is worked in a line of its own.")
+            break
+        if refuse_other_side(part, side, needles):
             break
         sides[part.edge] = side
         begins, ends = edge_rows(part, side, needles)
@@ -207,7 +209,7 @@ def _rows_of(part: EdgeShaping, needles: Needles, *, after: int = 0, begins: str
         part: The shaping.
         needles: The knitting in hand.
         after: The row of the step before it at the same edge; 0 if there is none.
-        begins: Side of the rows that alone can shape it, as only their beginning is at the edge; empty if any can.
+        begins: Side of the rows that alone can shape it, as only they begin at the edge; empty if any can.
     """
     rows, at = list[int](), after
     if part.first is not None:

@@ -25,7 +25,7 @@ _EDGE: Final = r"(?:(?:the|each)\s+)?(?P<edge>neck|armhole|shoulder|front|side|i
 _SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 _ROWS: Final = (
     rf"(?:(?P<this>this\s+and\s+(?:the\s+)?next)\s+(?:(?P<thisside>{_SIDE})\s+)?rows?"
-    rf"|(?:the\s+)?(?:(?P<alt>(?:(?P<altmany>{N})\s+)?(?:next|following|foll\.?)\s+(?:alt(?:ernate)?\.?|2nd|second|other)|(?:row\s+after\s+(?:the\s+)?next))|(?P<next>next|following|foll\.?)(?:\s+(?P<many>{N}))?)(?:\s+(?P<nextside>{_SIDE}))?(?:\s+rows?|(?<=next))"
+    rf"|(?:the\s+)?(?:(?P<alt>(?:(?P<altmany>{N})\s+)?(?:next|following|foll\.?)\s+(?:(?P<altmore>{N})\s+)?(?:alt(?:ernate)?\.?|2nd|second|other)|(?:row\s+after\s+(?:the\s+)?next))|(?P<next>next|following|foll\.?)(?:\s+(?P<many>{N}))?)(?:\s+(?P<nextside>{_SIDE}))?(?:\s+rows?|(?<=next))"
     rf"|(?:the\s+)?(?:(?P<after>{N})\s+(?:rows?\s+)?(?:after(?:\s+(?:that|those|these|them))?|following|thereafter)|(?P<later>row\s+after(?:\s+that)?))(?=\s*[,.;]|\s*$|\s+and\b|\s+then\b)"
     rf"|(?:the\s+)?(?P<every>(?:every|each|all(?:\s+the)?)\s+)?(?:(?P<other>other|alt(?:ernate)?\.?|2nd|second)\s+)?(?:(?P<side>{_SIDE})\s+)?(?P<row>rows?))"
 )
@@ -231,7 +231,7 @@ def _is_every(rows: ToldPhrase | None) -> bool:
         return False
     many = rows.match.group().rstrip(" :,)").lower().endswith("rows")
     told = rows.get("next") and rows.get("nextside") and not rows.get("many")
-    return bool(rows.get("row") or (many and (told or (rows.get("alt") and not rows.get("altmany")))))
+    return bool(rows.get("row") or (many and (told or (rows.get("alt") and not (rows.get("altmany") or rows.get("altmore"))))))
 
 
 def _sentence(step: _Step, before: _Step | None, *, alone: bool) -> str:
@@ -261,11 +261,12 @@ def _sentence(step: _Step, before: _Step | None, *, alone: bool) -> str:
     if _is_every(rows):
         return _on_every(what, step, edge, often, end, side, alone=alone)
     if rows.get("alt"):
-        again = int(many) if (many := rows.get("altmany") or "1").isdigit() else 0
+        many = rows.get("altmany") or rows.get("altmore") or "1"
+        again = int(many) if many.isdigit() else 0
         if side or often or step.rest or before is None or not _is_one_row(before):
             return ""
         if edge and not end:
-            return f"{what} at {edge} every 2nd row {rows.get('altmany') or 1} times"
+            return f"{what} at {edge} every 2nd row {many} times"
         return ". ".join([f"Work 1 row even. {what} at {end} of next row"] * again) if end and again < _MOST else ""
     if step.rest and not end:
         return f"Bind off rem {step.number} sts" if rows.get("later") and not often else ""
