@@ -25,6 +25,8 @@ LEFT = (
     "P 1 row.\nNext row (RS): K1, ssk, k to end.\nP 1 row.\nBind off.\n== right front\nCast on 20 sts. Work flat.\nWork 4 rows in k1, p1 rib.\n"
 )
 
+MIRRORED = "== left front\nCast on 40 sts. Work flat.\nRow 1 (RS): K to last 3 sts, k2tog, k1.\nRow 2: Purl.\n"
+
 
 def _(before: str, lines: str, means: str, rows: dict[int, str] | None = None, **more: str) -> Stretch:
     return Stretch(before=before, lines=lines, means=means, rows=rows or {}, **more)
@@ -36,6 +38,30 @@ ENDS = "Neck: At the end of every RS row, k to last 3 sts, k2tog, k1, 2 times in
 
 # fmt: off
 SHAPING: tuple[Stretch, ...] = (
+    # --- steps at an edge, told in a list ---
+    _(FRONT, "At neck edge bind off 4 sts once and 2 sts twice.", "40 36 36 34 34 32"),
+    _(FRONT, "Bind off 6 sts at the neck edge, then 3 sts at same edge once more.", "40 34 34 31"),
+    _(FRONT, "At beg of next WS row (neck edge) bind off 6 sts, then 3 sts at same edge once more.", "40 34 34 31"),
+    _(FRONT, "Cast off 3 sts at armhole edge on next row, then 2 sts at the same edge on alternate rows twice.", "37 37 35 35 33"),
+    _(FRONT, "Dec 1 st at neck edge on next RS row and the following RS row; at the same time, at armhole edge, bind off 8 sts once, 8 sts once, and 7 sts once.", "31 31 22 22 15"),
+    _(FRONT, "Bind off 4 sts at armhole edge once, then 2 sts twice. At the same time dec 1 st at neck edge every RS row 3 times.", "35 35 32 32 29"),
+    _(FRONT, "Bind off 4 sts at armhole edge once. Bind off 2 sts at armhole edge twice, at the same time dec 1 st at neck edge every RS row 3 times.", ""),
+    _(FRONT, "At neck edge bind off on every RS row 3 sts once, 2 sts twice.", ""),
+    _(F, "Cast off 9 sts at the beginning of the next row and the remaining 31 two rows later.", "31 31 0"),
+    _(F, "Cast off 15 sts at beg of next row, then 10 at beg of foll 2 alt rows.", "25 25 15 15 5"),
+    _(F, "Cast off 9 at the start of the next two rows, then 8 at the start of the two after.", "31 22 14 6"),
+    _(F, "At beg of foll WS rows, cast off 3 sts once, 2 sts twice.", "40 37 37 35 35 33"),
+    _(F, "Cast off 3 sts at the end of the next row, then 5 two rows later.", ""),
+    # --- a row behind a colon, and how often ---
+    _(F, "Increase for the neckline at the beginning of every RS row: knit 2, M1L, knit to end. Increase 4 times in total = 44 sts.", "41 41 42 42 43 43 44", {1: "k2 m1l k38"}),
+    _(F, "Decrease 1 st at neck edge on next RS row (k1, ssk, k to end), then every RS row 2 times more.", "39 39 38 38 37"),
+    _(F, "Decrease every RS row: k1, ssk, k to end. Repeat 4 times.", ""),
+    _(R, "Decrease on both sides of the marker: k1, k2tog, k to last 3 sts, ssk, k1. Repeat the decreases with 2 cm between, a total of 3 times = 34 sts.", "38 38*5 36 36*5 34"),
+    _(R, "Round 1: K1, k2tog, k to last 3 sts, ssk, k1.\nRound 2: Knit.\nDo these two rounds 3 times and you'll have 34 sts.", "38 38 36 36 34 34"),
+    _(R, "Round 1: *K8, k2tog; rep from * to end.\nRound 2: Knit.\nRound 3: *K7, k2tog; rep from * to end.\nRound 4: Knit.\nOne stitch fewer before each k2tog, every other round. Carry on like that until you have 24 sts left.", "36 36 32 32 28 28 24"),
+    _(F, "Working on these sts only, dec 1 st at each end of next 2 rows.", "38 36"),
+    _(F, "Knit 2 ridges, ending with a WS row.", "40*4"),
+    _(f"{MIRRORED}Bind off.\n== right front\nCast on 40 sts. Work flat.\n", "Make it a mirror image of the left front.", "39 39 0", {1: "k1 ssk k37"}),
     # --- rows named one after the other ---
     _(F, "Dec 1 st at each end of next row, then once more on the following row.", "38 36"),
     _(F, "Dec 1 st at each end of next row, then once more on the following RS row.", "38 38 36"),
