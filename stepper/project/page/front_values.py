@@ -66,7 +66,7 @@ _WEIGHED = regex(
 _BRACKETED = regex(rf"([A-Za-z][A-Za-z' -]{{1,60}}?)\s*\(({_LETTERS})\)")
 _ROLE_SHADED = regex(
     r"\b(?P<role>(?i:main|contrast(?:ing)?))\s+(?i:colou?r|shade)\s*(?P<number>[1-9])?\s*"
-    r"\((?!(?-i:MC|CC\d?)\))(?P<name>[A-Za-z][A-Za-z' -]*)\)"
+    r"\((?!(?-i:MC|CC\d?)\))(?P<name>[A-Za-z][A-Za-z' -]{2,})\)"
 )
 """A yarn called by what it does, and its colour: "Main colour (grey): 5 balls"."""
 _ROLE = regex(
@@ -351,7 +351,8 @@ def _skein(text: str) -> tuple[int | None, int | None]:
 def _yarn_name(text: str) -> str:
     """Strip the amounts from the name of a yarn: "3 skeins oat" is oat."""
     text = re.sub(r"\d+(?:\s*[(\[][^)\]]*[)\]])?\s*(?:x\s*)?(?:skeins?|balls?|hanks?|g|m|yds?)?\b", " ", text)
-    idle = r"\b(?:of|in|shade|colou?r|each|main|contrast|contrasting|approx|and)\b"
+    text = re.split(r"\b(?:in|of)\s+an?\s+", text)[-1]
+    idle = r"\b(?:of|in|shade|colou?r|each|main|contrast|contrasting|approx|and|one)\b"
     text = re.sub(idle, " ", text, flags=re.I)
     words = re.findall(r"[A-Za-z][A-Za-z'-]*", text)
     return " ".join(words[-3:]).lower() if 0 < len(words) <= 8 else ""

@@ -189,7 +189,7 @@ LINES: tuple[Synonym, ...] = (
         r"\1. go on in \2",
         "Change to 4 mm needles and st.st.",
     ),
-    row("rejoin", r"\b[Rr]ejoin\s+([A-Z]\w?)\b", r"with \1", "Rejoin MC, k to end.", exact=True),
+    row("rejoin", r"\b[Rr]ejoin\s+([A-Z]\w?\d?)\b", r"with \1", "Rejoin MC, k to end.", exact=True),
     row(
         "in|using|with",
         rf"\b((?:[Cc]ast\s+on|CO|[Pp]ick\s+up\s+and\s+knit)\s+{N}(?:\s+{STS})?)\s+(?:in|using|with)\s+(?:yarn\s+)?(MC|CC\d?|[A-Z])\b",
