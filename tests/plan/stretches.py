@@ -114,6 +114,12 @@ STRETCHES: tuple[Stretch, ...] = (
     _(R, "Knit 1 rnd A, 1 rnd MC.\nRep last 2 rnds twice.", "40*6", yarns="AMAMAM"),
     _(R, "Using A, knit 1 rnd, purl 1 rnd.\nUsing MC, knit 2 rnds.\nRep last 2 rnds once.", "40*6", yarns="AAMMMM"),
     _(R, "Next rnd: *K2 A, k2 MC; rep from * around.\nNext rnd: Knit with A.", "40*2", yarns="AA"),
+    # --- colour rounds, told by their yarns ---
+    _(R, "Rnd 1: 1 A, 3 MC.\nRnd 2: all A.\nRnds 3-4: MC.\nThen do rnds 2 and 1, in that order.\nBreak A after this round.\nKnit 1 rnd.", "40*7", yarns="AAMMAAM"),
+    _(R, "Rnd 1: 2A, 1MC, *2A, 2MC, rep from *, end 1MC.\nThe rest is in A.\nKnit 1 rnd.", "40*2", yarns="AA"),
+    _(R, "Rnd 1: (3 A, 1 MC) around.\nRnd 2: Knit all sts in main colour.\nAlternate 1 stitch A, 1 stitch MC to the end of the round.", "40*3", yarns="AMA"),
+    _(R, "Rnd 1: 1 A, 2 MC.", ""),
+    _(R, "Rnd 1: *M2, A1*", ""),
     _(R, "With A, knit 1 rnd.\nWith MC, knit 3 rnds.\nRep last 4 rnds once.\nKnit 2 rnds.", "40*10", yarns="AMMMAMMMMM"),
     _(F, "Join A. Knit 2 rows.\nWith MC, work 2 rows in st st.\nWith A, knit 2 rows.\nBreak A and cont in MC only.\nWork 2 rows in st st.", "40*8", yarns="AAMMAAMM"),
     _(F, "With A, k 1 row.\nBreak A.\nP 1 row.", "40*2", yarns="AM"),
