@@ -113,12 +113,6 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     ),
     # --- colours in a row ---
     row(
-        "to end|around|across",
-        rf"\b([kp])(?:nit|url)?\s*[(\[]\s*(\d+)\s?({_YARN})\s*,\s*(\d+)\s?({_YARN})\s*[)\]]\s*(?=to\s+end|around|across|\d|twice)",
-        r"(\1\2 with \3, \1\4 with \5) ",
-        "1st row: K (2A, 2B) to end.",
-    ),
-    row(
         "k|p",
         rf"\b([kp])\.?\s?(\d+)\s?({_YARN})(?=\s*[,;.)*\]]|\s*$)",
         r"\1\2 with \3",

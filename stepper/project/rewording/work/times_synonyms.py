@@ -35,7 +35,7 @@ TIMES: tuple[Synonym, ...] = (
     ),
     row(
         "do ",
-        rf"{_START}do\s+(?={_SPAN}\s*,?\s+(?:{_OFTEN}|{N}\s+times|a\s+total\s+of|until)\b)",
+        rf"{_START}(?:then\s+|now\s+)?do\s+(?={_SPAN}\s*(?:,?\s+(?:{_OFTEN}|{N}\s+times|a\s+total\s+of|until|in\s+(?:that|this)\s+order)\b|\.?\s*$))",
         r"\1work ",
         "Do rnds 1 and 2 three times in all.",
     ),
