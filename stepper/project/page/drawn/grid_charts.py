@@ -113,8 +113,9 @@ def _drawn(rows: Sequence[str], at: int) -> tuple[_Draft | None, int]:
     while end > at and not rows[end - 1]:
         end -= 1
     spaced = any(" " in row for row in rows[at:end])
-    numbered = len(draft.rows) > _FEWEST and all(number is not None for number, _ in draft.rows)
-    told = bool(draft.legend) or numbered  # else it may be an ornament, or letters set wide
+    numbers = [number or 0 for number, _ in draft.rows]
+    numbered = len(numbers) > _FEWEST and numbers == sorted(numbers, reverse=True) and all(numbers)
+    told = bool(draft.legend) or numbered  # else it may be an ornament, or rows of stitches without commas
     whole = (
         len(draft.rows) >= _FEWEST and told and spaced and rows[at] and not _is_legend_alone(rows[at], draft)
     )
