@@ -25,7 +25,7 @@ from stepper.plan.stitches.row_elements import fixed_uses
 from stepper.plan.stitches.run_repeats import condense
 from stepper.project.instructions import Phrase, StopShort
 from stepper.project.laying_out import BeginFurther, BeginsAt
-from stepper.project.stitchwork import Across, Mark, Work
+from stepper.project.stitchwork import Across, Mark, Until, Work
 
 
 def stop_short(instruction: StopShort, needles: Needles) -> None:
@@ -146,6 +146,9 @@ def split_at_beginning(instruction: Phrase, needles: Needles) -> tuple[Phrase | 
         The round, if any of it stands there, and the stitches to the new beginning; None if they are stitches
         of this very round, or the line is none of that kind.
     """
+    closed = _past_the_end(instruction, needles)
+    if closed is not None:
+        return closed
     *elements, mark = instruction.elements
     if not isinstance(mark, Mark) or mark.stitch != "pm" or not begins_round(mark.name):
         return None
@@ -166,6 +169,29 @@ def split_at_beginning(instruction: Phrase, needles: Needles) -> tuple[Phrase | 
     if uses != needles.count:
         return None
     return replace(instruction, elements=tuple(elements)), further
+
+
+def _past_the_end(instruction: Phrase, needles: Needles) -> tuple[Phrase, BeginFurther] | None:
+    """Take a round that closes a heel apart from the heel stitches that it knits once more behind its end.
+
+    "Knit across heel sts, pick up and knit 15, work across instep, pick up and knit 15, k8": all stitches of the
+    heel are worked before, and nothing but those of the next round can be knitted then.
+    """
+    *elements, more = instruction.elements
+    if not (isinstance(more, Work) and more.stitch == "k" and elements) or needles.counting.lost:
+        return None
+    first, *others = elements
+    back = [one for one in elements if isinstance(one, Across) and one.name in needles.held]
+    picks = [one for one in elements if isinstance(one, Work) and one.stitch == "pu"]
+    across = isinstance(first, Across) and first.name not in needles.held
+    to_end = isinstance(first, Until) and first.goal == "end"
+    plain = all(isinstance(one, Work | Across) for one in others)
+    if not plain or not picks or [one.name for one in back] != ["instep"] or not isinstance(elements[-1], Work):
+        return None
+    whole = needles.count if across or to_end else fixed_uses(first, needles.size)
+    if whole + sum(fixed_uses(one, needles.size) for one in others) != needles.count or elements[-1].stitch != "pu":
+        return None
+    return replace(instruction, elements=tuple(elements)), BeginFurther(more.times, more.place)
 
 
 def _without_end(phrase: tuple[Item, ...], number: int) -> tuple[Item, ...] | None:

@@ -83,6 +83,7 @@ def write_needle_layouts(line: Reworded) -> Reworded:
     """
     if not _TELLS.search(line.text):
         return line
+    line = _set_up(line)
     for start in reversed([match.end() for match in _STARTS.finditer(line.text)]):
         for write in (_heel, _united, _apiece, _laid, _named):
             made = write(line, start)
@@ -90,6 +91,26 @@ def write_needle_layouts(line: Reworded) -> Reworded:
                 line = made
                 break
     return line
+
+
+_PICK: Final = r"pick\s+up\s+(?:and|&)\s+(?:knit|k)\b"
+_SET_UP: Final = regex(rf"\b{_PICK}.*?\binstep\b.*\b{_PICK}[^.]*", re.IGNORECASE)
+"""A gusset that is taken up on both sides of the instep."""
+_PART_ENDS: Final = regex(r"\s*[.;]\s+(?:and\s+|then\s+)?(?:(?:on\s+)?(?:needle|N)\s?[1-4]\s*[:,]\s*)?", re.IGNORECASE)
+_HEADED: Final = regex(r"[.;:]\s+(?:on\s+)?(?:needle|N)\s?[1-4]\s*[:,]", re.IGNORECASE)
+
+
+def _set_up(line: Reworded) -> Reworded:
+    """Write a gusset that is told needle by needle as the one round that it is: no needle has its stitches before."""
+    found = _SET_UP.search(line.text)
+    if found is None or not _HEADED.search(line.text, 0, found.end()):
+        return line
+    pieces: list[str | tuple[int, int]] = []
+    at = 0
+    for match in _PART_ENDS.finditer(line.text, 0, found.end()):
+        pieces += [(at, match.start()), ", "]
+        at = match.end()
+    return laid_anew(line, 0, found.end(), [*pieces, (at, found.end())])
 
 
 def _numbers_in(needles: str) -> list[int]:
