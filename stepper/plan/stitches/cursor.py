@@ -16,7 +16,7 @@ from stepper.plan.model import Group, Item, Run
 from stepper.plan.stitches.both_sides import BALLS, cross_neck
 from stepper.plan.stitches.cable_cells import cross_again
 from stepper.plan.stitches.evenly import even_round, in_fabric, usual_change
-from stepper.plan.stitches.halves import HALVES, SAY_WHERE, Instep, half_left_over, in_halves
+from stepper.plan.stitches.halves import HALVES, SAY_WHERE, Instep, bounds_of, half_left_over, in_halves
 from stepper.plan.stitches.inline_repeats import said_so_often
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED, in_order, left_over, parts_of
 from stepper.plan.stitches.places import begins_round
@@ -116,7 +116,7 @@ class Cursor(RowRepeats):
             parts, bounds = in_halves(parts, self.instep, whole.end)
         else:
             if not self.ends.waiting:
-                raise MisfitError(parts[0][0].place, UNDIVIDED, SAY_HOW)
+                self._lay_on_two(parts)
             bounds = [*self.ends.waiting, whole.end]
             parts = in_order(parts, len(bounds))
         kept = [(one, {place for place in one.waiting if place in bounds}) for one in (self.ends, self.halves)]
@@ -134,6 +134,20 @@ class Cursor(RowRepeats):
                 one.placed += [self.made] * (end in here)
         self.facing = whole
         return items
+
+    def _lay_on_two(self, parts: list[tuple[Mark, tuple[Element, ...]]]) -> None:
+        """Take the first of two needles as that of the instep, where the rounds begin with it, and tell it.
+
+        Raises:
+            MisfitError: they do not, or there are other needles.
+        """
+        first, bounds = parts[0][0], bounds_of(self.instep, self.facing.end)
+        two = sorted(mark.name for mark, _ in parts) == ["1", "2"]
+        if self.instep is None or self.instep[0] or len(bounds) != 1 or not two:
+            raise MisfitError(first.place, UNDIVIDED, SAY_HOW)
+        told = f"needle 1 is taken to hold the instep, {bounds[0]} stitches, with which the round begins."
+        self.supplies.tell(first.place, told)
+        self.ends.waiting = bounds
 
     def work(self, elements: tuple[Element, ...]) -> list[Item]:
         """Work elements one after the other; return the resulting items.
