@@ -91,6 +91,8 @@ def reword(
         printed = put_words(printed, head) if ":" in plain else printed
     if spoken:
         printed = _as_printed_elsewhere(printed)
+    if "instep" in printed.text.lower():
+        printed = write_needle_layouts(printed)  # before a table takes out which needle is the instep
     printed = write_counts_apart(write_colour_counts(printed))
     line = sign_yarns(printed) if signed else printed
     yarns = line.yarns

@@ -81,6 +81,10 @@ _GOES_ON: Final = regex(
     re.IGNORECASE,
 )
 """What a sentence opens with that tells how all rounds go on."""
+_SO_MANY: Final = regex(
+    rf"(?:work|knit)\s+(?P<n>{N})\s+(?:rounds|rnds)\s*(?:(?:even|straight)\s*)?,?\s*(?:(?:with|keeping|working)\s+)?(?=(?:the\s+)?(?:instep|sole|front|back|needle|N\d|in\s))",
+    re.IGNORECASE,
+)
 _AND: Final = regex(r"\s*(?:,\s*(?:and\s+)?|and\s+|while\s+|;\s*)", re.IGNORECASE)
 _FAR: Final = regex(r"\s*,?\s*(?P<far>(?:until|till|for)\b[^;]*?)(?=\.(?:\s|$)|$)", re.IGNORECASE)
 _FIRST_LONG: Final = regex(rf"\s*(?:for\s+(?P<long>{LONG})\s*,\s*)?", re.IGNORECASE)
@@ -112,7 +116,7 @@ def write_foot_rounds(line: Reworded) -> Reworded:
     start = label.end() if label is not None else 0
     row = _ROW.match(text, start)
     begin = row.end() if row is not None else start + len(text[start:]) - len(text[start:].lstrip())
-    if row is None and (went := _going_on(line, begin)) is not None:
+    if (went := _going_on(line, begin, alone=row is not None)) is not None:
         return went
     read = _round(text, begin)
     if read is None:
@@ -262,6 +266,8 @@ def _clause(text: str, at: int) -> int | None:
             break
         end += 1
     words = text[at:end].rstrip()
+    if words and _REST.fullmatch(words) is not None:
+        return at + len(words)
     fits = bool(words) and _STITCHES.match(words) is not None and _FORBIDDEN.search(words) is None and ":" not in words
     return at + len(words) if fits else None
 
@@ -310,12 +316,19 @@ def _written(parts: list[_Part]) -> Words:
     return made
 
 
-def _going_on(line: Reworded, begin: int) -> Reworded | None:
-    """Write rounds that go on until something is reached, told by their places; None if the line tells none."""
+def _going_on(line: Reworded, begin: int, *, alone: bool) -> Reworded | None:
+    """Write rounds that go on until something is reached, told by their places; None if the line tells none.
+
+    Args:
+        line: The line.
+        begin: Where the rounds are told.
+        alone: Whether the head before them is of one round, which goes on to nothing.
+    """
     text = line.text
     first = _FIRST_LONG.match(text, begin)
     at = first.end() if first is not None else begin
-    lead = _GOES_ON.match(text, at)
+    rounds = _SO_MANY.match(text, at)
+    lead = rounds or _GOES_ON.match(text, at)
     if lead is None and (first is None or first["long"] is None):
         return None
     at = lead.end() if lead is not None else at
@@ -330,11 +343,27 @@ def _going_on(line: Reworded, begin: int) -> Reworded | None:
         at = glue.end()
     far = _FAR.match(text, at)
     long = first is not None and first["long"] is not None
+    if rounds is not None or alone:
+        if len(parts) < 2 or far is not None or long or _round_ends(text, at, None) is None:
+            return None
+        more = _one_less(rounds["n"]) if rounds is not None else ""
+        if rounds is not None and (alone or not more):
+            return None
+        return laid_anew(line, begin, at, [*_written(parts), *([f". Rep last round {more} times"] if more else [])])
     if len(parts) < 2 or (far is None) != long or _round_ends(text, at, far) is None:
         return None
     reach: Words = ["for ", first.span("long")] if long and first is not None else [*_until(far)] if far is not None else []
     end = far.end() if far is not None else at
     return laid_anew(line, begin, end, [*_written(parts), ". Rep last round ", *reach])
+
+
+def _one_less(number: str) -> str:
+    """Return a number of rounds without the one written out; empty for one that is too small or a word."""
+    rounds = [int(each) - 1 for each in re.findall(r"\d+", number)]
+    if not rounds or min(rounds) < 1:
+        return ""
+    first, *others = map(str, rounds)
+    return f"{first} ({', '.join(others)})" if others else first
 
 
 def _until(far: re.Match[str]) -> Words:

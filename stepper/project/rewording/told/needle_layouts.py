@@ -41,6 +41,8 @@ _LAYS: Final = regex(
     rf"(?:(?:over|on|onto|between|among)\s+(?:the\s+|your\s+)?(?:(?:two|three|four|[2-4])\s+)?(?:needles|dpns)\s*)?(?:[:,-]\s*)?(?:as\s+foll(?:ow)?s\s*:?\s*)?(?:(?:so\s+(?:that\s+)?(?:there\s+are\s+|you\s+have\s+)?|with\s+|having\s+))?",
     re.IGNORECASE,
 )
+_COUNTS: Final = regex(r"(?:(?:there\s+(?:are|should\s+be|will\s+be)|you(?:\s+should|\s+will)?(?:\s+now)?\s+have)(?:\s+now)?\s+)", re.IGNORECASE)
+"""What counts stitches where they lie."""
 _IS: Final = regex(
     rf"(?:the\s+)?(?:(?:{STS}\s+(?:on|of)\s+)?{_NEEDLES}\s*(?:is|are|holds?|=|:|has|have|form|forms|carry|carries|make)\s+(?:now\s+)?(?:the\s+|your\s+)?(?P<role>{_ROLE})(?:\s+(?:{STS}|half))?)", re.IGNORECASE
 )
@@ -49,7 +51,7 @@ _BARE: Final = regex(rf"{_NEEDLES}\s+(?:the\s+)?(?P<role>{_ROLE})(?:\s+{STS})?",
 _AND: Final = regex(r"\s*(?:[,;]\s*(?:(?:and|with|while)\s+)?|(?:and|with|while)\s+)", re.IGNORECASE)
 _STOP: Final = regex(r"\s*\)?\s*(?:$|\.(?:\s+|$))")
 _STARTS: Final = regex(r"(?:^|(?<=[.:])\s)\s*(?=\w)")
-_TELLS: Final = regex(r"\b(?:needles?|ndls?\.?|N\d)\b", re.IGNORECASE)
+_TELLS: Final = regex(r"\b(?:needles?|ndls?\.?|N\d|heel)\b", re.IGNORECASE)
 _UNITES: Final = regex(
     rf"(?:slip|place|put|transfer|move)\s+(?:the\s+|all\s+)*{STS}\s+(?:from|of|on)\s+(?:needle|N)\s?(?P<a>[1-4])\s+(?:on\s+to|onto|to)\s+(?:needle|N)\s?(?P<b>[1-4])\s*,?\s+and\s+(?:(?:the\s+)?(?:those|{STS})\s+)?(?:from|of|on)\s+(?:needle|N)\s?(?P<c>[1-4])\s+(?:on\s+to|onto|to)\s+(?:needle|N)\s?(?P<d>[1-4])\s*[,;:(-]*\s*(?P<n>{N})\s+{STS}\s+on\s+each(?:\s+needle)?\s*\)?(?=\s*(?:\.|$))",
     re.IGNORECASE,
@@ -63,6 +65,10 @@ _HEEL: Final = regex(
     re.IGNORECASE,
 )
 """The first needle knitted before the heel, which is worked over the second."""
+
+
+Words = list[str | tuple[int, int]]
+"""What is written anew: words, or where in the line they are from."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,7 +111,7 @@ def _set_up(line: Reworded) -> Reworded:
     found = _SET_UP.search(line.text)
     if found is None or not _HEADED.search(line.text, 0, found.end()):
         return line
-    pieces: list[str | tuple[int, int]] = []
+    pieces: Words = []
     at = 0
     for match in _PART_ENDS.finditer(line.text, 0, found.end()):
         pieces += [(at, match.start()), ", "]
@@ -158,15 +164,18 @@ def _items(text: str, at: int) -> tuple[list[_Item], int]:
 
 def _laid(line: Reworded, start: int) -> Reworded | None:
     """Write stitches laid over needles; None if the sentence is none of that kind."""
-    verb = _LAYS.match(line.text, start)
-    items, end = _items(line.text, verb.end() if verb is not None else start)
-    if verb is None or _STOP.match(line.text, end) is None:
+    verb, counted = _LAYS.match(line.text, start), _COUNTS.match(line.text, start)
+    lead = verb or counted
+    if lead is None and line.text[:start].strip()[-1:] not in ("", "."):
+        return None  # "74 sts: 28 on N1, ..." counts them behind a colon, for other tables to read
+    items, end = _items(line.text, lead.end() if lead is not None else start)
+    if _STOP.match(line.text, end) is None:
         return None
     items.sort(key=lambda item: item.needle)
     if len(items) < 2 or [item.needle for item in items] != list(range(1, len(items) + 1)):
         return None
     counts = ", ".join(f"{_printed(item.number)} sts on needle {item.needle}" for item in items)
-    words = [f"Divide over {len(items)} needles, {counts}", *_instep({item.needle: item.role for item in items})]
+    words = [f"{'Divide' if verb is not None else 'Lying'} over {len(items)} needles, {counts}", *_instep({item.needle: item.role for item in items})]
     closes = re.match(r"\s*\)", line.text[end:])
     return laid_anew(line, start, end + (closes.end() if closes else 0), [". ".join(words)])
 
@@ -227,16 +236,28 @@ def _named(line: Reworded, start: int) -> Reworded | None:
     return laid_anew(line, start, at, words) if words else None
 
 
+_HEEL_NEXT: Final = regex(
+    rf"(?:k|knit)\s*(?:across\s+)?(?:the\s+)?(?:first\s+)?(?P<first>{N})\s*(?:instep\s+{STS}|{STS}\s+(?:for|of)\s+(?:the\s+)?instep)\s*[.;,]\s*(?:and\s+|then\s+|now\s+)*(?:the\s+)?(?:work\s+(?:the\s+)?)?heel(?:\s+flap)?\s+(?:is\s+)?(?:then\s+|now\s+)?(?:worked\s+)?(?:(?:back\s+and\s+forth|in\s+rows|flat)\s+)?"
+    rf"(?:over|on|across)\s+(?:the\s+)?(?:next|other|last|rem(?:aining)?)\s+(?P<n>{N})\s+{STS}(?:\s+(?:only|alone))?(?=\s*(?:[.]|$))",
+    re.IGNORECASE,
+)
+"""The instep knitted before the heel, which is worked over the others."""
+
+
 def _heel(line: Reworded, start: int) -> Reworded | None:
     """Write a heel over the second of two needles, behind the first; None if the sentences are none of that kind."""
+    behind = _HEEL_NEXT.match(line.text, start)
+    if behind is not None:
+        words: Words = ["K", behind.span("first"), " sts to new beginning. Work in rows over next ", behind.span("n"), " sts of heel, hold others for instep"]
+        return laid_anew(line, start, behind.end(), words)
     match = _HEEL.match(line.text, start)
     if match is None or (match["first"] and match["on"] != "2"):
         return None
     if not match["first"]:
         if line.text[:start].strip():
             return None  # what stands before it may say what is worked first
-        over: list[str | tuple[int, int]] = ["next ", match.span("n"), " sts"] if match["n"] else ["sts"]
+        over: Words = ["next ", match.span("n"), " sts"] if match["n"] else ["sts"]
         return laid_anew(line, start, match.end(), ["Work in rows over ", *over, f" of heel on needle {match['on']}, hold others for instep"])
     over = ["next ", match.span("n"), " sts of heel"] if match["n"] else ["sts of heel on needle 2"]
-    words: list[str | tuple[int, int]] = ["K needle 1 to the new beginning. Work in rows over ", *over, ", hold others for instep"]
+    words = ["K needle 1 to the new beginning. Work in rows over ", *over, ", hold others for instep"]
     return laid_anew(line, start, match.end(), words)

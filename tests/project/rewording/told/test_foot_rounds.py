@@ -21,6 +21,10 @@ WRITTEN = {
     "Continue with the sole in St st and the instep in pattern until foot measures 12 cm.": (
         "On sole: k to end; on instep: work in pattern to end. Rep last round until foot measures 12 cm."
     ),
+    "Work 4 rounds even, instep in pattern and sole in stockinette.": (
+        "On instep: work in pattern to end; on sole: k to end. Rep last round 3 times."
+    ),
+    "Rnd 2: Work even in established pattern on instep and in St st on sole.": "Rnd 2: On instep: work in pattern to end; on sole: k to end.",
     "For 5 cm, keep the front needle in pattern and the back needle in stockinette.": (
         "Front needle: work in pattern to end; back needle: k to end. Rep last round for 5 cm."
     ),

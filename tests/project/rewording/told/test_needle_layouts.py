@@ -21,6 +21,13 @@ WRITTEN = {
         "Divide over 2 needles, 8 sts on needle 1, 8 sts on needle 2."
     ),
     "Arrange sts so that there are 28 on each needle and join.": "28 sts on each needle. Join.",
+    "Needle 1: 16 sts, needle 2: 32 sts.": "Lying over 2 needles, 16 sts on needle 1, 32 sts on needle 2.",
+    "K across 32 instep sts, then work heel on next 30 sts only.": (
+        "K32 sts to new beginning. Work in rows over next 30 sts of heel, hold others for instep."
+    ),
+    "Knit across heel sts. Pick up and knit 9 sts along the flap. N1: Work across instep. N2: Pick up and knit 9 sts, k8.": (
+        "Knit across heel sts, Pick up and knit 9 sts along the flap, Work across instep, Pick up and knit 9 sts, k8."
+    ),
     "Knit across N1. The heel flap is worked back and forth over the 28 sts of N2; N1 sts are on hold.": (
         "K needle 1 to the new beginning. Work in rows over next 28 sts of heel, hold others for instep."
     ),
