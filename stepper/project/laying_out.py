@@ -63,7 +63,7 @@ class BeginFurther:
     """None for those on the first needle: `Knit the sts from N1 onto N4`."""
     place: Span
     instep: bool = False
-    """Whether they are those before the instep: `Knit to the instep; this is the new beginning of the round`."""
+    """Whether they are those before the instep: `Knit to the instep; this is the new start of the round`."""
 
 
 @dataclass(frozen=True, slots=True)

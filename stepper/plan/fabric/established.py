@@ -248,8 +248,8 @@ def _closes_heel(draft: DraftRound) -> bool:
 def _with_instep(draft: DraftRound, number: int, needles: Needles) -> list[Column]:
     """Return the columns behind a round that closes a heel, whatever its flap was worked in.
 
-    The instep goes on in its pattern; the knitted heel and what was picked up are the sole, in stockinette (common
-    practice).
+    The instep goes on in its pattern; the knitted heel and what was picked up are the sole, in stockinette
+    (common practice).
 
     Raises:
         UnknownFabricError: the instep's cannot be told.

@@ -174,8 +174,8 @@ def split_at_beginning(instruction: Phrase, needles: Needles) -> tuple[Phrase | 
 def _past_the_end(instruction: Phrase, needles: Needles) -> tuple[Phrase, BeginFurther] | None:
     """Take a round that closes a heel apart from the heel stitches that it knits once more behind its end.
 
-    "Knit across heel sts, pick up and knit 15, work across instep, pick up and knit 15, k8": all stitches of the
-    heel are worked before, and nothing but those of the next round can be knitted then.
+    "Knit across heel sts, pick up and knit 15, work across instep, pick up and knit 15, k8": all stitches of
+    the heel are worked before, and nothing but those of the next round can be knitted then.
     """
     *elements, more = instruction.elements
     if not (isinstance(more, Work) and more.stitch == "k" and elements) or needles.counting.lost:
@@ -186,10 +186,12 @@ def _past_the_end(instruction: Phrase, needles: Needles) -> tuple[Phrase, BeginF
     across = isinstance(first, Across) and first.name not in needles.held
     to_end = isinstance(first, Until) and first.goal == "end"
     plain = all(isinstance(one, Work | Across) for one in others)
-    if not plain or not picks or [one.name for one in back] != ["instep"] or not isinstance(elements[-1], Work):
+    last = elements[-1]
+    closes_it = isinstance(last, Work) and last.stitch == "pu"
+    if not plain or not picks or [one.name for one in back] != ["instep"] or not closes_it:
         return None
     whole = needles.count if across or to_end else fixed_uses(first, needles.size)
-    if whole + sum(fixed_uses(one, needles.size) for one in others) != needles.count or elements[-1].stitch != "pu":
+    if whole + sum(fixed_uses(one, needles.size) for one in others) != needles.count:
         return None
     return replace(instruction, elements=tuple(elements)), BeginFurther(more.times, more.place)
 

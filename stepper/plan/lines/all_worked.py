@@ -49,7 +49,11 @@ def work_until_none_waits(
         if len(needles.findings) > findings or needles.counting.lost:
             return
         now = _left_waiting(needles.drafts[-1])
-        if now >= (waiting[side] or 1) or now < leaves:
+        if now < leaves:
+            needles.report(place, f"the rows leave {now} stitches at a side, and never {leaves}.")
+            needles.lose()
+            return
+        if now >= (waiting[side] or 1):
             break
         waiting[side] = now
     needles.report(place, "the rows take in none of the stitches that wait beyond their turns.")

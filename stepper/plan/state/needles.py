@@ -65,7 +65,7 @@ class Needles:
     ends: tuple[int, ...] = ()
     """Where the needles of a sock end, but the last; empty if nobody can tell. Unit: stitches."""
     instep: tuple[int, int] | None = None
-    """Where the instep of a sock begins and ends; None if nobody can tell. Unit: stitches from the beginning."""
+    """Where the instep of a sock lies, begin and end; None if nobody can tell. Unit: stitches."""
     flat: bool = False
     joined: bool = False
     """Whether a line joined the piece in hand in the round."""

@@ -40,7 +40,7 @@ def over_needles(instruction: OverNeedles, needles: Needles) -> None:
         return
     instep = {place for place in needles.instep or () if 0 < place < total}
     if instruction.counted and not instep <= set(ends):
-        told = "the stitches are counted from the beginning of the round, and no needle ends where the instep does."
+        told = "they are counted from the beginning of the round, and no needle ends where the instep does."
         needles.report(place, told, SAY_HOW)
         return
     said, needles.ends = ends == needles.ends, ends

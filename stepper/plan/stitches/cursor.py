@@ -119,7 +119,8 @@ class Cursor(RowRepeats):
                 self._lay_on_two(parts)
             bounds = [*self.ends.waiting, whole.end]
             parts = in_order(parts, len(bounds))
-        kept = [(one, {place for place in one.waiting if place in bounds}) for one in (self.ends, self.halves)]
+        carried = (self.ends, self.halves)
+        kept = [(one, {place for place in one.waiting if place in bounds}) for one in carried]
         for one, here in kept:
             one.waiting = [place for place in one.waiting if place not in here]
         for number, (mark, inside) in enumerate(parts, 1):
@@ -128,7 +129,8 @@ class Cursor(RowRepeats):
             items += self.work(inside)
             if self.used != end:
                 holds, worked = end - start, self.used - start
-                raise half_left_over(mark, holds, worked) if of_foot else left_over(mark, number, holds, worked)
+                half = half_left_over(mark, holds, worked)
+                raise half if of_foot else left_over(mark, number, holds, worked)
             start = self.used
             for one, here in kept:
                 one.placed += [self.made] * (end in here)
@@ -218,7 +220,7 @@ class Cursor(RowRepeats):
             told = f'"{element.name}" may be what is on the needle or what is on hold without a name.'
             raise MisfitError(element.place, told, "Say how many stitches they are.")
         if here and element.name.split()[-1:] in (["instep"], ["sole"]):
-            told = f"the {element.name} is a part of what is on the needles, and how the rest is worked is not said."
+            told = f"the {element.name} is a part of what is on the needles; the rest is not told."
             raise MisfitError(element.place, told, SAY_WHERE)
         if here and all_here:
             self._until(Until(element.stitch, "end", None, None, element.place), items)

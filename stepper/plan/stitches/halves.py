@@ -1,4 +1,4 @@
-"""Rounds told by the halves of a foot, its instep and its sole, and where these lie after any other round. No I/O.
+"""Rounds told by the halves of a foot, its instep and its sole, and where they lie afterwards. No I/O.
 
 The instep is one stretch of the round; all other stitches are the sole, which lies in two pieces where the
 rounds begin in its middle, as behind a heel. Common practice.
@@ -16,7 +16,7 @@ HALVES: Final = ("instep", "sole")
 Instep = tuple[int, int]
 """Where the instep begins and ends. Unit: stitches from the beginning of the round."""
 NO_INSTEP: Final = "nothing before says which stitches are the instep, or nobody can tell any more."
-SAY_WHERE: Final = 'Say how it is worked with numbers, markers or needles, or where it lies: "Instep on needle 1."'
+SAY_WHERE: Final = 'Say it with numbers, markers or needles, or where the instep lies: "Instep on needle 1."'
 
 
 def bounds_of(instep: Instep | None, count: int) -> list[int]:
@@ -24,7 +24,9 @@ def bounds_of(instep: Instep | None, count: int) -> list[int]:
     return [place for place in instep or () if 0 < place < count]
 
 
-def moved_instep(before: Instep | None, count: int, halves: NeedleEnds, used: int, made: int) -> Instep | None:
+def moved_instep(
+    before: Instep | None, count: int, halves: NeedleEnds, used: int, made: int
+) -> Instep | None:
     """Return where the instep lies behind a round.
 
     Args:

@@ -34,7 +34,9 @@ _MOVED = ("k", "p", "sl")
 """Stitches that rows give a number and a place; a page that means another stitch by them is not read."""
 _DOUBLE = ("mds", "ds", "dst")
 _NEEDLE_NAME = regex(
-    r"(?:N|ndl\s?|needle\s?)(?P<number>[1-5])\s+(?:the\s+)?(?:needle\s?#?(?P=number)|(?:1st|2nd|3rd|4th|first|second|third|fourth)\s+needle)(?:\s*[(,-]\s*[a-z/ ]*\)?)?\.?", re.IGNORECASE
+    r"(?:N|ndl\s?|needle\s?)(?P<number>[1-5])\s+(?:the\s+)?needle\s?#?(?P=number)"
+    r"(?:\s*[(,-]\s*[a-z/ ]*\)?)?\.?",
+    re.IGNORECASE,
 )
 _TELLS_DOUBLE = regex(
     r"\bdouble\s+st(?:itch)?\b|\bgerman\s+short\s+rows?\b|\b(?:two|both|2)\s+(?:legs|strands)\b", re.I

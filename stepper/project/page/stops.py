@@ -44,7 +44,11 @@ _ON_NEEDLE = regex(
     re.I,
 )
 """What is worked or lies on one needle, each needle in a row of its own: "Needle 1: K to last 3 sts, …"."""
-_ON_HALF = regex(r"^(?:(?:round|rnd)s?\s+\d+\s*:\s*)?(?:on\s+(?:the\s+)?)?(?P<half>instep|sole)(?:\s+(?:sts|stitches|again))?\s*:\s*[kwp*(\[]", re.I)
+_ON_HALF = regex(
+    r"^(?:(?:round|rnd)s?\s+\d+\s*:\s*)?(?:on\s+(?:the\s+)?)?(?P<half>instep|sole)"
+    r"(?:\s+(?:sts|stitches|again))?\s*:\s*[kwp*(\[]",
+    re.I,
+)
 """What is worked on one half of a foot, each in a row of its own: "Instep: Work in pattern."."""
 _SHORTENED = regex(
     r"(?:(?<![:—-])\s(?:k|p)|\b(?:cont|foll|alt|rep|approx|patt|inc|dec)|\bat\s+(?:the\s+)?beg|\d\s+sts?|\bNos?)\.$",

@@ -39,8 +39,11 @@ _HEAD = regex(
     re.I,
 )
 _LABEL = regex(r"^\s*((?:\d\s?[x/]\s?\d\s+(?=rib))?[^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*", re.I)
-_NEEDLE = regex(r"(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)\d[\d\s,&and]*|each\s+needle|(?:front|back)\s+needle|on\s+(?:instep|sole)", re.I)
-"""A needle of a sock, or half of its round, which is not the name of a line: "N1:", "Needles 1 and 3:", "On sole:"."""
+_NEEDLE = regex(
+    r"(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)\d[\d\s,&and]*|(?:each|front|back)\s+needle|on\s+(?:instep|sole)",
+    re.I,
+)
+"""A needle of a sock or half of its round, which is not the name of a line: "N1:", "Needles 1 and 3:"."""
 _LABEL_SIDE = regex(r"\s*[,-]?\s*\(?\b([rw])s\)?$|\s*\(\s*(r|w)(?:ight|rong)\s+side\s*\)$", re.I)
 NOTE = regex(r"^\s*note\s*:\s*", re.I)
 

@@ -24,9 +24,7 @@ _THE: Final = r"(?:the\s+|these\s+)?"
 _ONE: Final = r"(?:1|one|an?|the\s+(?:first|next|last))(?![\w-])"
 _ROW: Final = r"(?:row|rnd|round)\b"
 _OVER: Final = rf"(?:\s+of\s+{_THE}{_ROW})?"
-_OF_ROW: Final = rf"(?:{_THE}{_ROW}|(?:the\s+)?(?:back|heel)\s+needle\b(?=\s*,\s*turn\b))"
-END: Final = rf"(?:{_THE}(?:very\s+)?end\b(?!\s+of\s+(?!{_OF_ROW}))(?:\s+of\s+{_OF_ROW})?)"
-"""The end of a row; that of the needle with the heel, at which it is turned, is one."""
+END: Final = rf"(?:{_THE}(?:very\s+)?end\b(?!\s+of\s+(?!{_THE}{_ROW}))(?:\s+of\s+{_THE}{_ROW})?)"
 ALONG: Final = (
     rf"(?:(?:all\s+(?:the\s+way\s+)?|right\s+)?(?:across|a?round|along)(?![a-z])(?:\s+(?:all\s+(?:the\s+)?{STS}|{_THE}{_ROW}))?"
     rf"|all\s+the\s+way(?!\s+(?:to|a?round|across|along))|to\s+{END}|(?:for\s+)?the\s+(?:whole|entire|rest\s+of\s+the)\s+{_ROW})"
@@ -51,7 +49,6 @@ GOALS: Final = (
     ("before", rf"{_TO}\s+(?:the\s+)?(?P<one>st(?:itch)?)\s+before\s+{PLACE}"),
     ("needle", rf"{_TO}\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<n>{N})\s+{STS}\s+(?:are\s+)?on\s+(?:the\s+|your\s+)?right(?:[-\s]hand)?\s+needle"),
     ("past", rf"{_TO}\s+(?P<n>{N})(?:\s+{STS})?\s+past\s+{PLACE}"),
-    ("middle", rf"{_TO}\s+(?:the\s+)?(?:middle|cent(?:er|re))\s+(?P<n>{N})\s+{STS}"),
     ("place", rf"{_TO}\s+{PLACE}"),
     ("end", ALONG),
 )  # fmt: skip
@@ -119,8 +116,6 @@ def write_goal(phrase: RowPhrase) -> str:
         return "to end"
     if kind == "needle":
         return ""
-    if kind == "middle":
-        return f"to middle {number} sts"
     if kind == "past":
         return f"to {number} sts past {place}"
     if kind == "place":
@@ -191,12 +186,6 @@ def _passed(phrase: RowPhrase) -> str | None:
     return f"{verb} ds" if re.search(r"(?:\bds|double st(?:itch)?),?\s+(?:and\s+|then\s+)?$", before) else None
 
 
-def _those(phrase: RowPhrase) -> str | None:
-    """Write the middle stitches, where the words before them work up to those."""
-    before = re.search(rf"(?:middle|cent(?:er|re))\s+(?P<n>{N})\s+{STS},?\s+(?:and\s+|then\s+)?$", phrase.match.string[: phrase.match.start()], re.IGNORECASE)
-    return f"{_verb(phrase)}{before['n']}" if before is not None else None
-
-
 def _as_printed(phrase: RowPhrase) -> str:
     return phrase.match.group().strip()
 
@@ -220,7 +209,6 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
     ("mark", r"(?:pm|place\s+(?:a\s+)?(?:marker|m)|sm|slm|slip\s+(?:the\s+)?(?:marker|m)|rm|remove\s+(?:the\s+)?(?:marker|m))(?![\w-])(?:\s+for\s+[a-z][a-z ]*?(?=\s*[,.;]|\s*$))?", _as_printed),
     ("turn", rf"(?:w\s?&\s?t|wrap\s+and\s+turn|turn)(?![\w-])(?:\s*[(\[]\s*(?P<bracket>leaving\s+\d[\d\s,()]*{_WORD})(?:\s+unworked)?\s*[)\]]|\s*,?\s*(?:and\s+)?leav(?:e|ing)\s+(?:the\s+)?rem(?:aining)?\.?\s+(?:{N}\s+)?{_WORD}\.?\s+(?:unworked|on\s+(?:a\s+)?(?:(?:st(?:itch)?[\s-])?holder|spare\s+needle|thread|waste\s+yarn|hold))(?![\w-]))?", lambda phrase: f"turn {phrase.get('bracket')}" if phrase.get("bracket") else _as_printed(phrase)),
     ("doubled", r"(?:(?:make|work)\s+(?:a\s+|one\s+|1\s+)?|1\s+|one\s+)?(?:ds|double\s+st(?:itch)?)(?![\w-])", lambda _: "ds"),
-    ("those", rf"{_V}\s+(?:those|these|them)(?![\w-])(?:\s+{STS})?(?=\s*[,.;]|\s*$)", _those),
     ("passed", rf"{_V}\s+(?:it|this\s+st(?:itch)?)(?![\w-])(?P<wrap>\s+(?:tog(?:ether)?\s+)?with\s+(?:its|the)\s+wrap)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?", _passed),
     ("more", rf"{_V}\s*(?P<n>{N})\s+more(?:\s+{STS})?(?=\s*[,.;]|\s*$)", _counted),
     ("dropped", r"(?:slip\s*,\s*slip\s*,\s*knit)(?![\w-])", lambda _: "ssk"),

@@ -23,7 +23,7 @@ _PART: Final = r"(?:(?:heel|thumb|palm|waste\s+yarn|scrap)\s+)?"
 _KNITTED: Final = rf"(?:k|knit|work)\s*(?:across\s+|over\s+)?(?:the\s+)?(?:(?:next|first|last|foll(?:owing)?|these)\s+)?(?P<n>{N})\s*{_PART}(?:{STS})?"
 _J: Final = r"\s*[,;.]?\s*(?:(?:and|then|now)\s+)*"
 _BACK: Final = rf"(?:slip|sl|place|return|put|move|transfer)\s+(?:{_THESE}\s*(?:\d[\d\s(),]*\s*)?{_PART}(?:{STS})?|the\s+(?:\d[\d\s(),]*\s*)?{_PART}{STS})\s*(?:back\s+)?(?:on\s+to|onto|to|on)\s+(?:the\s+|your\s+)?(?:left|lh|l\.h\.)(?:[-\s]?hand)?\s+needle"
-_MAIN: Final = rf"(?:the\s+|your\s+)?(?:(?:main|working|original|pattern)\s+(?:yarns?|wool|colou?r)|(?-i:MC|CC))"
+_MAIN: Final = r"(?:the\s+|your\s+)?(?:(?:main|working|original|pattern)\s+(?:yarns?|wool|colou?r)|(?-i:MC|CC))"
 _AGAIN: Final = rf"(?P<again>{_J}(?:{_WITH}\s+{_MAIN}\s*,?\s*)?(?:k|knit|work)\s+(?:over\s+)?{_THESE}(?:\s+\d[\d\s(),]*)?(?:\s+{STS})?(?:\s+again)?(?P<patt>\s+in\s+patt(?:ern)?)?(?:\s+again)?(?:\s+{_WITH}\s+{_MAIN})?(?=\s*[,.;]|\s*$))?"
 _OPENINGS: Final = tuple(
     regex(rf"\b{knitted}{_J}{_BACK}{_AGAIN}", re.IGNORECASE)
