@@ -108,6 +108,7 @@ def _entry(left: LeftOpen, text: str, folder: Path) -> dict[str, Any]:
     }
     if left.kind is LeftKind.ROW:
         asked = look_at(left, text)
+        changes = find_fitting(asked, take_in_hand(text, folder))
         entry["proposed"] = {
             "kept": asked.proposal.kept.value,
             "rows": asked.proposal.rows,
@@ -116,7 +117,7 @@ def _entry(left: LeftOpen, text: str, folder: Path) -> dict[str, Any]:
             "before": asked.so_far.stitches,
             "changes": [
                 {"kind": each.kind.value, "words": each.words, "instead": each.instead, "read": each.text}
-                for each, _ in find_fitting(asked, take_in_hand(text, folder))
+                for each, _ in changes
             ],
         }
     return entry

@@ -13,7 +13,7 @@ from typing import Final
 from stepper.plan.mended import Worked, find_worked
 from stepper.project.page.quoting import comment
 from stepper.project.page.unread.kept_rows import marked_rows, put_rows
-from stepper.project.page.unread.left_open import LeftOpen
+from stepper.project.page.unread.left_open import LeftKind, LeftOpen
 from stepper.project.page.unread.mends import Mend, MendKind
 from stepper.project.yaml_file.source import read_picture
 from stepper.settling.file_in_hand import FileInHand
@@ -29,14 +29,12 @@ _HELP: Final = {
     MendKind.SPELT: "yes: the row is read so; no: the row is open",
     MendKind.CUT: "yes: the first order is read, and the other is asked about; no: the row is open as it is",
 }
-_AROUND: Final = 40
-"""Letters that are shown on either side of the words marked."""
 _STRUCK: Final = "Note: … "
 """What stands in front of words struck, in the file: they are said in front of their row."""
 
 
 def ask_mended(asked: RowAsked, file: FileInHand) -> tuple[str, str]:
-    """Offer a row with the smallest change, if there is one, and put it into the file if she takes it.
+    """Show an open row, offer it with the smallest change if there is one, and put it into the file so.
 
     Args:
         asked: The row.
@@ -49,7 +47,10 @@ def ask_mended(asked: RowAsked, file: FileInHand) -> tuple[str, str]:
     Raises:
         LaterAsked: It is left open; `BackAsked` and `StopAsked` likewise.
     """
-    for mend, worked in find_fitting(asked, file):
+    found = find_fitting(asked, file)
+    if not found and asked.left.kind is LeftKind.ROW:
+        print_folded([f"  {asked.left.text}", *(f"  {asked.left.why}" for _ in asked.left.why[:1])])
+    for mend, worked in found:
         rows = rows_mended(mend, asked.left)
         if mend.kind is MendKind.STRUCK and _is_known(mend.words, file.text):
             print_folded([f'  Read without "{mend.words}", as before: {mend.text}'])
@@ -124,26 +125,14 @@ def _is_known(words: str, text: str) -> bool:
 def _show(mend: Mend, worked: Worked, left: LeftOpen) -> None:
     """Show a row with the words in question marked, and what the rest comes to."""
     plain = " ".join(left.text.split())
-    before, words, behind = plain[: mend.start], plain[mend.start : mend.end], plain[mend.end :]
-    marked = f"{_last_of(before)}>>{words}<<{_first_of(behind)}"
-    print_folded([f"  {marked}", f"  Read so: {mend.text}", f"  {say_worked(worked)}"])
-
-
-def _last_of(words: str) -> str:
-    """Return the last words in front of those marked; she has just read them all."""
-    return words if len(words) <= _AROUND else f"… {words[-_AROUND:].partition(' ')[2]}"
-
-
-def _first_of(words: str) -> str:
-    """Return the first words behind those marked."""
-    return words if len(words) <= _AROUND else f"{words[:_AROUND].rpartition(' ')[0]} …"
+    marked = f"{plain[: mend.start]}>>{plain[mend.start : mend.end]}<<{plain[mend.end :]}"
+    read = [f"  {marked}", f"  Read so: {mend.text}"]
+    print_folded([*read, *([f"  {say_worked(worked)}"] if worked.rounds else [])])
 
 
 def say_worked(worked: Worked) -> str:
-    """Return what a row comes to, as it is shown: `14 rows, 92 sts after; it was 118 before`."""
+    """Return what rows come to, as it is shown: `14 rows, 92 sts after; it was 118 before`."""
     number = len(worked.rounds)
-    if not number:
-        return "It is no row of its own."
     kind = "row" if worked.flat else "round"
     after = f"{number} {kind}{'' if number == 1 else 's'}, {worked.after} sts after"
     return f"{after}{', as' if worked.before == worked.after else f'; it was {worked.before}'} before."

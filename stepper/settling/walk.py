@@ -217,7 +217,9 @@ def _show(left: LeftOpen, many: int) -> None:
     head = f"{many} open. {_where(left)}{part}."
     if left.kind is LeftKind.LINE:
         head = f"Read, and does not fit: line {left.first}{part}."
-    print_folded(["", head, f"  {left.text}", *(f"  {said}" for said in left.why.split("\n") if said)])
+    row = left.kind is LeftKind.ROW  # it is shown with the words in question marked, as it is asked about
+    said = () if row else (left.text, *(each for each in left.why.split("\n") if each))
+    print_folded(["", head, *(f"  {each}" for each in said)])
 
 
 def _show_all(together: Sequence[LeftOpen], many: int) -> None:

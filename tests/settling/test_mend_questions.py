@@ -69,13 +69,18 @@ def test_the_words_in_question_are_marked_and_the_rest_is_told_in_rounds(
     assert 'Do the words "as on my drawing" change anything you knit? yes or no' in shown
 
 
-def test_of_a_long_row_only_what_stands_around_the_words_is_shown_again(
-    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+def test_the_row_is_shown_once(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    """She has just read all of it."""
-    type_answers(monkeypatch, "no")
-    offer(file_with("*K2, p2, k2, p2, k2, p1; rep from * all the way to end (as on my drawing). 40 (44, 48) sts. Twirl the walls."))
-    assert "  … k2, p1; rep from * all the way to end (>>as on my drawing<<). 40 (44, 48) sts. Twirl the walls.\n" in capsys.readouterr().out
+    """With its words marked if there is an offer, else with why it is not read."""
+    path = tmp_path / "hat.yaml"
+    path.write_text(file_with("Knit 4 rounds (as on my drawing).", "Knot 4 sts."), encoding="utf-8")
+    type_answers(monkeypatch, "note", "note")
+    Settling(path=path).run()
+    shown = capsys.readouterr().out
+    assert "(as on my drawing)" not in shown.replace("Written: Note: Knit 4 rounds (as on my drawing)", "")
+    assert shown.count("(>>as on my drawing<<)") == 1
+    assert shown.count("  Knot 4 sts.\n") == 1
 
 
 def test_any_other_answer_says_what_the_row_is(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
@@ -88,6 +93,13 @@ def test_any_other_answer_says_what_the_row_is(monkeypatch: pytest.MonkeyPatch, 
     shown = capsys.readouterr().out
     assert "no: the row is read without these words" in shown
     assert "What is it?" not in shown
+
+
+def test_of_what_works_no_row_nothing_is_told(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
+    """A change of needles has no stitches."""
+    type_answers(monkeypatch, "y")
+    assert offer(file_with("Change to 5 mm needles and patt the walls."))
+    assert "sts after" not in capsys.readouterr().out
 
 
 def test_only_what_is_told_beside_the_work_is_struck_by_enter(
@@ -138,7 +150,6 @@ def test_words_that_mean_nothing_are_asked_about_once_in_a_file(
 @pytest.mark.parametrize(
     ("worked", "said"),
     [
-        (Worked(), "It is no row of its own."),
         (Worked(rounds=((44, 44, ()),) * 4, flat=True), "4 rows, 44 sts after, as before."),
         (Worked(rounds=((44, 33, ()),)), "1 round, 33 sts after; it was 44 before."),
     ],
