@@ -93,7 +93,8 @@ def _print_open(path: Path) -> int:
     """Print what is open as one document."""
     text = read_lines(path)
     found = find_left_open(text)
-    print_document({"format": FORMAT, "file": str(path), "open": [_entry(each, text, path.parent) for each in found]})
+    entries = [_entry(each, text, path.parent) for each in found]
+    print_document({"format": FORMAT, "file": str(path), "open": entries})
     return ProjectError.exit_code if found else 0
 
 

@@ -20,6 +20,8 @@ class Worked:
 
     rounds: tuple[tuple[int, int, tuple[Item, ...]], ...] = ()
     """Of each of its rows: stitches before and after, and how it is worked; none if it works no stitch."""
+    known: bool = True
+    """Whether that is known; not below a row whose stitches are not."""
     flat: bool = False
     """Whether they are rows; else they are rounds."""
 
@@ -64,7 +66,7 @@ def find_worked(
             continue
         drafts = [draft for draft in now[0].drafts if draft.line == first + asked]
         if not drafts and first + asked in now[2]:
-            found.append(None)  # it is a row, and nothing says how many stitches it is worked on
+            found.append(Worked(known=False))
             continue
         rounds = tuple((draft.before, draft.after, draft.phrase) for draft in drafts)
         found.append(Worked(rounds=rounds, flat=any(draft.flat for draft in drafts)))

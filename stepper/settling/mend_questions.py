@@ -29,6 +29,7 @@ _HELP: Final = {
     MendKind.SPELT: "yes: the row is read so; no: the row is open",
     MendKind.CUT: "yes: the first order is read, and the other is asked about; no: the row is open as it is",
 }
+_OPEN_IN_FRONT: Final = "What stands in front of it stays open, and may change what it comes to."
 _STRUCK: Final = "Note: … "
 """What stands in front of words struck, in the file: they are said in front of their row."""
 
@@ -79,7 +80,7 @@ def find_fitting(asked: RowAsked, file: FileInHand) -> tuple[tuple[Mend, Worked]
     fitting = [
         (mend, worked)
         for mend, worked in zip(tried, found, strict=True)
-        if worked is not None and (worked.rounds or mend.told or mend.kind is not MendKind.STRUCK)
+        if worked is not None and (worked.rounds or not worked.known or _may_be_idle(mend))
     ]
     if not fitting:
         return ()
@@ -90,6 +91,11 @@ def find_fitting(asked: RowAsked, file: FileInHand) -> tuple[tuple[Mend, Worked]
         for at, (mend, worked) in enumerate(fitting)
         if mend.cost == least and (not at or worked != first)
     )
+
+
+def _may_be_idle(mend: Mend) -> bool:
+    """Return whether a row with a change may work nothing: not one of which a mere phrase is struck."""
+    return mend.told or mend.kind is not MendKind.STRUCK
 
 
 def rows_mended(mend: Mend, left: LeftOpen) -> tuple[str, ...]:
@@ -126,13 +132,20 @@ def _show(mend: Mend, worked: Worked, left: LeftOpen) -> None:
     """Show a row with the words in question marked, and what the rest comes to."""
     plain = " ".join(left.text.split())
     marked = f"{plain[: mend.start]}>>{plain[mend.start : mend.end]}<<{plain[mend.end :]}"
-    read = [f"  {marked}", f"  Read so: {mend.text}"]
-    print_folded([*read, *([f"  {say_worked(worked)}"] if worked.rounds else [])])
+    comes_to = _OPEN_IN_FRONT if mend.hangs else say_worked(worked)
+    print_folded([f"  {marked}", f"  Read so: {mend.text}", *([f"  {comes_to}"] if comes_to else [])])
 
 
 def say_worked(worked: Worked) -> str:
-    """Return what rows come to, as it is shown: `14 rows, 92 sts after; it was 118 before`."""
+    """Return what a row comes to, as it is shown: `14 rows, 92 sts after; it was 118 before`.
+
+    Empty if it works no row.
+    """
     number = len(worked.rounds)
+    if not worked.known:
+        return "What it comes to is not known yet."
+    if not number:
+        return ""
     kind = "row" if worked.flat else "round"
     after = f"{number} {kind}{'' if number == 1 else 's'}, {worked.after} sts after"
     return f"{after}{', as' if worked.before == worked.after else f'; it was {worked.before}'} before."

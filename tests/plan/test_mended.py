@@ -10,9 +10,9 @@ from tests.project.samples import project
 MARK = "# LOOK (row 9 of the text)."
 
 
-def tried(row: str, behind: str = "Bind off.") -> Worked | None:
+def tried(row: str, behind: str = "Bind off.", above: str = "Knit 1 round.") -> Worked | None:
     """Try a row in a hat of 44 stitches, in the place of one that is open."""
-    text = project(f"Cast on 40 (44, 48) sts.\nJoin in the round.\n{MARK}\nNote: Twirl.\n{behind}", size="M")
+    text = project(f"Cast on 40 (44, 48) sts.\nJoin in the round.\n{above}\n{MARK}\nNote: Twirl.\n{behind}", size="M")
     first = next(at for at, line in enumerate(text.split("\n"), start=1) if MARK in line)
     (found,) = find_worked(text, first, first + 1, [(["Note: … so it is", row], 1)], lambda _: "no picture")
     return found
@@ -31,6 +31,11 @@ def test_a_row_is_worked_where_it_stands() -> None:
 def test_a_row_that_works_no_stitch_has_no_rounds() -> None:
     """It fits all the same."""
     assert tried("Break yarn.") == Worked()
+
+
+def test_below_stitches_that_are_not_known_it_is_not_known_what_it_comes_to() -> None:
+    """It fits as well as any line there."""
+    assert tried("Knit 4 rounds.", above="Twirl 2 loops.") == Worked(known=False)
 
 
 @pytest.mark.parametrize(

@@ -102,6 +102,22 @@ def test_of_what_works_no_row_nothing_is_told(monkeypatch: pytest.MonkeyPatch, c
     assert "sts after" not in capsys.readouterr().out
 
 
+def test_below_an_order_that_stays_open_no_figures_are_shown(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """It may change them, and is asked about next."""
+    type_answers(monkeypatch, "no")
+    assert offer(file_with("Twirl k2 in loops. Knit 4 rounds (as on my drawing).")) == [
+        "# LOOK (row 9 of the text).",
+        "Note: Twirl k2 in loops.",
+        "Note: … as on my drawing",
+        "Knit 4 rounds.",
+    ]
+    shown = capsys.readouterr().out
+    assert "What stands in front of it stays open" in shown
+    assert "44 sts" not in shown
+
+
 def test_only_what_is_told_beside_the_work_is_struck_by_enter(
     monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -150,6 +166,8 @@ def test_words_that_mean_nothing_are_asked_about_once_in_a_file(
 @pytest.mark.parametrize(
     ("worked", "said"),
     [
+        (Worked(), ""),
+        (Worked(known=False), "What it comes to is not known yet."),
         (Worked(rounds=((44, 44, ()),) * 4, flat=True), "4 rows, 44 sts after, as before."),
         (Worked(rounds=((44, 33, ()),)), "1 round, 33 sts after; it was 44 before."),
     ],

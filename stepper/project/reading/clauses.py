@@ -215,6 +215,8 @@ def first_work(text: str, sizes: int = 0) -> tuple[int, int] | None:
         front, behind = text[: match.start()], text[match.end() :]
         if not front or not _NEXT_ORDER.match(behind) or _UNSAFE.search(front) or _LED.search(front):
             continue
+        if ":" in front:
+            continue  # what stands in front of it may be for all that follows
         if any(front.count(one) != front.count(other) for one, other in ("()", "[]")):
             continue
         then = "then" in match[0].lower()

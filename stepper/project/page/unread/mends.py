@@ -1,7 +1,7 @@
 """Find the smallest changes with which an unread row is read: a word spelt anew, words struck, a cut. No I/O.
 
 Theory of operation. Most unread rows fail for one word or one clause. A row is looked at sentence by sentence
-up to its first order, and three kinds of change are tried: a word that is none is taken for the one trade's
+and three kinds of change are tried: a word that is none is taken for the one trade's
 word near in spelling; a run of words that order nothing is struck (`struck_words`), the fewest first; the
 sentence is cut behind its first work, and what follows stays open. Whether the row then fits where it stands
 is for the plan to say. What is found is offered to the knitter and never taken without her answer.
@@ -33,6 +33,8 @@ LONGEST: Final = 600
 """Most letters of a sentence that is looked at."""
 _MOST_TRIED: Final = 10
 """Most ways to strike words that are tried for a row; each costs the reading of a line."""
+_MOST_SENTENCES: Final = 4
+"""Most sentences of a row that are looked at."""
 _MOST_MEANT: Final = 4
 """Most words that a misspelt one is tried as."""
 _WORD: Final = regex(r"(?<![\w'-])[^\W\d_]{4,}(?![\w'-])")
@@ -69,11 +71,16 @@ class Mend:
     instead: str = ""
     """`SPELT`: the word read in their place."""
     front: str = ""
-    """The remarks in front of what is read, which stay open; empty if there are none."""
+    """What stands in front of what is read and stays open; empty if nothing does."""
     behind: str = ""
     """What stays open behind it; empty if nothing does."""
     told: bool = False
     """`STRUCK`: whether the words are told beside the work, as an alternative or a reason."""
+
+    @property
+    def hangs(self) -> bool:
+        """Whether an order that stays open stands in front of it, which may change what it comes to."""
+        return any(map(holds_instruction, sentences_of(self.front))) if self.front else False
 
     @property
     def cost(self) -> tuple[bool, int]:
@@ -103,8 +110,8 @@ def find_mends(text: str) -> tuple[Mend, ...]:
                 found = tuple(replace(each, text=f"{each.text} {counted}") for each in found)
                 rest = rest[1:]
             return tuple(_placed(each, front, rest, at) for each in found)
-        if holds_instruction(sentence):
-            return ()  # what stands behind it hangs on it
+        if sentence.endswith(":") or number + 1 == _MOST_SENTENCES:
+            return ()  # what stands behind the colon hangs on it
         at += len(sentence) + 1
     return ()
 

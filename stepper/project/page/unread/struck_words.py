@@ -129,7 +129,7 @@ def ways_to_strike(plain: str) -> tuple[Struck, ...]:
     Args:
         plain: One sentence, with single spaces.
     """
-    ways = {(way.text, way.words): way for way in (*_phrases(plain), *_told(plain))}
+    ways = {(way.text, way.words): way for way in (*_phrases(plain), *_told(plain), *_set_off(plain))}
     return tuple(sorted(ways.values(), key=lambda way: way.cost))
 
 
@@ -153,6 +153,38 @@ def _told(plain: str) -> Iterator[Struck]:
                 yield Struck(text=text, words=words, start=at, end=at + len(words), told=True)
             if kept and not has_row_head(words):
                 yield Struck(text=kept, words=words, start=at, end=at + len(words), told=True)
+
+
+_SET_OFF: Final = regex(
+    r"(?P<heading>(?:to|for)\s+(?:(?:shape|slope|form|work|make|round)\s+)?"
+    r"the\s+(?:shoulders?|armholes?|neck|crown|raglans?|waist)\s?[.:]?\s?(?:[–—-]{1,2}|(?<=[.:])\s)\s*)(?=\S)"
+    r"|(?<=\S)\s*,\s+(?P<method>(?:(?:using|by)\s+)?(?:the\s+|an?\s+)?[a-z'’-]+(?:\s+[a-z'’-]+)?\s+"
+    r"(?:method|cast[\s-]on|bind[\s-]off))(?=\s*\.?$)"
+    r"|(?<=\S)\s*,\s+(?P<measured>measured\s+(?:at|in|down)\s+(?:the\s+)?(?:cent(?:re|er)|middle)?\s*"
+    r"(?:front|back)?)(?=\s*[.,;]|$)",
+    re.I,
+)
+"""Words set off by their place: for which shaping, how it is cast on or off, where it is measured."""
+
+
+def _set_off(plain: str) -> Iterator[Struck]:
+    """Yield the ways to strike a heading of a shaping that is run in, a method, or where a length is measured."""
+    for match in _SET_OFF.finditer(plain):
+        if match["heading"]:
+            if match.start() == 0:
+                words = match["heading"].rstrip(" .:–—-")
+                yield Struck(text=plain[match.end() :], words=words, start=0, end=len(words), told=False)
+            continue
+        name = "method" if match["method"] else "measured"
+        if name == "method" and not _METHOD_OF.match(plain):
+            continue
+        words = match[name].strip()
+        at = match.start(name)
+        text = f"{plain[: match.start()]}{plain[match.end() :]}"
+        yield Struck(text=text, words=words, start=at, end=at + len(words), told=False)
+
+
+_METHOD_OF: Final = regex(r"[^.]*\b(?:cast\s+o(?:n|ff)|bind\s+off|co|bo)\b", re.I)
 
 
 def _is_whole(run: str) -> bool:

@@ -41,11 +41,20 @@ def test_what_stands_around_the_sentence_stays_open() -> None:
     assert cut.behind == "Begin the wall. Twirl it."
 
 
+def test_an_order_in_front_of_it_may_change_what_it_comes_to() -> None:
+    """It stays open too, and is asked about then."""
+    (found,) = find_mends("Twirl k2 in loops. Knit 4 rounds (as on my drawing).")
+    assert (found.front, found.text, found.hangs) == ("Twirl k2 in loops.", "Knit 4 rounds.", True)
+    (found,) = find_mends("Such walls are old. Knit 4 rounds (as on my drawing).")
+    assert not found.hangs
+
+
 @pytest.mark.parametrize(
     "row",
     [
         "Twirl the walls.",
-        "Twirl k2 in loops. Knit 4 rounds (as on my drawing).",  # what is twirled first is not known
+        "On these 20 loops: Knit 4 rounds (as on my drawing).",
+        "Over the left 20 loops work as given here: Knit 4 rounds, then begin the wall.",
         "R5 in walls.",
         "Knot 4 sts.",
         "Leave 4 rounds.",

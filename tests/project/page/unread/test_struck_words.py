@@ -41,6 +41,22 @@ def test_what_is_only_told_beside_a_row_may_be_struck(row: str, text: str, words
 @pytest.mark.parametrize(
     ("row", "text", "words"),
     [
+        ("To Slope the Shoulders.--Cast off 7 sts.", "Cast off 7 sts.", "To Slope the Shoulders"),
+        ("For the neck: Knit 4 rows.", "Knit 4 rows.", "For the neck"),
+        ("Cast on 8 sts, thorn method.", "Cast on 8 sts.", "thorn method"),
+        ("Knit until it measures 9 cm, measured at centre front.", "Knit until it measures 9 cm.", "measured at centre front"),
+    ],
+)
+def test_what_is_set_off_by_its_place_may_be_struck(row: str, text: str, words: str) -> None:
+    """For which shaping a row is, how it is cast on, where a length is measured; it has to be said."""
+    (way,) = (way for way in ways_to_strike(row) if way.text == text)
+    assert (way.words, way.told) == (words, False)
+    assert row[way.start : way.end] == words
+
+
+@pytest.mark.parametrize(
+    ("row", "text", "words"),
+    [
         ("Knit 4 rounds, humming, with A.", "Knit 4 rounds, with A.", "humming"),
         ("Work 4 rounds in garter st for jollity.", "Work 4 rounds in garter st.", "for jollity"),
     ],
@@ -83,6 +99,10 @@ def test_a_phrase_that_orders_nothing_may_be_struck(row: str, text: str, words: 
         "Knit until it measures 20 cm, or as long as you like, ending on a wall.",
         "Knit 4 rows (still flat).",
         "Knit 4 rounds, for the back.",
+        "The Neckband.--Knit 4 twirls.",
+        "For the second front.--Knit 4 twirls.",
+        "Twirl until it measures 9 cm, measured from the wall.",
+        "Knit 4 rounds, thorn method.",
         # how often, how long, which of two, what else
         "Knit 4 rounds always again.",
         "Knit 4 rounds till dusk.",
