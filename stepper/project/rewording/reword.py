@@ -126,7 +126,7 @@ _STAGES: Final = (
     write_join_lists,
     write_told,
 )
-"""What a line that nothing else reads goes through, in this order; each knows one kind of work in other words."""
+"""What a line goes through that nothing else reads, in this order: each knows one kind of work."""
 
 
 def _as_printed_elsewhere(line: Reworded) -> Reworded:

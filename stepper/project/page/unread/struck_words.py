@@ -168,7 +168,7 @@ _SET_OFF: Final = regex(
 
 
 def _set_off(plain: str) -> Iterator[Struck]:
-    """Yield the ways to strike a heading of a shaping that is run in, a method, or where a length is measured."""
+    """Yield the ways to strike a heading that is run in, a method, or where a length is measured."""
     for match in _SET_OFF.finditer(plain):
         if match["heading"]:
             if match.start() == 0:
