@@ -74,7 +74,7 @@ _LABEL_MORE = regex(
 )
 """Labels that are orders, or offer another way, or say in which colour, on which needle, whether in rows."""
 _LABEL_VERBS = regex(
-    r"(?:(?:if|unless|when)\b|over|across|between|within|(?:next|first|last|left|remaining)\s+(?:the\s+|these\s+)?(?:[a-z]+\s+)?\d+\s+(?:sts|stitches)|(?:for|from)\s+(?:the\s+)?next|for\s+an?\s+(?:long|short|deep|wid|narrow|tight|loos|larg|small|bigg|high|thick|slouchi|roomi|warm)er\b|"
+    r"(?:(?:if|unless|when)\b|over|across|between|within|(?:(?:for|first|last|left|remaining)\s+(?:the\s+|these\s+)?(?:[a-z]+\s+)?)?\d+\s+(?:sts|stitches)|(?:for|from)\s+(?:the\s+)?next|for\s+an?\s+(?:long|short|deep|wid|narrow|tight|loos|larg|small|bigg|high|thick|slouchi|roomi|warm)er\b|"
     r"to\s+(?:lengthen|shorten|widen|enlarge|adjust|alter|adapt)\b|at\s+the\s+same\s+time|(?:work(?:ing|ed)?|continu(?:e|ing)|cont|change|chang(?:e|ing)|"
     r"switch|with|using|knit|purl|(?:inc|dec)(?:rease)?\s+\d+(?=\s+st)|break|cut|turn|on|in|at|join(?:ing)?\s+(?:in|for|to|and|with)|rejoin|"
     r"(?:bo|(?:bind|cast)\s+off)(?=\s+(?:in|with|using|as|all|rem\w*|loosely)\b)|"

@@ -141,6 +141,12 @@ def test_a_name_of_a_line_is_one(label: str) -> None:
         "Second colour",
         "Brim (US 5)",
         "Brim worked flat",
+        "Over the left 20 sts",
+        "Over these sts",
+        "Across the last 20 sts",
+        "Between the markers",
+        "For the left 20 sts",
+        "Next 20 sts",
     ],
 )
 def test_a_label_that_instructs_is_found(label: str) -> None:
