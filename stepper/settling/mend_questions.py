@@ -29,7 +29,7 @@ _HELP: Final = {
     MendKind.SPELT: "yes: the row is read so; no: the row is open",
     MendKind.CUT: "yes: the first order is read, and the other is asked about; no: the row is open as it is",
 }
-_OPEN_IN_FRONT: Final = "What stands in front of it stays open, and may change what it comes to."
+_OPEN_ABOVE: Final = "What stands open above it may change what it comes to."
 _STRUCK: Final = "Note: … "
 """What stands in front of words struck, in the file: they are said in front of their row."""
 
@@ -56,7 +56,7 @@ def ask_mended(asked: RowAsked, file: FileInHand) -> tuple[str, str]:
         if mend.kind is MendKind.STRUCK and _is_known(mend.words, file.text):
             print_folded([f'  Read without "{mend.words}", as before: {mend.text}'])
             return put_rows(file.text, asked.left.first, asked.left.last, rows), ""
-        _show(mend, worked, asked.left)
+        _show(mend, worked, asked)
         taken = _ask(mend)
         if isinstance(taken, str):
             return "", taken
@@ -94,8 +94,8 @@ def find_fitting(asked: RowAsked, file: FileInHand) -> tuple[tuple[Mend, Worked]
 
 
 def _may_be_idle(mend: Mend) -> bool:
-    """Return whether a row with a change may work nothing: not one of which a mere phrase is struck."""
-    return mend.told or mend.kind is not MendKind.STRUCK
+    """Return whether a row with a change may work nothing: if nothing is lost, or what is told beside it."""
+    return mend.told or mend.kind is MendKind.CUT
 
 
 def rows_mended(mend: Mend, left: LeftOpen) -> tuple[str, ...]:
@@ -128,11 +128,12 @@ def _is_known(words: str, text: str) -> bool:
     return any(row.strip().casefold() == said for row in text.split("\n"))
 
 
-def _show(mend: Mend, worked: Worked, left: LeftOpen) -> None:
+def _show(mend: Mend, worked: Worked, asked: RowAsked) -> None:
     """Show a row with the words in question marked, and what the rest comes to."""
-    plain = " ".join(left.text.split())
+    plain = " ".join(asked.left.text.split())
     marked = f"{plain[: mend.start]}>>{plain[mend.start : mend.end]}<<{plain[mend.end :]}"
-    comes_to = _OPEN_IN_FRONT if mend.hangs else say_worked(worked)
+    above = mend.hangs or asked.so_far.stitches is None
+    comes_to = _OPEN_ABOVE if above and worked.rounds else say_worked(worked)
     print_folded([f"  {marked}", f"  Read so: {mend.text}", *([f"  {comes_to}"] if comes_to else [])])
 
 

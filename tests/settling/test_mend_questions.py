@@ -114,7 +114,7 @@ def test_below_an_order_that_stays_open_no_figures_are_shown(
         "Knit 4 rounds.",
     ]
     shown = capsys.readouterr().out
-    assert "What stands in front of it stays open" in shown
+    assert "What stands open above it may change what it comes to." in shown
     assert "44 sts" not in shown
 
 
@@ -139,6 +139,7 @@ def test_only_what_is_told_beside_the_work_is_struck_by_enter(
         ("*K2tog, k2; rep from * to end (as on my drawing).", "Knit 1 round. 40 (44, 48) sts."),
         ("*K2tog, k7; rep from * to end (as on my drawing).", "Bind off."),
         ("Bind off (as on my drawing).", "Knit 1 round."),
+        ("Finlsh off the wall in front of you.", "Bind off."),
     ],
 )
 def test_what_does_not_fit_is_not_offered(words: str, behind: str, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -37,6 +37,8 @@ _MOST_SENTENCES: Final = 4
 """Most sentences of a row that are looked at."""
 _MOST_MEANT: Final = 4
 """Most words that a misspelt one is tried as."""
+_LONG: Final = 7
+"""Letters of a word that may hold two slips: "stick" is none for "stitch"."""
 _WORD: Final = regex(r"(?<![\w'-])[^\W\d_]{4,}(?![\w'-])")
 _OTHER: Final = word_set("knot knots pearl torn")
 """Words near to one of the trade that mean themselves, too."""
@@ -180,4 +182,6 @@ def _meant(word: str) -> tuple[str, ...]:
     if lower in of.ALL | _OTHER or lower in legal_words() or word.isupper():
         return ()
     found = near(lower, legal_words())
+    if not found or (found[0][0] > 1 and len(lower) < _LONG):
+        return ()
     return tuple(choice for slips, choice in found if slips == found[0][0] and len(choice) > 2)

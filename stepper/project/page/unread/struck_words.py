@@ -84,7 +84,7 @@ _NEVER: Final = (
 _HARMLESS: Final = of.ADVERBS | of.CRIES | word_set("for of to by")
 """Of the words that the grammar knows, those that may stand in a phrase that is struck."""
 _SCOPE: Final = regex(
-    r"\b(?:only|sizes?|m[ae]n|wom[ae]n|lad(?:y|ies)|girls?|boys?|child(?:ren)?|adults?|bab(?:y|ies)|kids|toddlers?|(?:right|wrong)\s+side"
+    r"\b(?:only|optional(?:ly)?|sizes?|m[ae]n|wom[ae]n|lad(?:y|ies)|girls?|boys?|child(?:ren)?|adults?|bab(?:y|ies)|kids|toddlers?|(?:right|wrong)\s+side"
     r"|[rw]s|mc|cc\d?|n\d|needles?|dpns?|colou?rs?|yarns?|strands?|except|both|through|loops?|using|instead"
     r"|but|if\s+(?!possible|necessary|needed|liked|preferred|desired|a\b)|when|unless|where|without\s+(?!(?:any\s+|further\s+)*shaping)"
     r"|end(?:s|ing)?|begin\w*|start(?!\s+of)\w*|[a-z]+\d\w*)\b",

@@ -81,6 +81,7 @@ def test_a_phrase_that_orders_nothing_may_be_struck(row: str, text: str, words: 
         "Knit 4 rounds except the walls.",
         "Knit 4 rounds but not the walls.",
         "Knit 4 rounds (grown men only).",
+        "Wall (optional): Knit 4 rounds.",
         "(Grown men) Knit 4 rounds.",
         "For grown men, knit 4 rounds.",
         "Knit 4 rounds (for the tall sizes).",
