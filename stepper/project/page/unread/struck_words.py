@@ -267,16 +267,11 @@ def _plain(word: str) -> str:
 
 
 def _without(plain: str, start: int, end: int) -> Struck:
-    """Strike one run, with one of two commas around it."""
-    words = plain[start:end]
-    before, behind = plain[:start].rstrip(), plain[end:].lstrip()
-    stop = "." if not behind and words.endswith(".") else ""
-    words = words.rstrip(".")
+    """Strike one run, with one of two commas around it; a full stop at its end stays."""
+    words = plain[start:end].rstrip(".")
+    before, behind = plain[:start].rstrip(), plain[start + len(words) :].lstrip()
     if before.endswith((",", ";")) and (not behind or behind[0] in ",;."):
         before = before[:-1].rstrip()
-    if not before:
-        behind = behind.lstrip(",;: ")
-        behind = behind[:1].upper() + behind[1:]
-    joint = "" if not before or behind[:1] in (",", ";", ":", ".", ")", "") else " "
-    text = f"{before}{joint}{behind}{stop}"
+    joint = "" if behind[:1] in (",", ";", ":", ".", ")", "") else " "
+    text = f"{before}{joint}{behind}"
     return Struck(text=text, words=words, start=start, end=start + len(words), told=False)

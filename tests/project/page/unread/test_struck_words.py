@@ -58,6 +58,7 @@ def test_what_is_set_off_by_its_place_may_be_struck(row: str, text: str, words: 
     ("row", "text", "words"),
     [
         ("Knit 4 rounds, humming, with A.", "Knit 4 rounds, with A.", "humming"),
+        ("Knit 4 rounds in white, humming. 44 sts.", "Knit 4 rounds in white. 44 sts.", "humming"),
         ("Work 4 rounds in garter st for jollity.", "Work 4 rounds in garter st.", "for jollity"),
     ],
 )
