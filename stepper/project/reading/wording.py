@@ -360,7 +360,8 @@ def _rows_in_doubt(
     if _ADVICE.fullmatch(label or "") and not all(isinstance(one, Remark) for one in read):
         told = f'"{label}:" stands before advice, and the line works rows.'
         problems.append(whole.problem(told, "Leave the word out if they are worked, or write it as a note."))
-    if _FABRIC.search(label or "") and any(map(_goes_on_in_any, read)):
+    shown = any(isinstance(one, Phrase) for one in read)
+    if _FABRIC.search(label or "") and not shown and any(map(_goes_on_in_any, read)):
         told = f'"{label}" names a fabric, and the line does not say that it is worked.'
         problems.append(whole.problem(told, _IN_IT))
     return problems
@@ -396,6 +397,8 @@ def _one_row(sentences: tuple[Sentence, ...]) -> bool:
 
 _IN_YARN = regex(r"^(?:colou?r|yarn|shade|wool|strand|stripe|in|with)\s+(?=\S+$)|\s+(?:stripe|band)$", re.I)
 """What stands beside a yarn where it is no more than one: "Colour A", "Stripe B", "A stripe"."""
+_LETTERED = regex(r"\b(?:chart|panel|section|part|motif|pattern|piece|square|strip|clue|figure)s?\s+[A-Z]\b", re.I)
+"""What pages call by a letter that may be a yarn's as well: "Panel A"."""
 _ROW_NAME = regex(r"^(?:for|only)\s+|\s+(?:(?:only\s+)?(?:row|rnd|round)|only)$", re.I)
 _SOME_SIZES = regex(r"\bsizes?\b", re.I)
 _ALL_SIZES = regex(r"\ball\s+(?:the\s+)?sizes\b", re.I)
@@ -438,7 +441,7 @@ def _yarn_in(label: str, words: Words) -> str:
         alone = _IN_YARN.sub("", part)
         if alone and (alone in words.names or find_called(alone.lower(), words.yarns) != alone.lower()):
             return alone
-    behind = re.findall(r"(?<!chart )(?<!Chart )\b[^\W\d_]\w*", label)
+    behind = re.findall(r"\b[^\W\d_]\w*", _LETTERED.sub("", label))
     return next((word for word in behind if word in words.yarns or re.fullmatch(r"MC|CC\d?", word)), "")
 
 
