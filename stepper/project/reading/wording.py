@@ -397,7 +397,7 @@ def _one_row(sentences: tuple[Sentence, ...]) -> bool:
 
 _IN_YARN = regex(r"^(?:colou?r|yarn|shade|wool|strand|stripe|in|with)\s+(?=\S+$)|\s+(?:stripe|band)$", re.I)
 """What stands beside a yarn where it is no more than one: "Colour A", "Stripe B", "A stripe"."""
-_LETTERED = regex(r"\b(?:chart|panel|section|part|motif|pattern|piece|square|strip|clue|figure)s?\s+[A-Z]\b", re.I)
+_LETTERED = regex(r"\b(?:chart|panel|section|part|motif|pattern|piece|square|strip|clue)s?\s+[A-Z]\b", re.I)
 """What pages call by a letter that may be a yarn's as well: "Panel A"."""
 _ROW_NAME = regex(r"^(?:for|only)\s+|\s+(?:(?:only\s+)?(?:row|rnd|round)|only)$", re.I)
 _SOME_SIZES = regex(r"\bsizes?\b", re.I)
