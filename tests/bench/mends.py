@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import Final
 
 from stepper.project.page.unread.left_open import find_left_open
+from stepper.project.reading.wording import reads
 from stepper.settling.file_in_hand import take_in_hand
 from stepper.settling.mend_questions import find_fitting
 from stepper.settling.rows_asked import look_at
@@ -22,19 +23,19 @@ from tests.project.samples import project
 ROWS: Final = (
     # what is told beside the work
     ("Knit 4 rounds (as on my drawing).", "Knit 4 rounds."),
-    ("Knit 4 rounds, which look like a small wall.", "Knit 4 rounds."),
+    ("Purl 2 rounds (my aunt was proud of hers).", "Purl 2 rounds."),
     ("Purl 2 rounds, or so many as you like.", "Purl 2 rounds."),
-    ("Knit until hat measures 12 cm, or until it reaches your eyebrows.", "Knit until hat measures 12 cm."),
+    ("Knit until hat measures 12 cm, or till you've got about 12 grams left.", "Knit until hat measures 12 cm."),
     ("Knit until hat measures 12 cm, or 1 cm less if a flat crown is liked.", "Knit until hat measures 12 cm."),
     ("Work in k2, p2 rib, being kind to your wool, for 4 cm.", "Work in k2, p2 rib for 4 cm."),
-    ("*K2tog, k2; rep from * to end (it will look tiny). 33 sts.", "*K2tog, k2; rep from * to end. 33 sts."),
-    ("*K2tog, k2; rep from * to end, humming. 33 sts.", "*K2tog, k2; rep from * to end. 33 sts."),
-    ("Knit until hat measures 12 cm, measured at centre front.", "Knit until hat measures 12 cm."),
+    ("*K2tog, k2; rep from * to end (my aunt hums here). 33 sts.", "*K2tog, k2; rep from * to end. 33 sts."),
+    ("*K2tog, k2; rep from * to end, sort of. 33 sts.", "*K2tog, k2; rep from * to end. 33 sts."),
+    ("Cast on 4 sts, thorn method.", "Cast on 4 sts."),
     ("For the crown.--*K2tog, k2; rep from * to end.", "*K2tog, k2; rep from * to end."),
     # words that are none
     ("Knlt 4 rounds.", "Knit 4 rounds."),
     ("Knit 4 ruonds.", "Knit 4 rounds."),
-    ("Work 3 rounds in stockinettte st.", "Work 3 rounds in stockinette st."),
+    ("Knit 1 round, increasjng 4 sts evenly.", "Knit 1 round, increasing 4 sts evenly."),
     ("Purrl 1 round.", "Purl 1 round."),
     # two orders, of which one is read
     ("Change to 3.5 mm needles and patt the walls as given.", "Change to 3.5 mm needles."),
@@ -52,6 +53,10 @@ ROWS: Final = (
     ("Knit until hat measures 12 cm, measured from the wall.", ""),
     ("Work 4 rounds as on the front.", ""),
     ("Knit 4 rounds, if you want a wall.", ""),
+    ("Purl 2 rounds of snow.", ""),
+    ("Knit 4 rounds (trellis).", ""),
+    ("Knit 20 furrows.", ""),
+    ("Knit furrows to end of row.", ""),
     ("Stick 4 markers in the wall.", ""),
     ("Work as on the wall: Knit 4 rounds, then begin the wall.", ""),
     ("Knit 4 rounds, unless you are tall.", ""),
@@ -64,7 +69,7 @@ ROWS: Final = (
     ("Purl 1 round, knit 1 twirl, 3 times in all.", ""),
     ("Knit 4 trellis rounds.", ""),
     ("Knit 4 rounds at the lower wall.", ""),
-    ("*K2tog, k2; rep from * to end (it will look tiny). 35 sts.", ""),
+    ("*K2tog, k2; rep from * to end (my aunt hums here). 35 sts.", ""),
     ("Knot 4 sts.", ""),
     ("K4 LC, twirl.", ""),
 )  # fmt: skip
@@ -81,6 +86,7 @@ def offered(row: str) -> tuple[str, ...]:
 def main() -> None:
     """Measure."""
     offered("Twirl.")  # the tables of the reader are loaded
+    assert not any(reads(row) for row, _ in ROWS)
     right = missing = 0
     misleading, seconds = [], []
     for row, knitted in ROWS:

@@ -39,6 +39,8 @@ _MOST_MEANT: Final = 4
 """Most words that a misspelt one is tried as."""
 _LONG: Final = 7
 """Letters of a word that may hold two slips: "stick" is none for "stitch"."""
+_TRADE: Final = of.CRAFT | of.STITCH_THINGS | of.FABRIC
+"""Words of the trade that a shorter one may be meant for: "wall" is none for "will"."""
 _WORD: Final = regex(r"(?<![\w'-])[^\W\d_]{4,}(?![\w'-])")
 _OTHER: Final = word_set("knot knots pearl torn")
 """Words near to one of the trade that mean themselves, too."""
@@ -184,4 +186,8 @@ def _meant(word: str) -> tuple[str, ...]:
     found = near(lower, legal_words())
     if not found or (found[0][0] > 1 and len(lower) < _LONG):
         return ()
-    return tuple(choice for slips, choice in found if slips == found[0][0] and len(choice) > 2)
+    return tuple(
+        choice
+        for slips, choice in found
+        if slips == found[0][0] and (choice in _TRADE or len(choice) >= _LONG)
+    )

@@ -1,11 +1,12 @@
 """Find runs of words of an unread sentence that may be struck out: they order nothing, and are said. No I/O.
 
 "Cont even until piece measures 11 cm, or until it reaches your fingertip" is read without its second half.
-Two kinds of run may be struck. What is told beside the work - an alternative, a reason, a wish, what stands
-in brackets behind it - is known by the word it begins with, and may hold whatever shapes nothing and says
-neither for whom nor with what. Any other run is bounded by phrases, is a third of the sentence at most, and
-holds no word of the closed classes by which something could be ordered: no number, no verb of the craft, no
-part, side, needle, yarn or stitch, no limit, no negation, no name.
+What is told beside the work may be struck: an alternative, a reason, a wish, what stands in brackets behind
+it. It is known by the word it begins with, and may hold whatever shapes nothing and says neither for whom nor
+with what. So may a phrase of a third of the sentence at most: a likeness or a reason without any word by which
+something could be ordered (no number, no verb of the craft, no part, side, needle, yarn or stitch, no limit,
+no negation, no name), or words between commas that are all known to order nothing. A word that nobody knows
+is never taken for one that orders nothing: "picot", "trellis" and "slope" are such.
 Source: English grammar; common practice.
 """
 
@@ -49,9 +50,8 @@ _CHOICE: Final = regex(
 _SEEN: Final = regex(r"^\W*(?:see|as\s+(?:shown|above|below))\b", re.I)
 
 _WORD: Final = regex(r"[^\s()\[\],;:]+")
-_LETTERS: Final = regex(r"[^\W\d_]+(?:['-][^\W\d_]+)*")
-_LITTLE: Final = of.PREPOSITIONS | of.JOINING | of.SUBORDINATING | of.DETERMINERS | of.ADVERBS
-"""Words with which a phrase begins; one of these alone is none."""
+_LIKE: Final = word_set("like because since thanks")
+"""Words that begin a likeness or a reason."""
 _NEVER: Final = (
     of.CRAFT
     | of.GENERAL
@@ -81,12 +81,19 @@ _NEVER: Final = (
     )
 )
 """Words by which something could be ordered or referred to: a phrase that holds one is never struck."""
-_HARMLESS: Final = of.ADVERBS | of.CRIES | word_set("for of to by")
-"""Of the words that the grammar knows, those that may stand in a phrase that is struck."""
+_HARMLESS: Final = (
+    of.CRIES | of.ADVERBS | of.MINDING | of.SHOWING | of.TROUBLES | of.DETERMINERS
+    | word_set("sort kind bit of so")
+) - _NEVER  # fmt: skip
+"""Words that are known to order nothing."""
+_SAYS: Final = of.AUXILIARIES | of.MODALS | of.MINDING | of.SHOWING | of.SELF | of.SUBORDINATING
+"""What a bracket holds that says something, and names no stitch or pattern."""
 _SCOPE: Final = regex(
-    r"\b(?:only|optional(?:ly)?|sizes?|m[ae]n|wom[ae]n|lad(?:y|ies)|girls?|boys?|child(?:ren)?|adults?|bab(?:y|ies)|kids|toddlers?|(?:right|wrong)\s+side"
+    r"\b(?:only|optional(?:ly)?|sizes?|m[ae]n|wom[ae]n|lad(?:y|ies)|girls?|boys?|child(?:ren)?|adults?|bab(?:y|ies)"
+    r"|kids|toddlers?|(?:right|wrong)\s+side"
     r"|[rw]s|mc|cc\d?|n\d|needles?|dpns?|colou?rs?|yarns?|strands?|except|both|through|loops?|using|instead"
-    r"|but|if\s+(?!possible|necessary|needed|liked|preferred|desired|a\b)|when|unless|where|without\s+(?!(?:any\s+|further\s+)*shaping)"
+    r"|but|if\s+(?!possible|necessary|needed|liked|preferred|desired|a\b)|when|unless|where"
+    r"|without\s+(?!(?:any\s+|further\s+)*shaping)"
     r"|end(?:s|ing)?|begin\w*|start(?!\s+of)\w*|[a-z]+\d\w*)\b",
     re.I,
 )
@@ -98,8 +105,6 @@ _ORDERING: Final = (of.CRAFT | of.FABRIC | of.COLOURS) - word_set("work even pat
 """Words that order, or say in what is worked, wherever they stand."""
 _MOST_SHARE: Final = 3
 """A run is at most one word in so many of its sentence."""
-_THINGS: Final = of.STITCH_THINGS | of.PARTS | of.COLOURS | of.FABRIC | of.CRAFT
-"""What there may be several of, so that a word in front of it says which."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -144,6 +149,8 @@ def _told(plain: str) -> Iterator[Struck]:
             words = plain[start:stop].strip(" ,;()[].")
             if not _is_whole(plain[start:stop]) or not _is_told(words):
                 continue
+            if plain[start:stop].lstrip()[:1] in ("(", "[") and not _says(words):
+                continue
             at = plain.index(words, start)
             kept = re.sub(r"\s+(?=[,.;])", "", f"{plain[:start]}{plain[stop:]}".strip())
             if stop == len(plain) and not kept.endswith((".", ":")):
@@ -156,32 +163,23 @@ def _told(plain: str) -> Iterator[Struck]:
 
 
 _SET_OFF: Final = regex(
-    r"(?P<heading>(?:to|for)\s+(?:(?:shape|slope|form|work|make|round)\s+)?"
-    r"the\s+(?:shoulders?|armholes?|neck|crown|raglans?|waist)\s?[.:]?\s?(?:[–—-]{1,2}|(?<=[.:])\s)\s*)(?=\S)"
+    r"^(?P<heading>(?:to|for)\s+(?:(?:shape|slope|form|work|make|round)\s+)?"
+    r"the\s+(?:shoulders?|armholes?|neck|crown|raglans?|waist))\s?[.:]?\s?(?:[–—-]{1,2}|(?<=[.:])\s)\s*(?=\S)"
     r"|(?<=\S)\s*,\s+(?P<method>(?:(?:using|by)\s+)?(?:the\s+|an?\s+)?[a-z'’-]+(?:\s+[a-z'’-]+)?\s+"
-    r"(?:method|cast[\s-]on|bind[\s-]off))(?=\s*\.?$)"
-    r"|(?<=\S)\s*,\s+(?P<measured>measured\s+(?:at|in|down)\s+(?:the\s+)?(?:cent(?:re|er)|middle)?\s*"
-    r"(?:front|back)?)(?=\s*[.,;]|$)",
+    r"(?:method|cast[\s-]on|bind[\s-]off))(?=\s*\.?$)",
     re.I,
 )
-"""Words set off by their place: for which shaping, how it is cast on or off, where it is measured."""
+"""Words set off by their place: for which shaping a row is, and how it is cast on or bound off."""
 
 
 def _set_off(plain: str) -> Iterator[Struck]:
-    """Yield the ways to strike a heading that is run in, a method, or where a length is measured."""
+    """Yield the ways to strike a heading of a shaping that is run in, or a method."""
     for match in _SET_OFF.finditer(plain):
-        if match["heading"]:
-            if match.start() == 0:
-                words = match["heading"].rstrip(" .:–—-")
-                yield Struck(text=plain[match.end() :], words=words, start=0, end=len(words), told=False)
-            continue
-        name = "method" if match["method"] else "measured"
+        name = "heading" if match["heading"] else "method"
         if name == "method" and not _METHOD_OF.match(plain):
             continue
-        words = match[name].strip()
-        at = match.start(name)
         text = f"{plain[: match.start()]}{plain[match.end() :]}"
-        yield Struck(text=text, words=words, start=at, end=at + len(words), told=False)
+        yield Struck(text=text, words=match[name], start=match.start(name), end=match.end(name), told=False)
 
 
 _METHOD_OF: Final = regex(r"[^.]*\b(?:cast\s+o(?:n|ff)|bind\s+off|co|bo)\b", re.I)
@@ -196,6 +194,12 @@ def _is_whole(run: str) -> bool:
         if depth < 0 or (plain[0] in "([" and not depth and at + 1 < len(plain)):
             return False
     return depth == 0
+
+
+def _says(words: str) -> bool:
+    """Return whether words in brackets say something or are all known; else they may name a pattern."""
+    said = [_plain(word) for word in words.replace(",", " ").split()]
+    return said[0] == "see" or not _SAYS.isdisjoint(said) or of.ALL.issuperset(said)
 
 
 def _is_told(words: str) -> bool:
@@ -214,52 +218,37 @@ def _is_told(words: str) -> bool:
 
 
 def _phrases(plain: str) -> Iterator[Struck]:
-    """Yield the ways to strike a run of words that order nothing, bounded by phrases."""
+    """Yield the ways to strike a likeness or a reason, or words between commas that order nothing."""
     words = list(_WORD.finditer(plain))
     most = len(words) // _MOST_SHARE
     for first, begin in enumerate(words[1:], start=1):  # the first word orders
+        alike = _plain(begin[0]) in _LIKE
+        if not alike and not _is_set_off(plain[words[first - 1].end() : begin.start()]):
+            continue
         for last in range(first, min(first + most, len(words))):
-            if not _orders_nothing(words[last][0]):
+            word, end = words[last][0], words[last].end()
+            if not (_orders_nothing(word) if alike else _plain(word) in _HARMLESS):
                 break
-            end = words[last].end()
-            if _tells_apart(plain, words, last):
-                continue
-            bounded = last == first or (_opens(plain, words, first) and _closes(plain, words, last))
-            if bounded and any(_plain(word[0]) not in _LITTLE for word in words[first : last + 1]):
+            ends = word.endswith(".") or not plain[end:].strip() or _is_set_off(plain[end : end + 1])
+            if ends and (last > first or not alike):
                 yield _without(plain, begin.start(), end)
 
 
-def _opens(plain: str, words: list[re.Match[str]], first: int) -> bool:
-    """Return whether a phrase begins at a word."""
-    if _plain(words[first][0]) in _LITTLE or words[first][0].lower().endswith("ing"):
-        return True
-    between = plain[words[first - 1].end() : words[first].start()]
-    return between != " " or words[first - 1][0][-1] in ".–—-"
-
-
-def _closes(plain: str, words: list[re.Match[str]], last: int) -> bool:
-    """Return whether a phrase ends with a word."""
-    if last + 1 == len(words) or words[last][0][-1] in ".–—-":
-        return True
-    between = plain[words[last].end() : words[last + 1].start()]
-    return between != " " or _plain(words[last + 1][0]) in _LITTLE
-
-
-def _tells_apart(plain: str, words: list[re.Match[str]], last: int) -> bool:
-    """Return whether a word stands in front of a thing of the work, and may say which: "4 trellis rounds"."""
-    if last + 1 == len(words) or plain[words[last].end() : words[last + 1].start()] != " ":
-        return False
-    return bool({_plain(words[last + 1][0]), *words[last + 1][0].lower().split("-")} & _THINGS)
+def _is_set_off(between: str) -> bool:
+    """Return whether a comma or the like stands between two words."""
+    return between.strip() in (",", ";", ".", ":")
 
 
 def _orders_nothing(word: str) -> bool:
     """Return whether a word is of none of the classes by which something could be ordered."""
     plain = _plain(word)
-    if not _LETTERS.fullmatch(plain) or len(plain) < 2 or not word.strip("\"'“”*").islower():
-        return False  # letters alone, "LC", are a yarn, a stitch or a side; a capital begins a name
-    if plain in legal_words() and plain not in _HARMLESS:
-        return False
-    return not any(part in _NEVER for part in (plain, *plain.split("-"), plain.removesuffix("'s")))
+    if plain in _LIKE:
+        return True
+    if plain in ("a", "an", "the", "my", "your"):
+        return True
+    if not plain.isalpha() or not plain[1:] or not word.strip("\"'“”*").islower():
+        return False  # letters alone are a yarn or a side; a capital begins a name
+    return plain not in _NEVER and plain not in legal_words() - _HARMLESS
 
 
 def _plain(word: str) -> str:

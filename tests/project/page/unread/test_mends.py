@@ -59,6 +59,7 @@ def test_an_order_in_front_of_it_may_change_what_it_comes_to() -> None:
         "Knot 4 sts.",
         "Leave 4 rounds.",
         "Stick 4 markers in the wall.",
+        "Purl 2 rounds of snow.",
         f"Knit 4 rounds, or {'so ' * 400}.",
         # what may be meant for the rows in front of a cut, or for part of them
         "Knit 4 rounds, and begin the wall at the same time.",

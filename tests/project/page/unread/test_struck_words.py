@@ -44,11 +44,10 @@ def test_what_is_only_told_beside_a_row_may_be_struck(row: str, text: str, words
         ("To Slope the Shoulders.--Cast off 7 sts.", "Cast off 7 sts.", "To Slope the Shoulders"),
         ("For the neck: Knit 4 rows.", "Knit 4 rows.", "For the neck"),
         ("Cast on 8 sts, thorn method.", "Cast on 8 sts.", "thorn method"),
-        ("Knit until it measures 9 cm, measured at centre front.", "Knit until it measures 9 cm.", "measured at centre front"),
     ],
 )
 def test_what_is_set_off_by_its_place_may_be_struck(row: str, text: str, words: str) -> None:
-    """For which shaping a row is, how it is cast on, where a length is measured; it has to be said."""
+    """For which shaping a row is, how it is cast on; that it changes nothing has to be said."""
     (way,) = (way for way in ways_to_strike(row) if way.text == text)
     assert (way.words, way.told) == (words, False)
     assert row[way.start : way.end] == words
@@ -57,20 +56,19 @@ def test_what_is_set_off_by_its_place_may_be_struck(row: str, text: str, words: 
 @pytest.mark.parametrize(
     ("row", "text", "words"),
     [
-        ("Knit 4 rounds, humming, with A.", "Knit 4 rounds, with A.", "humming"),
-        ("Knit 4 rounds in white, humming. 44 sts.", "Knit 4 rounds in white. 44 sts.", "humming"),
-        ("Work 4 rounds in garter st for jollity.", "Work 4 rounds in garter st.", "for jollity"),
+        ("Knit 4 rounds in white, sort of. 44 sts.", "Knit 4 rounds in white. 44 sts.", "sort of"),
+        ("Work 4 rounds in garter st like a drummer.", "Work 4 rounds in garter st.", "like a drummer"),
     ],
 )
 def test_a_phrase_that_orders_nothing_may_be_struck(row: str, text: str, words: str) -> None:
-    """It is of no class by which something could be ordered."""
+    """A likeness, or words that are known to order nothing."""
     assert (text, words, False) in [(way.text, way.words, way.told) for way in ways_to_strike(row)]
 
 
 @pytest.mark.parametrize(
     "row",
     [
-        "Bind off in rib, working 2 together like a drummer.",
+        "Bind off in rib, or work 2 together as a drummer does.",
         "Knit 4 rows, ending like a wall with a WS row.",
         "Knit 4 rows, or so, decreasing like a drum.",
         "Purl 1 row (turn like a drum).",
@@ -111,6 +109,13 @@ def test_a_phrase_that_orders_nothing_may_be_struck(row: str, text: str, words: 
         "Knit 4 rounds at the lower wall.",
         "Row 4: As Short Row 2.",
         "Knit 4 rounds, picot.",
+        "Knit 4 rounds (trellis).",
+        "Knit 4 rounds (in trellis).",
+        "Knit 4 rounds of trellis.",
+        "Knit 4 rounds, trellis, with A.",
+        "Knit 20 furrows.",
+        "Knit furrows to end of row.",
+        "Knit 4 rounds for furrows.",
         "Knit 4 rounds in Bramble Walls.",
         "Knit 4 trellis rounds.",
         "Dec 1 st at the slope edge.",
