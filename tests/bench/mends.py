@@ -23,7 +23,7 @@ from tests.project.samples import project
 ROWS: Final = (
     # what is told beside the work
     ("Knit 4 rounds (as on my drawing).", "Knit 4 rounds."),
-    ("Purl 2 rounds (my aunt was proud of hers).", "Purl 2 rounds."),
+    ("Purl 2 rounds (my aunt hums it).", "Purl 2 rounds."),
     ("Purl 2 rounds, or so many as you like.", "Purl 2 rounds."),
     ("Knit until hat measures 12 cm, or till you've got about 12 grams left.", "Knit until hat measures 12 cm."),
     ("Knit until hat measures 12 cm, or 1 cm less if a flat crown is liked.", "Knit until hat measures 12 cm."),

@@ -2,7 +2,7 @@
 
 "Cont even until piece measures 11 cm, or until it reaches your fingertip" is read without its second half.
 What is told beside the work may be struck: an alternative, a reason, a wish, what stands in brackets behind
-it. It is known by the word it begins with, and may hold whatever shapes nothing and says neither for whom nor
+it. It is known by the word it begins with, and may hold what shapes nothing and says neither for whom nor
 with what. So may a phrase of a third of the sentence at most: a likeness or a reason without any word by which
 something could be ordered (no number, no verb of the craft, no part, side, needle, yarn or stitch, no limit,
 no negation, no name), or words between commas that are all known to order nothing. A word that nobody knows
