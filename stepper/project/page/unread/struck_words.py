@@ -3,10 +3,10 @@
 "Cont even until piece measures 11 cm, or until it reaches your fingertip" is read without its second half.
 What is told beside the work may be struck: an alternative, a reason, a wish, what stands in brackets behind
 it. It is known by the word it begins with, and may hold what shapes nothing and says neither for whom nor
-with what. So may a phrase of a third of the sentence at most: a likeness or a reason without any word by which
-something could be ordered (no number, no verb of the craft, no part, side, needle, yarn or stitch, no limit,
-no negation, no name), or words between commas that are all known to order nothing. A word that nobody knows
-is never taken for one that orders nothing: "picot", "trellis" and "slope" are such.
+with what. So may a phrase of a third of the sentence at most: a likeness or a reason without any word by
+which something could be ordered (no number, no verb of the craft, no part, side, needle, yarn or stitch, no
+limit, no negation, no name), or words between commas that are all known to order nothing. A word that
+nobody knows is never taken for one that orders nothing: "picot", "trellis" and "slope" are such.
 Source: English grammar; common practice.
 """
 
@@ -86,7 +86,9 @@ _HARMLESS: Final = (
     | word_set("sort kind bit of so")
 ) - _NEVER  # fmt: skip
 """Words that are known to order nothing."""
-_SAYS: Final = of.AUXILIARIES | of.MODALS | of.MINDING | of.SHOWING | of.SELF | of.SUBORDINATING
+_SAYS: Final = (
+    of.AUXILIARIES | of.MODALS | of.MINDING | of.SHOWING | of.SELF | of.SUBORDINATING | word_set("my our")
+)
 """What a bracket holds that says something, and names no stitch or pattern."""
 _SCOPE: Final = regex(
     r"\b(?:only|optional(?:ly)?|sizes?|m[ae]n|wom[ae]n|lad(?:y|ies)|girls?|boys?|child(?:ren)?|adults?|bab(?:y|ies)"
