@@ -8,7 +8,7 @@ from stepper.project.duration import UntilLength
 from stepper.project.instructions import BindOff, WorkRounds
 from stepper.project.problems import Span
 from stepper.project.reading import clauses
-from stepper.project.reading.clauses import clauses_of
+from stepper.project.reading.clauses import clauses_of, first_work
 from stepper.project.reading.wording import Words, read_line, reads
 
 
@@ -137,3 +137,42 @@ def test_works_that_were_found_are_not_looked_for_again(monkeypatch: pytest.Monk
     monkeypatch.setattr(clauses, "reads", read)
     assert clauses_of(", ".join(["Cast on 24 sts."] * 14) + " and join.")
     assert len(tried) <= 14 * 15 * 2
+
+
+@pytest.mark.parametrize(
+    ("printed", "work", "behind"),
+    [
+        ("Change to 5 mm needles and patt the walls.", "Change to 5 mm needles", "patt the walls."),
+        ("Purl 1 round, knit 1 round, then begin the wall.", "Purl 1 round, knit 1 round", "begin the wall."),
+        (
+            "With 3 mm needles cast on 54 sts. and work 4 cm in twirls, inc 6 sts in the last row.",
+            "With 3 mm needles cast on 54 sts.",
+            "work 4 cm in twirls, inc 6 sts in the last row.",
+        ),
+    ],
+)
+def test_the_first_work_is_found_where_another_order_follows(printed: str, work: str, behind: str) -> None:
+    """Read or not: it cannot be meant for the rows in front of it."""
+    found = first_work(printed)
+    assert found is not None
+    assert (printed[: found[0]], printed[found[1] :]) == (work, behind)
+
+
+@pytest.mark.parametrize(
+    "printed",
+    [
+        "Knit 4 rounds and work twirls in every round.",
+        "Knit 4 rounds, placing twirls.",
+        "Knit 4 rounds, and begin the wall at the same time.",
+        "Purl 1 round, knit 1 twirl, 3 times in all.",
+        "Row 1: K4, then begin the wall.",
+        "*K4; knit the wall.",
+        "Knit 4 rounds (as she said, then begin the wall).",
+        "If you are tall, knit 4 rounds, then begin the wall.",
+        "Round the wall: Knit 4 rounds, then begin the wall.",
+        "K4, purl the wall.",
+    ],
+)
+def test_what_may_be_meant_for_the_rows_before_it_is_no_work_of_its_own(printed: str) -> None:
+    """Cut off, it would be worked after them."""
+    assert first_work(printed) is None
