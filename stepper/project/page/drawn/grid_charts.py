@@ -72,6 +72,12 @@ class _Draft:
     feet: list[list[int]] = field(default_factory=list)
     """The numbers of the stitches, at its head and its foot."""
     legend: dict[str, str] = field(default_factory=dict)
+    spaced: bool = False
+    """Whether its signs stand apart; rows without spaces below a key are read by another form of charts."""
+
+    def signs(self) -> set[str]:
+        """Return the signs drawn so far."""
+        return {sign for _, line in self.rows for sign in line}
 
 
 def find_grids(rows: Sequence[str]) -> dict[int, GridChart]:
@@ -112,13 +118,12 @@ def _drawn(rows: Sequence[str], at: int) -> tuple[_Draft | None, int]:
         blank, end = 0, end + 1
     while end > at and not rows[end - 1]:
         end -= 1
-    spaced = any(" " in row for row in rows[at:end])
     numbers = [number or 0 for number, _ in draft.rows]
     numbered = len(numbers) > _FEWEST and numbers == sorted(numbers, reverse=True) and all(numbers)
     told = bool(draft.legend) or numbered  # else it may be an ornament, or rows of stitches without commas
-    whole = (
-        len(draft.rows) >= _FEWEST and told and spaced and rows[at] and not _is_legend_alone(rows[at], draft)
-    )
+    whole = len(draft.rows) >= _FEWEST and told and draft.spaced and bool(rows[at])
+    early = {match["sign"] for match in _LEGEND.finditer(rows[at])}  # a key above it, or another row
+    whole = whole and (not early or not early.isdisjoint(draft.signs()))
     return (draft if whole else None), end
 
 
@@ -130,22 +135,32 @@ def _take(row: str, draft: _Draft) -> bool:
         bare = _LEGEND_HEAD.sub("", bare, count=1) if _LEGEND_HEAD.fullmatch(bare) else bare
     parts = _parts(bare) if bare else ([], [])
     if parts is None:
-        told = _told_signs(row, draft)
-        draft.legend |= told
-        return bool(told)
+        explained = _told_signs(row, draft)
+        draft.legend |= explained
+        return bool(explained)
     numbers, lines = parts
     if legend is None and not lines and (len(numbers) < 3 or not _run(numbers)):
         return False
-    if legend is not None and not draft.rows and not lines and bare:
+    told = list(_LEGEND.finditer(row)) if legend is not None else []
+    if told and not _explains(told, bare, draft.signs() | {sign for _, line in lines for sign in line}):
         return False
-    draft.legend |= (
-        {match["sign"]: match["means"].strip(" .") for match in _LEGEND.finditer(row)}
-        if legend is not None
-        else {}
-    )
+    draft.legend |= {match["sign"]: match["means"].strip(" .") for match in told}
+    draft.spaced = draft.spaced or (bool(lines) and " " in bare)
     draft.feet += [numbers] if numbers else []
     draft.rows += lines
     return True
+
+
+def _explains(told: list[re.Match[str]], bare: str, signs: set[str]) -> bool:
+    """Return whether what looks like a key is one: of the signs that are drawn, or above them all by itself.
+
+    "A: cast on 24 sts" below a chart is a line of the pattern.
+    """
+    equal = all("=" in match.group() for match in told)
+    named = {match["sign"] for match in told}
+    if not signs:
+        return equal and not bare
+    return named <= signs or (equal and not named.isdisjoint(signs))
 
 
 def _parts(row: str) -> tuple[list[int], list[tuple[int | None, str]]] | None:
@@ -191,7 +206,7 @@ def _told_signs(row: str, draft: _Draft) -> dict[str, str]:
     head = _LEGEND_HEAD.match(row)
     if head is None or not draft.rows:
         return {}
-    signs = {sign for _, line in draft.rows for sign in line}
+    signs = draft.signs()
     told: dict[str, list[str]] = {}
     sign = ""
     for token in row[head.end() :].split():
@@ -204,11 +219,6 @@ def _told_signs(row: str, draft: _Draft) -> dict[str, str]:
 
 def _is_legend(row: str, draft: _Draft) -> bool:
     return bool(draft.rows) and (bool(_LEGEND.search(row)) or _LEGEND_HEAD.match(row) is not None)
-
-
-def _is_legend_alone(row: str, draft: _Draft) -> bool:
-    """Return whether a chart begins with its key: rows below it are then read by another form of charts."""
-    return bool(_LEGEND.match(row)) and bool(draft.rows)
 
 
 def _made(rows: Sequence[str], at: int, end: int, draft: _Draft) -> GridChart:
@@ -264,7 +274,7 @@ def _in_order(draft: _Draft) -> tuple[list[str], str]:
 
 
 def _meaning(words: str) -> str:
-    """Return what a sign means: a yarn in the page's words, a stitch, or both; empty if it is none of them."""
+    """Return what a sign means: a yarn as the page calls it, a stitch, or both; empty if it is neither."""
     plain = re.sub(r"^(?:knit|k)\s+(?:in|with)\s+", "", " ".join(words.split()), flags=re.I)
     if is_yarn(plain):
         return _YARN.sub(r"\g<yarn>", plain)

@@ -79,6 +79,16 @@ def test_what_is_missing_is_said() -> None:
         assert why in grid.why, text
 
 
+def test_a_key_is_of_the_signs_that_are_drawn() -> None:
+    """A line of the pattern right below or above a chart is no part of it."""
+    rows = "3 . . . .\n2 . o o .\n1 o . . o"
+    assert drawn(f". = DC, o = LC\n{rows}") == drawn(CHART)
+    below, above = f"{rows}\n. = DC, o = LC\nA: Cast on 24 sts.", f"A = 24 sts\n{rows}\n. = DC, o = LC"
+    assert [grid.last for grid in find_grids(below.split("\n")).values()] == [4]
+    assert [grid.first for grid in find_grids(above.split("\n")).values()] == [1]
+    assert drawn("Knit.\n. = DC; a = A\n....\n.aa.") == []  # read by another form of charts
+
+
 def test_ornaments_and_spaced_letters_are_no_charts() -> None:
     """Rows of signs without a key or numbers decorate."""
     assert [text for text in NONE if find_grids(text.split("\n"))] == []
