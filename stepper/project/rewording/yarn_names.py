@@ -149,6 +149,7 @@ def _in_role(role: re.Match[str], name: str, keys: tuple[str, ...]) -> str:
     which = (role["which"] or "").upper()
     letters = _LETTERS["contrast" if role["role"] == "contrasting" else role["role"]]
     fits = [key for key in keys if re.fullmatch(letters, key)]
+    fits = [key for key in fits if key == "CC"] or fits  # "CC2" beside it is the second contrast colour
     fits = fits or [key for key in keys if key == "MC" and role["role"] == "background"]
     if which:
         fits = [key for key in keys if key in (which, f"CC{which}", f"C{which}")]

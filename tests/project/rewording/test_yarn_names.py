@@ -75,3 +75,18 @@ def test_signs_keep_their_places_and_are_never_said() -> None:
     assert made.place(made.text.index("CC8"), 3)[0] == printed.index("soft")
     assert printed_again("with CC9 only", made.yarns) == "with navy only"
     assert with_names((("k", "CC9"), 2), dict(made.yarns)) == (("k", "navy"), 2)
+
+
+def test_a_part_in_the_pattern_calls_its_one_yarn() -> None:
+    """With two contrast colours "contrast colour" is the one without a number, or none."""
+    keys = {"MC": "grey", "CC1": "rust", "CC2": "straw"}
+    called = {name: find_called(name, keys) for name in ("main colour", "contrast colour", "contrast colour 2", "colour 2")}
+    assert called == {
+        "main colour": "MC",
+        "contrast colour": "contrast colour",
+        "contrast colour 2": "CC2",
+        "colour 2": "colour 2",
+    }
+    assert find_called("contrasting colour", {"MC": "oat", "CC": "moss", "CC2": "plum"}) == "CC"
+    assert find_called("pattern colour b", {"MC": "grey", "A": "white", "B": "brown"}) == "B"
+    assert find_called("colour 2", {"C1": "charcoal", "C2": "white"}) == "C2"
