@@ -105,6 +105,9 @@ def read_yarns(fields: Fields, draft: FileDraft) -> dict[str, Yarn]:
             draft.report(value.place, f'yarn "{key}" must hold keys and values.')
             continue
         yarns[key] = _yarn(key, value, draft)
+        letter = yarns[key].letter
+        if letter and any(yarn.letter == letter for other, yarn in yarns.items() if other != key):
+            draft.report(value.place, f'two yarns have the letter "{letter}".', "Give each its own.")
     outer.close()
     return yarns
 

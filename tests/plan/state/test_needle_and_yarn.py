@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 
+from stepper.plan.model import flatten
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import HEAD, project
 
@@ -173,3 +174,13 @@ def test_the_rounds_of_a_repeat_are_told_of_once() -> None:
     rows = "Rnd 1: *K1 MC, k1 A; rep from * to end.\nRnd 2: Knit.\nRep rnds 1-2 5 times.\n"
     plan = plan_of(project(f"Cast on 24 sts.\nJoin in the round.\n{rows}With MC, bind off."))
     assert sum("nothing says in which" in warning.text for warning in plan.warnings) == 1
+
+
+def test_all_contrast_yarns_are_broken_in_one_word() -> None:
+    """"Break CCs" cuts each of them, and the section goes on in its own; without any it is refused."""
+    work = project("Cast on 24 sts.\nJoin in the round.\nWith CC1, knit 1 round.\nBreak CCs.\nKnit 1 round.")
+    both = work.replace("  A: {name: moss", "  CC1: {name: rust}\n  CC2: {name: straw}\n  A: {name: moss")
+    plan = plan_of(both)
+    assert [{run.yarn for run in flatten(each.phrase)} for each in plan.rounds[1:]] == [{"CC1"}, {"MC"}]
+    assert plan.rounds[-1].remarks[:2] == ("break rust", "break straw")
+    assert 'there is no yarn "CCs"' in faults(project("Cast on 24 sts.\nKnit 1 row.\nBreak CCs.\nKnit 1 row."))

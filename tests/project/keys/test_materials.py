@@ -116,3 +116,17 @@ def test_a_needle_of_a_gauge_may_be_a_us_number_that_means_one_size() -> None:
     assert {fabric.needle_mm for fabric in made.fabrics.values()} >= {4.0}
     unsure = read_project(project("Cast on 8 sts.").replace("needle: 4 mm", "needle: US 2"))
     assert "the same everywhere" in unsure.problems[0].message
+
+
+def test_a_yarn_has_the_letter_that_its_rounds_count_it_by() -> None:
+    """K and P knit and purl, and one letter is one yarn: else a round would be worked in the wrong colour."""
+    lettered = {
+        letter: read_project(TEXT.replace("A: {name: moss,", f"A: {{name: moss, letter: {letter},"))
+        for letter in ("R", "K", "red")
+    }
+    found = lettered["R"].project
+    assert found is not None
+    assert (found.yarns["A"].letter, found.yarns["MC"].letter) == ("R", "")
+    assert [bool(lettered[letter].problems) for letter in ("K", "red")] == [True, True]
+    twice = TEXT.replace("A: {name: moss,", "A: {name: moss, letter: R,").replace("MC: {name: oat,", "MC: {name: oat, letter: R,")
+    assert 'two yarns have the letter "R"' in read_project(twice).problems[0].message

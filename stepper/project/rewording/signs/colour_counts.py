@@ -158,7 +158,7 @@ def _in_yarns(phrases: tuple[ToldPhrase, ...], head: re.Match[str]) -> tuple[str
     kinds = "".join(_SIGNS.get(phrase.kind, "?") for phrase in phrases)
     verbs = _verbs(phrases, head)
     starred, plain = _STARRED.fullmatch(kinds), _PLAIN.fullmatch(kinds)
-    if verbs is None or kinds.count("i") < 2:
+    if verbs is None or kinds.count("i") < (2 if starred is None else 1):
         return None
     if starred is not None:
         words = _starred(phrases, verbs, starred)
