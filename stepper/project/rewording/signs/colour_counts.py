@@ -23,7 +23,8 @@ from stepper.regex import regex
 
 _YARN: Final = rf"(?:(?-i:MC\d?|CC\d?|LC|C\d|[A-JL-OQ-Z]\d?)|{CALLED})(?![-'\w])"
 """A yarn by its letters, all but those of knit and purl, or by its colour."""
-_LISTED: Final = r"\d+(?:\s*\([\d\s,]+\))?"
+_WORDS: Final = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
+_LISTED: Final = rf"(?:\d+(?:\s*\([\d\s,]+\))?|(?:{'|'.join(_WORDS)})(?=\s))"
 _VERB: Final = r"(?:knit|purl|k|p)"
 _OF_ROUND: Final = r"(?:\s+(?:of\s+)?(?:the\s+)?(?:row|rnd|round))?"
 _KINDS: Final[Kinds] = tuple(
@@ -62,7 +63,7 @@ _CHART: Final = r"(?:(?:[a-z][a-z' -]*\s)?chart\b[^:*]{0,48}:\s*)?"
 """The name of a chart that is told in words, in front of its first round."""
 _NTH: Final = r"\d+(?:st|nd|rd|th)"
 _HEAD: Final = regex(
-    rf"^\s*{_CHART}(?:(?P<round>(?:next\s+)?(?:rnds?|rounds?)\b[^:*]{{0,24}}|(?:{_NTH}|(?:[a-z]+[\s-]){{1,3}})\s*(?:rnd|round)(?:\s+\d+)?)"
+    rf"^\s*{_CHART}(?:(?P<round>(?:next\s+)?(?:rnds?|rounds?)\b[^:*]{{0,24}}|{_NTH}(?:\s*(?:,|and|&)\s*{_NTH})+\s+(?:rnds|rounds)|(?:{_NTH}|(?:[a-z]+[\s-]){{1,3}})\s*(?:rnd|round)(?:\s+\d+)?)"
     rf"|(?P<row>(?:next\s+|{_NTH}\s+)?rows?\b[^:*]{{0,24}})):\s*|^\s*(?P<bare>(?=[*(\[]|(?:k|knit|alternate|with|using|in)\s))",
     re.I,
 )
@@ -206,7 +207,8 @@ def _some(phrases: tuple[ToldPhrase, ...], verbs: list[str], span: tuple[int, in
     for at in range(*span):
         phrase = phrases[at]
         if phrase.kind == "stitches":
-            told = phrase.get("n")
+            told = phrase.get("n").lower()
+            told = str(_WORDS.index(told) + 1) if told in _WORDS else told
             words += ("" if not words or words.endswith("(") else ", ") + f"{verbs[at]}{told} in {phrase.get('yarn')}"
             counted = counted and told.isdigit()
             number += int(told) if told.isdigit() else 0

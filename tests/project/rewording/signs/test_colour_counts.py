@@ -25,6 +25,8 @@ ROUNDS = {
     "Rnd 12: With MC knit 1, with CC knit 2, repeat to end.": "Rnd 12: *k1 in MC, k2 in CC; rep from * to end.",
     "Alternate 1 stitch MC, 1 stitch CC to the end of the round.": "*k1 in MC, k1 in CC; rep from * to end.",
     "2nd row: P *1 M, 3 C; rep from * to last st, 1 M.": "2nd row: *p1 in M, p3 in C; rep from * to last 1 sts, p1 in M.",
+    "Round 12: two white, two brown, repeat to end.": "Round 12: *k2 in white, k2 in brown; rep from * to end.",
+    "2nd and 4th rounds: *3 A, 1 B*.": "2nd and 4th rounds: *k3 in A, k1 in B; rep from * to end.",
     "Rnd 14: *6 MC*": "Rnd 14: *k6 in MC; rep from * to end",
     "Round 1: 1 white, 3 grey.": "Round 1: *k1 in white, k3 in grey; rep from * to end.",
     "Rnd 13: *1 CC, 5 MC* = 96 sts.": "Rnd 13: *k1 in CC, k5 in MC; rep from * to end = 96 sts.",
