@@ -111,3 +111,9 @@ def test_the_key_of_a_chart_has_single_stitches() -> None:
     """A square is one stitch."""
     own = defined(SE="slip 1 purlwise with yarn in front", T2="k2tog, yo", KW="wrap twice")
     assert own.single() == {"SE": "sl wyif"}
+
+
+def test_a_needle_by_its_number_is_no_abbreviation() -> None:
+    """The rows know N1; a list that says what lies on it tells nothing of how a stitch is worked."""
+    made = defined(N1="needle 1 (instep)", N2="needle 2 (heel/sole)", N3="needle 1")
+    assert set(made.known) == {"N3"}

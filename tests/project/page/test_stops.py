@@ -95,3 +95,11 @@ def test_a_change_spread_over_a_plain_row_stays_with_its_head() -> None:
     """Cut off, it would be a row of its own."""
     whole = "Row 8: Purl. Decrease 6 sts evenly across row."
     assert sentences_of(f"{whole} Work 4 rows.") == [whole, "Work 4 rows."]
+
+
+def test_both_halves_of_a_foot_in_rows_of_their_own_are_one_round() -> None:
+    """A half each would be knitted over the whole round."""
+    assert goes_on("Instep: Work in pattern.", "Sole: Knit.")
+    assert goes_on("Rnd 1: Sole: K1, ssk, k to last 3 sts, k2tog, k1.", "Instep: K1, ssk, k to end.")
+    assert not goes_on("Instep: Work in pattern.", "Instep: Knit.")
+    assert not goes_on("Knit 4 rounds.", "Sole: Knit.")
