@@ -29,7 +29,7 @@ _PATT: Final = (
     r"|in\s+(?:the\s+)?(?:[a-z'-]+\s+){0,2}(?:rib(?:bing)?|lace|patt(?:ern)?|st(?:itch)?)\s+as\s+(?:set|est(?:ablished)?|before)|(?:even\s+)?as\s+(?:set|est(?:ablished)?))"
 )
 _KNIT: Final = r"(?:(?:even\s+)?in\s+(?:plain\s+knit(?:ting)?|st\.?\s?st(?:itch)?|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?))"
-_HOW: Final = rf"(?:(?P<patt>{_PATT})|(?P<plain>{_KNIT}|plain))"
+_HOW: Final = rf"(?:(?P<patt>{_PATT})|(?P<plain>{_KNIT}|plain)|(?P<rib>in\s+(?:the\s+)?rib(?:bing)?(?!\s+(?:as|patt))))"
 _VERB: Final = r"(?:k|knit|p|purl|work|patt(?:ern)?)"
 _LEAD: Final = r"(?:(?:and|then|now)\s+)*"
 _CROSS: Final = r"(?:(?:even\s+)?(?:across|over|along|on)\s+)?"
@@ -232,6 +232,7 @@ def _take_named(parts: list[_Part], kind: str, match: re.Match[str]) -> bool:
         _add(parts[-1], _far(match, verb))
         return True
     how = "work in pattern to end" if found.get("patt") or verb.startswith("patt") else "k to end" if found.get("plain") else ""
+    how = "rib to end" if found.get("rib") else how
     if not how:
         how = {"p": "p to end", "purl": "p to end", "work": "work to end", "k": "k to end", "knit": "k to end"}[verb]
     if kind == "end" and parts[-1].place in ("", place) and not parts[-1].done:
@@ -376,7 +377,7 @@ def _going_clause(text: str, at: int) -> re.Match[str] | None:
     """Return what one place is worked in."""
     for kind, expression in _KINDS:
         match = expression.match(text, at) if kind == "across" else None
-        if match is not None and (match.groupdict().get("patt") or match.groupdict().get("plain") or match.groupdict().get("said")):
+        if match is not None and (match.groupdict().get("patt") or match.groupdict().get("plain") or match.groupdict().get("rib") or match.groupdict().get("said")):
             return match
     return None
 

@@ -65,13 +65,14 @@ def write_returned(clause: Clause) -> Words | None:
         return None
     onto = needle.match.group().lower() if needle is not None else ""
     back = _BACK.match(clause.phrases[0].match.group()) is not None
+    replaced = verb.match.group().lower() == "replace"
     told = (
         which.kind in ("held", "named")
         or clause.has("from", "lying")
         or onto.startswith("back")
         or back
     )
-    if not told or (_NEEDLES.search(onto) and which.kind != "held" and not (back or clause.has("from"))):
+    if not told or (_NEEDLES.search(onto) and which.kind != "held" and not (replaced or clause.has("from"))):
         return None
     size = needle.get("size") if needle is not None else ""
     words: Words = [f"change to {size} needles. Return "] if size else ["return "]

@@ -19,7 +19,7 @@ from stepper.records import dataclass
 from stepper.regex import regex
 
 _ROLE: Final = r"(?:instep|sole|heel|palm|back\s+of\s+(?:the\s+)?hand|top\s+of\s+(?:the\s+)?foot|bottom\s+of\s+(?:the\s+)?foot|top|bottom|front|back)"
-_ORDINAL: Final = r"(?:first|second|third|fourth|1st|2nd|3rd|4th)"
+_ORDINAL: Final = r"(?:first|second|third|fourth|1st|2nd|3rd|4th|front|back)"
 _ONE: Final = r"(?:needle\s*#?|N\s?|ndls?\.?\s*#?)[1-5](?!\d|\.\d)"
 _NEEDLES: Final = (
     rf"(?P<needles>(?:the\s+)?{_ORDINAL}\s+(?:needle|ndl|dpn)|{_ONE}(?:\s*(?:,\s*and|,|and|&)\s*{_ONE})*(?!\w)|needles\s+[1-5](?:\s*(?:,\s*and|,|and|&)\s*[1-5])+(?!\d))"
@@ -38,7 +38,7 @@ _ITEMS: Final = tuple(
 """A number of stitches and the needles that it lies on."""
 _LAYS: Final = regex(
     rf"(?:now\s+)?(?:(?:re-?)?(?:divide|arrange|distribute)|split|spread|place|put|slip|lay|set)\s+(?:(?:the|all|these|your|rem(?:aining)?|live|foot|leg|cuff|up)\s+)*(?:(?:{STS}|them)\s*)?(?:evenly\s*)?"
-    rf"(?:(?:over|on|onto|between|among)\s+(?:the\s+|your\s+)?(?:(?:two|three|four|[2-4])\s+)?(?:needles|dpns)\s*)?(?:[:,-]\s*)?(?:as\s+foll(?:ow)?s\s*:?\s*)?(?:(?:so\s+(?:that\s+)?(?:there\s+are\s+|you\s+have\s+)?|with\s+|having\s+))?",
+    rf"(?:(?:over|on|onto|between|among)\s+(?:the\s+|your\s+)?(?:(?:two|three|four|[2-4])\s+)?(?:needles|dpns|circulars|circs)\s*)?(?:[:,-]\s*)?(?:as\s+foll(?:ow)?s\s*:?\s*)?(?:(?:so\s+(?:that\s+)?(?:there\s+are\s+|you\s+have\s+)?|with\s+|having\s+))?",
     re.IGNORECASE,
 )
 _COUNTS: Final = regex(r"(?:(?:there\s+(?:are|should\s+be|will\s+be)|you(?:\s+should|\s+will)?(?:\s+now)?\s+have)(?:\s+now)?\s+)", re.IGNORECASE)
@@ -57,7 +57,7 @@ _UNITES: Final = regex(
     re.IGNORECASE,
 )
 _PAIRS: Final = ({"1", "2"}, {"3", "4"})
-_ORDER: Final = {"first": 1, "1st": 1, "second": 2, "2nd": 2, "third": 3, "3rd": 3, "fourth": 4, "4th": 4}
+_ORDER: Final = {"first": 1, "1st": 1, "second": 2, "2nd": 2, "third": 3, "3rd": 3, "fourth": 4, "4th": 4, "front": 1, "back": 2}
 _HEEL: Final = regex(
     rf"(?P<first>(?:knit|k|work)\s+(?:across\s+)?(?:the\s+)?(?:{STS}\s+(?:on|of)\s+)?(?:needle|N)\s?1(?:\s*\([^()]*\))?\s*[.;,]\s*(?:and\s+|then\s+|now\s+)*)?"
     rf"(?:the\s+)?(?:work\s+(?:the\s+)?)?heel(?:\s+flap)?\s+(?:is\s+)?(?:then\s+|now\s+)?(?:worked\s+|knitted\s+)?(?:(?:back\s+and\s+forth|in\s+rows|flat)\s+)?(?:over|on|across)\s+(?:just\s+|only\s+)?(?:the\s+)?(?:(?P<n>{N})\s+)?(?:{STS}\s+(?:on|of)\s+)?(?:needle|N)\s?(?P<on>[1-4])(?:\s+(?:only|alone))?(?:\s+(?:back\s+and\s+forth|in\s+rows))?"
@@ -142,7 +142,7 @@ def _items(text: str, at: int) -> tuple[list[_Item], int]:
     last: tuple[int, ...] = ()
     together, end = False, at
     while True:
-        match = next((found for item in _ITEMS if (found := item.match(text, at)) is not None), None)
+        match = next((item for each in _ITEMS if (item := each.match(text, at)) is not None), None)
         if match is None:
             return items, end
         found, own = match.groupdict(), _numbers_in(match["needles"])
