@@ -79,12 +79,6 @@ SPOKEN: tuple[Synonym, ...] = (
         "Row 3: K1, k2tog, knit until there's 1 stitch left, k1.",
     ),
     row(
-        "until you",
-        r"\b((?:knit|purl|work|k|p)\s+)until\s+you(?:\s+(?:get|come|are|have\s+come)\s+(?:back\s+)?(?:to|at)|\s+reach|'re\s+(?:back\s+)?at)\s+(?=(?:the\s+)?(?:(?:first|second|third|next|last|side)\s+)?(?:marker|m\b|end\b|last\s+\d))",
-        r"\1to ",
-        "Row 3: Knit until you get to the marker, slip marker, knit to end.",
-    ),
-    row(
         "until you|until there",
         rf"\buntil\s+(?:you(?:(?:'ll|\s+will)?{_ADVERBS}\s+{_GETS}|(?:'ve|\s+have){_ADVERBS}\s+got|'ve{_ADVERBS}|{_IS_BACK})|there're)\s+({_COUNTED})",
         r"until there are \1",

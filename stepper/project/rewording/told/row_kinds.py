@@ -37,7 +37,7 @@ PLACE: Final = (
     r"|(?:the\s+)?(?:cent(?:re|er)|middle)\s+st(?:itch)?(?![\w-])"
     r"|(?P<marked>(?:the\s+|this\s+|your\s+)?marked\s+(?:cent(?:er|re)\s+)?st(?:itch)?(?![\w-])))"
 )
-_TO: Final = r"(?:(?:(?:back|across|along|around|round)\s+)?(?:(?:up\s+)?to|(?:until|till)(?:\s+you\s+(?:reach|get\s+to|come\s+to|meet))?))"
+_TO: Final = r"(?:(?:(?:back|across|along|around|round)\s+)?(?:(?:up\s+)?to|(?:until|till)(?:\s+you(?:\s+(?:reach|meet)|(?:\s+(?:get|come|are|have\s+come)|'re)\s+(?:back\s+)?(?:to|at)))?))"
 _LEFT: Final = r"(?:rem(?:ain(?:s|ing)?)?|(?:is|are)\s+(?:left|remaining)|left)(?:\s+(?:on|in|of)\s+(?:the\s+)?(?:left(?:-hand)?\s+)?(?:needle|row|rnd|round))?"
 GOALS: Final = (
     ("last", rf"{_TO}\s+(?:the\s+)?last\s+(?:(?P<n>{N})(?:\s*{STS})?|(?P<one>st(?:itch)?(?:\.(?=\s*[,;)\]*]))?)(?![\w-])){_OVER}(?!\s*{STS}|\s+(?:of|before|on|in)\b)"),
