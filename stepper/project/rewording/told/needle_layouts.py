@@ -254,8 +254,8 @@ def _heel(line: Reworded, start: int) -> Reworded | None:
     if match is None or (match["first"] and match["on"] != "2"):
         return None
     if not match["first"]:
-        if line.text[:start].strip():
-            return None  # what stands before it may say what is worked first
+        if line.text[:start].strip() or line.text[match.end() :].strip(" ."):
+            return None  # what stands beside it may say what is worked first, and what waits
         over: Words = ["next ", match.span("n"), " sts"] if match["n"] else ["sts"]
         return laid_anew(line, start, match.end(), ["Work in rows over ", *over, f" of heel on needle {match['on']}, hold others for instep"])
     over = ["next ", match.span("n"), " sts of heel"] if match["n"] else ["sts of heel on needle 2"]
