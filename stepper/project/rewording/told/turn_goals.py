@@ -22,6 +22,7 @@ _THERE: Final = r"(?:(?:there\s+are|there\s+is|you\s+have|only)\s+)*"
 _REM: Final = r"(?:rem(?:ains?|aining)?|(?:are|is)\s+(?:left|remaining)|left)"
 _MIDDLE: Final = r"(?:in|at)\s+(?:the\s+)?(?:cent(?:er|re)|middle)(?:\s+of\s+(?:the\s+)?(?:heel|needle|row))?"
 _BETWEEN: Final = rf"(?:in\s+)?between\s+(?:them|(?:the\s+)?(?:two\s+|outer\s+|last\s+)?(?:{_TURNED}))"
+_WRAPS: Final = rf"(?:in\s+)?between\s+(?:the\s+)?(?:two\s+|outer\s+|last\s+)?(?:wrapped\s+{STS}|wraps)(?!\w)"
 _STATE: Final = r"(?:unwrapped|plain|unworked|untouched|undoubled|single)"
 _SIDES: Final = rf"(?:{N}\s+{_TURNED}\s+{_SIDE}|{N}\s+{STS}\s+(?:are|have\s+been)\s+(?:wrapped|doubled|turned)\s+{_SIDE})"
 _INNER: Final = rf"(?P<n>{N})\s+(?:{_STATE}\s+)?(?:{STS}\s+)?(?:(?:{_REM}|{_STATE})\s+)*(?:{_MIDDLE}|{_BETWEEN})"
@@ -31,7 +32,7 @@ _GOALS: Final = tuple(
     for expression in (
         rf"(?P<said>{_SIDES})\s*,?\s*(?:(?:and|with)\s+)?{_THERE}{_INNER}",
         rf"{_INNER}\s*,?\s*(?:and|with)\s+{_THERE}(?P<said>{_SIDES})",
-        _INNER,
+        _INNER.replace(_BETWEEN, _WRAPS),  # between double stitches, the one that the next row makes may count
     )
 )
 _BEYOND: Final = regex(
