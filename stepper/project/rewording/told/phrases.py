@@ -50,6 +50,7 @@ SHAPING: Final[Kinds] = tuple(
             "said",
             r"changing\s+to\s+[^.,;:()]*?(?:needles?|dpns?|circulars?|loop)(?:\s+(?:when|as|if)\s+(?:there\s+are\s+enough\s+(?:sts|stitches)|(?:it\s+(?:is|becomes)\s+)?(?:needed|necessary|required|possible)|you\s+(?:need|can)|the\s+(?:sts|stitches)\s+(?:fit|allow)))",
         ),
+        ("said", r"(?:with\s+)?no\s+plain\s+(?:rounds|rnds|rows)(?:\s+in)?\s+between"),
         ("each", SECTIONED),
         # --- how often: with the times before, or on top ---
         (
@@ -71,7 +72,7 @@ SHAPING: Final[Kinds] = tuple(
         # --- how long ---
         (
             "until",
-            rf"(?:until|till|up\s+to|down\s+to|to)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again|a\s+total\s+of|the\s+(?:shawl|work|piece)\s+has|(?P<gusset>the\s+(?:gusset|thumb)\s+has))\s+)*(?P<n>{N})\s+{STS}"
+            rf"(?:until|till|up\s+to|down\s+to|to)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|just|again|a\s+total\s+of|the\s+(?:shawl|work|piece)\s+has|(?P<gusset>the\s+(?:gusset|thumb)\s+has))\s+)*(?P<n>{N})\s+{STS}"
             rf"(?:\s+(?:(?P<between>(?:in\s+)?between\s+(?:them\b|(?:the\s+)?(?:two\s+)?{_MARKERS}))|rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|{_ALL}))*",
         ),
         # --- on which rows ---

@@ -108,10 +108,10 @@ def _written(line: Reworded, start: int) -> Reworded:
     if times is None or not (rows.get("side") or rows.get("nth") or not rows.get("next")):
         return line
     count = _COUNT.match(text, end)
-    behind = [". ", count.span("n"), " sts"] if count is not None else []
+    counted: list[str | tuple[int, int]] = [". ", count.span("n"), " sts"] if count is not None else []
     said = [phrase.match.group().strip(" ,") for phrase in head if phrase.kind in ("where", "manner")]
     made = laid_anew(
-        line, start, count.end() if count is not None else end, [f"Every {_which(rows)} {times} times: ", row, *behind]
+        line, start, count.end() if count is not None else end, [f"Every {_which(rows)} {times} times: ", row, *counted]
     )
     return replace(made, kept=(*line.kept, *said))
 

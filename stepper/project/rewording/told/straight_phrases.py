@@ -97,7 +97,7 @@ STRAIGHT: Final[Kinds] = tuple(
         ("last", rf"(?:in|on|and\s+in|and\s+on)\s+(?:this|the)\s+last\s+(?:row|rnd|round)\s*,?\s+(?P<dir>inc|dec)(?:reas)?(?:e|ing)?\.?\s+(?P<n>{N})\s+{STS}(?P<where>\s+(?:evenly(?:\s+(?:across|spaced|around))?|spaced\s+evenly|somewhere\s+near\s+the\s+sides?))?"),
         ("last", rf"(?P<dir>inc|dec)(?:reas)?(?:e|ing)?\.?\s+(?P<n>{N})\s+{STS}(?P<where>\s+evenly(?:\s+(?:across|spaced|around))?)?\s+(?:in|on|across)\s+(?:this|the)?\s*last\s+(?:row|rnd|round)(?P<behind>\s+evenly)?"),
         # --- to which row ---
-        ("edge", rf"{_END}\s+at\s+(?:the\s+)?(?P<edge>neck|armhole|front|side)\s+edge"),
+        ("edge", rf"(?:so\s+(?:as\s+)?)?{_END}\s+at\s+(?:the\s+)?(?P<edge>neck|armhole|front|side)\s+edge"),
         ("ending", rf"(?:so\s+that\s+)?(?:(?:the\s+|your\s+)?last\s+(?:{ROUND})?(?:\s*(?:(?:you\s+)?(?:worked|work|knit)\s+)?(?:is|being|should\s+be|will\s+be|must\s+be))?|{_END}(?:\s+(?:with|on|after)|\s*,?\s+at\s+(?:the\s+)?end\s+of|\s+having\s+(?:just\s+)?(?:done|worked))?)\s+{_AN}(?:{_SIDE}(?:\s+row)?(?!\s+facing|\s*\d)|(?:(?:row|rnd|round)\s+(?P<number>\d{{1,2}})|(?P<nth>\d{{1,2}})(?:st|nd|rd|th)\s+(?:(?:patt(?:ern)?|rib)\s+)?(?:row|rnd|round))(?:\s+of\s+(?:the\s+)?patt(?:ern)?)?)(?![\w-])"),
         ("ending", rf"(?:so\s+that\s+)?(?:{_END}\s+)?(?:with\s+)?(?:the\s+)?(?P<facing>RS|WS|right\s+side|wrong\s+side)(?:\s+of\s+(?:the\s+)?work)?\s+(?:is\s+)?facing(?:\s+you)?(?:\s+for\s+(?:the\s+)?next\s+row)?(?![\w-])"),
         ("ending", rf"{_END}\s+(?:so\s+(?:that\s+)?(?:you(?:'re|\s+are)\s+)?)?ready\s+(?:to\s+(?:work|begin|start)|for)\s+{_AN}(?P<facing>RS|WS|right\s+side|wrong\s+side)\s+row"),
@@ -106,6 +106,7 @@ STRAIGHT: Final[Kinds] = tuple(
         ("length", rf"(?:(?:up\s+)?to|{_UNTIL}(?:\s+you\s+(?:have|reach))?)\s+{_ABOUT}(?P<long>{LENGTH}){_TALL}{FROM}{ALONG}"),
         ("until", rf"{_UNTIL}\s+{_WHAT}\s*,?(?:\s*from\s+(?:the\s+)?(?P<first>(?:markers?|beg\b\.?|beginning|cast-?\s?on(?:\s+edge)?|start)))?\s*,?\s*{_IS}\s+{_ABOUT}(?P<long>{LENGTH}){_TALL}{FROM}{ALONG}"),
         ("like", rf"(?:{_UNTIL}\s+(?:{_WHAT}\s*)?(?:(?:{_IS}|has)\s+)?|(?:up\s+)?to\s+)?(?:exactly\s+)?(?:(?:the\s+)?same(?:\s+(?P<own>armhole))?(?:\s+(?:length|depth|height))?\s+as|(?:the\s+same\s+number\s+of|as\s+many)\s+(?:rows|rounds|ridges)\s+as|as\s+(?:long|deep|high)\s+as|match(?:es)?|equals?|equal\s+to|=)\s+{_OTHER}(?:\s+(?:is|in\s+length|has|measures))?{_UPTO}(?:\s*,\s*(?P<about>(?:about\s+)?(?P<also>{LENGTH})))?(?![\w-])"),
+        ("until", rf"to\s+(?:an?\s+)?(?P<armholes>armhole)\s+(?:depth|length|height)\s+(?:of\s+)?{_ABOUT}(?P<long>{LENGTH})"),
         ("until", r"(?P<raw>(?:until|till)\s+(?!(?:you|there)\b)(?:[^*:.;]|(?<=\d)\.(?=\d))+?(?:measures?|is|reach(?:es)?)\b(?:[^*:.;]|(?<=\d)\.(?=\d))+?)(?=\s*\.?\s*$|\s*\.\s+(?-i:[A-Z])|\s*[,;]\s*(?:end(?:ing)?\s+|finish(?:ing)?\s+|\(|so\s+that|the\s+last)\b)"),
         ("rounds", rf"(?:for\s+|x\s+)?(?:the\s+)?(?:next\s+|first\s+|a\s+further\s+|another\s+)?(?P<number>{N})\s+(?:full\s+|whole\s+)?(?P<more>(?:more|further|additional)\s+)?(?P<row>{ROUND})(?P<again>\s+more)?"),
         ("ridges", rf"(?:for\s+)?(?P<number>{N}|{LARGE})\s+(?:garter\s+)?ridges\b"),
