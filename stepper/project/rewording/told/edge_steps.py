@@ -25,7 +25,7 @@ _EDGE: Final = r"(?:(?:the|each)\s+)?(?P<edge>neck|armhole|shoulder|front|side|i
 _SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 _ROWS: Final = (
     rf"(?:(?P<this>this\s+and\s+(?:the\s+)?next)\s+(?:(?P<thisside>{_SIDE})\s+)?rows?"
-    rf"|(?:the\s+)?(?:(?P<alt>(?:(?P<altmany>{N})\s+)?(?:next|following|foll\.?)\s+(?:(?P<altmore>{N})\s+)?(?:alt(?:ernate)?\.?|2nd|second|other)|(?:row\s+after\s+(?:the\s+)?next))|(?P<next>next|following|foll\.?)(?:\s+(?P<many>{N}))?)(?:\s+(?P<nextside>{_SIDE}))?(?:\s+rows?|(?<=next))"
+    rf"|(?:the\s+)?(?:(?P<alt>(?:(?P<altmany>{N})\s+)?(?:next|following|foll\.?)\s+(?:(?P<altmore>{N})\s+)?(?:alt(?:ernate)?\.?|2nd|second|other)|(?:row\s+after\s+(?:the\s+)?next)|alt(?:ernate)?\s+row\s+(?:after|following)(?:\s+(?:that|this))?(?=\s*[.;,]|\s*$))|(?P<next>next|following|foll\.?)(?:\s+(?P<many>{N}))?)(?:\s+(?P<nextside>{_SIDE}))?(?:\s+rows?|(?<=next))"
     rf"|(?:the\s+)?(?:(?P<after>{N})\s+(?:rows?\s+)?(?:after(?:\s+(?:that|those|these|them))?|following|thereafter)|(?P<later>row\s+after(?:\s+that)?))(?=\s*[,.;]|\s*$|\s+and\b|\s+then\b)"
     rf"|(?:the\s+)?(?P<every>(?:every|each|all(?:\s+the)?)\s+)?(?:(?P<other>other|alt(?:ernate)?\.?|2nd|second)\s+)?(?:(?P<side>{_SIDE})\s+)?(?P<row>rows?))"
 )
@@ -268,6 +268,9 @@ def _sentence(step: _Step, before: _Step | None, *, alone: bool) -> str:
         if edge and not end:
             return f"{what} at {edge} every 2nd row {many} times"
         return ". ".join([f"Work 1 row even. {what} at {end} of next row"] * again) if end and again < _MOST else ""
+    if step.rest and not end and rows.get("next") and before is not None and before.rows is not None:
+        same = side and before.rows.get("nextside").lower()[:1] == rows.get("nextside").lower()[:1]
+        return f"Work 1 row even. Bind off rem {step.number} sts" if same and not often and _is_one_row(before) else ""
     if step.rest and not end:
         return f"Bind off rem {step.number} sts" if rows.get("later") and not often else ""
     many = rows.get("many") or rows.get("after") or ("2" if rows.get("this") else "")

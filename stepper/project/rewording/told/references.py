@@ -72,6 +72,8 @@ REFERENCES: Final[Kinds] = tuple(
         ("rib", rf"(?:in\s+|of\s+)?(?:the\s+)?(?:{RIB}|rib(?:bing)?|(?:cuff|welt)(?=\s+(?:exactly\s+|just\s+)?(?:as|like|the\s+same)\b))(?:\s+(?:rounds?|rnds?|rows?))?\b"),
         # --- of what ---
         ("side", r"(?:in\s+)?the\s+same(?:\s+(?:way|manner))?(?=\s*[,.;]|\s*$|\s+but\b)"),
+        ("side", rf"(?<=mirror\simage\s)of\s+{_SAME_SIDE}"),
+        ("side", r"(?P<bare>to\s+(?:match|correspond))(?=\s*[.;,]|\s*$)"),
         ("side", rf"(?:{_LIKE}|to\s+(?:match|correspond(?:\s+(?:to|with))?)\s+){_SAME_SIDE}"),
         ("like", rf"(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?){_PART}"),
         ("like", rf"(?<=mirror\simage\s)of\s+(?:the\s+)?{_PART}"),
@@ -261,6 +263,8 @@ def _side(told: _Kinds) -> tuple[Piece, ...] | None:
         return None
     if verb is not None and verb.kind == "verb" and own is None and not side.match.group().lower().startswith("to"):
         return None  # "work as first half" may be all of it
+    if side.get("bare") and own is None:
+        return None  # to match which part
     told.say("later")
     return (("complete like other side", side.match.start()), *_reversing(told), *_count(told))
 

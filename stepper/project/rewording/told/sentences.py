@@ -23,7 +23,7 @@ from stepper.project.rewording.told.stripes import write_stripes
 from stepper.project.rewording.told.yarn_orders import YARN_ORDERS, write_yarn_orders
 from stepper.regex import regex
 
-_STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])|\s*,?\s+(?P<joint>and(?:\s+then)?|then)\s+(?=make\s+(?:it|this\s+one)\s+(?:a|the)\s+mirror\b|(?:finish|complete|work)\s+(?:off\s+)?(?:this|(?:the\s+)?(?:second|other))\s+(?:side|half|shoulder)\b)", re.IGNORECASE)
+_STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])|\s*,?\s+(?P<joint>and(?:\s+then)?|then)\s+(?=make\s+(?:it|this\s+one)\s+(?:a|the)\s+mirror\b|(?:finish|complete|work)\s+(?:off\s+)?(?:this|(?:the\s+)?(?:second|other))\s+(?:side|half|shoulder)\b|(?:finish|complete)\s+(?:it\s+)?to\s+(?:match|correspond)\b)", re.IGNORECASE)
 _LASTS: Final = regex(
     rf"(?:^|[.:]\s)\s*(?:knit|purl|work|rib)\b[^.:]*(?:\b{N}\s+{ROUND}|{LONG})(?:\s+in\s+[^.:]*)?\.\s*$",
     re.IGNORECASE,
