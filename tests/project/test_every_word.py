@@ -119,6 +119,8 @@ SILENT = {
 """Words that may be left out of a line without changing what is knitted."""
 
 SILENT_THERE = {
+    "Cast off 6 sts at beg of the 2 rows after that.": ("rows",),
+    "Bind off 5 sts at beg of next 2 rows, and 3 sts at beg of the 2 rows after that.": ("rows",),
     "Work even until front armholes match back.": ("armholes",),
     "Rejoin yarn to inner end of rem sts, k to end.": ("inner",),
     "Work even until armhole is same length as on back, ending with a WS row.": ("armhole", "is",),

@@ -27,7 +27,8 @@ _ROWS: Final = (
     rf"(?:(?P<this>this\s+and\s+(?:the\s+)?next)\s+(?:(?P<thisside>{_SIDE})\s+)?rows?"
     rf"|(?:the\s+)?(?:(?P<alt>(?:(?P<altmany>{N})\s+)?(?:next|following|foll\.?)\s+(?:(?P<altmore>{N})\s+)?(?:alt(?:ernate)?\.?|2nd|second|other)|(?:row\s+after\s+(?:the\s+)?next)|alt(?:ernate)?\s+row\s+(?:after|following)(?:\s+(?:that|this))?(?=\s*[.;,]|\s*$))|(?P<next>next|following|foll\.?)(?:\s+(?P<many>{N}))?)(?:\s+(?P<nextside>{_SIDE}))?(?:\s+rows?|(?<=next))"
     rf"|(?:the\s+)?(?:(?P<after>{N})\s+(?:rows?\s+)?(?:after(?:\s+(?:that|those|these|them))?|following|thereafter)|(?P<later>row\s+after(?:\s+that)?))(?=\s*[,.;]|\s*$|\s+and\b|\s+then\b)"
-    rf"|(?:the\s+)?(?P<every>(?:every|each|all(?:\s+the)?)\s+)?(?:(?P<other>other|alt(?:ernate)?\.?|2nd|second)\s+)?(?:(?P<side>{_SIDE})\s+)?(?P<row>rows?))"
+    rf"|(?:the\s+)?(?:(?P<every>every|each)\s+(?:(?P<other>other|alt(?:ernate)?\.?|2nd|second)\s+)?(?:(?P<side>{_SIDE})\s+)?(?P<row>rows?)"
+    rf"|(?:all\s+(?:the\s+)?)?(?:(?P<others>other|alt(?:ernate)?\.?|2nd|second)\s+)?(?:(?P<sides>{_SIDE})\s+)?(?P<rows>rows)))"
 )
 
 STEPS: Final[Kinds] = tuple(
@@ -112,7 +113,14 @@ def write_edge_steps(line: Reworded) -> Reworded:
             line = laid_anew(line, start.start(), end, [f"{_AT_ONCE}{words[0].lower()}{words[1:]}"])
         else:
             line = laid_anew(line, start.end(), end, [words])
+        line = replace(line, kept=(*line.kept, *_said(phrases, words)))
     return line
+
+
+def _said(phrases: tuple[ToldPhrase, ...], words: str) -> list[str]:
+    """Return what is only said: what the steps are for, and an edge where the rows tell it."""
+    beside = ("for",) if " edge" in words else ("for", "edge", "same")
+    return [phrase.match.group().strip(" ,:()") for phrase in phrases if phrase.kind in beside]
 
 
 _AT_ONCE: Final = ", at the same time "
@@ -225,13 +233,18 @@ def _share(steps: list[_Step]) -> None:
             step.rows, step.edge, step.lone = last.rows, last.edge, last.lone
 
 
+def _told(rows: ToldPhrase, name: str) -> str:
+    """Return what rows told one by one, or in the plural, say of a kind: `row`, `side` or `other`."""
+    return rows.get(name) or rows.get(f"{name}s")
+
+
 def _is_every(rows: ToldPhrase | None) -> bool:
     """Return whether rows are told without an end to them: "every RS row", "foll alt rows"."""
     if rows is None or rows.kind != "rows":
         return False
     many = rows.match.group().rstrip(" :,)").lower().endswith("rows")
     told = rows.get("next") and rows.get("nextside") and not rows.get("many")
-    return bool(rows.get("row") or (many and (told or (rows.get("alt") and not (rows.get("altmany") or rows.get("altmore"))))))
+    return bool(_told(rows, "row") or (many and (told or (rows.get("alt") and not (rows.get("altmany") or rows.get("altmore"))))))
 
 
 def _sentence(step: _Step, before: _Step | None, *, alone: bool) -> str:
@@ -256,7 +269,7 @@ def _sentence(step: _Step, before: _Step | None, *, alone: bool) -> str:
         return f"Work 1 row even. {f'Bind off rem {step.number} sts' if step.rest else f'{what} at beginning of next row'}"
     if rows is None:
         return _at_edge(what, step, before, edge, often, alone=alone)
-    side = next((rows.get(one) for one in ("side", "nextside", "thisside") if rows.get(one)), "")
+    side = next((rows.get(one) for one in ("side", "sides", "nextside", "thisside") if rows.get(one)), "")
     side = "" if not side else "WS" if side.lower().startswith("w") else "RS"
     if _is_every(rows):
         return _on_every(what, step, edge, often, end, side, alone=alone)
@@ -293,7 +306,7 @@ def _sentence(step: _Step, before: _Step | None, *, alone: bool) -> str:
 def _at_edge(what: str, step: _Step, before: _Step | None, edge: str, often: str, *, alone: bool) -> str:
     """Return a step of which no rows are told: at the edge so often, or where the step before was, again."""
     if step.same and before is not None and before.rows is not None and often:
-        side = before.rows.get("nextside") or before.rows.get("side") if before.rows.kind == "rows" else ""
+        side = before.rows.get("nextside") or _told(before.rows, "side") if before.rows.kind == "rows" else ""
         if side and before.rows.get("end").lower() not in ("", "end"):
             return f"{what} at beginning of every {'WS' if side.lower().startswith('w') else 'RS'} row {often} times"
     if not edge or not what.startswith("Bind off"):
@@ -308,7 +321,7 @@ def _on_every(what: str, step: _Step, edge: str, often: str, end: str, side: str
     rows = step.rows
     if rows is None or not often:
         return ""
-    other = rows.get("other") or rows.get("alt")
+    other = _told(rows, "other") or rows.get("alt")
     if side and end and not other:
         return f"{what} at {end} of every {side} row {often} times"
     if other and edge:
