@@ -104,8 +104,8 @@ class NeedleBuilder(EdgeBuilder):
         for number in sorted(parts):
             elements.append(Mark("needle", str(number) if number else "each", places[number]))
             elements.extend(parts[number])
-        for half in halves:
-            elements.extend(half)
+        for inside in halves:
+            elements.extend(inside)
         if halves and parts:
             self.report(place, "a round is told by its needles or by its instep and sole, not by both.")
         last = tree.children[-1]

@@ -60,7 +60,7 @@ def work_at_edge(instruction: EdgeShaping, needles: Needles) -> None:
 
 
 def refuse_other_side(instruction: EdgeShaping, side: str, needles: Needles) -> bool:
-    """Report stitches bound off or cast on at an edge where no row of that side begins; tell whether any are."""
+    """Report stitches bound off or cast on at an edge where no row of that side begins; True if any."""
     other = any(leg.side not in ("", side) for leg in instruction.legs)
     if instruction.stitch not in ("bo", "co") or not other:
         return False
