@@ -24,11 +24,11 @@ class ChartBuilder(PartBuilder):
     """Builds the records of lines that work rounds by their numbers, from a chart or as written above."""
 
     def _span(self, tree: Tree[Token], *, head: bool = False) -> tuple[int, ...]:
-        """Return the numbers of rounds; those that are worked again may run downwards one by one."""
+        """Return the numbers of rounds; three or more that are worked again may run downwards one by one."""
         found: list[int] = []
         for piece in tree.find_data("piece"):
             found.extend(self._piece(piece))
-        if not head and all(later == number - 1 for number, later in pairwise(found)):
+        if not head and len(found) > 2 and all(later == number - 1 for number, later in pairwise(found)):
             return tuple(found)
         if any(later <= number for number, later in pairwise(found)):
             told = f"rounds {', '.join(map(str, found))} are not in the order of their numbers."
