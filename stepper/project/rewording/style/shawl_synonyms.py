@@ -67,7 +67,7 @@ _TOLD_OFF = (
 
 SHAWLS: tuple[Synonym, ...] = (
     # --- rows by their numbers, of another section, in another order ---
-    row("order", rf"\bwork\s+(rows|rnds|rounds)\s+(\d+)\s*(?:,|and|&)\s*(\d+)\s*,?\s*in\s+(?:that|this|the\s+given)\s+order{END}", r"work \1 \2. work \1 \3", "Work rnds 2 and 1, in that order."),
+    row("order", rf"\b(?:then\s+)?(?:work|do)\s+(rows|rnds|rounds)\s+(\d+)\s*(?:,|and|&)\s*(\d+)\s*,?\s*in\s+(?:that|this|the\s+given)\s+order{END}", r"work \1 \2. work \1 \3", "Work rnds 2 and 1, in that order."),
     row("order", rf"(\b(?:rows|rnds|rounds)\s+\d+(?:\s*,\s*\d+)+\s*,?\s*(?:and|&)\s*\d+(?:\s+of\s+[a-z][\w -]*?)?)\s*,?\s*in\s+(?:that|this|the\s+given)\s+order{END}", r"\1", "Rnds 8-10: Work Rnds 6, 5 and 4, in that order."),
     row("working", rf"\bwork\s+({_CHART})(?:\s+(?:once\s+more|again))?\s*,?\s*(?:this\s+time\s+)?working\s+((?:rows|rnds|rounds)\s+\d+(?:\s*,\s*\d+)+\s*,?\s*(?:and|&)\s*\d+){END}", r"work \2 of \1", "Work Chart fern once more, this time working Rnds 3, 2 and 1."),
     row("section", rf"\b(rep(?:eat)?|work)\s+({_SECTION})\s*,?\s+({_LIST})", r"\1 \3 of \2", "With CC, repeat Section 1 rows 1 and 2 5 times."),
