@@ -120,7 +120,6 @@ BY_NEEDLES: tuple[Synonym, ...] = (
 _NAMED: Final = r"(?:N\s?|(?:needles?|ndls?\.?)\s*#?)"
 _N12: Final = rf"{_NAMED}[1-5](?:\s*(?:,\s*and|,|and|&)\s*(?:{_NAMED})?[1-5])*(?!\w)"
 _SET: Final = r"as\s+(?:set|est(?:ablished|\.)?)"
-_PART: Final = r"(?:(?:(?:the|first|last|next|rem(?:aining)?|instep|sole|heel|palm|back|front|top|bottom|hand)\s+)*)"
 _WAIT: Final = r"(?:just\s+|simply\s+|now\s+)?(?:rests?|waits?|stays?|(?:are|is)\s+(?:not\s+worked|left\s+(?:alone|unworked))|remains?\s+(?:on\s+hold|unworked))"
 _MEANWHILE: Final = r"(?:\s+(?:while|until|during)\s+(?:you\s+(?:work|knit|turn)\s+)?(?:(?:working|knitting|turning)\s+)?(?:the\s+)?heel(?:\s+(?:flap\s+)?is\s+(?:being\s+)?(?:worked|knitted|done|finished|complete|turned))?(?:\s+(?:back\s+and\s+forth\s+)?(?:on|over)\s+(?:N\s?|needle\s+)[1-5])?)?"
 
@@ -137,7 +136,6 @@ NEEDLE_BY_NEEDLE: tuple[Synonym, ...] = (
     said_row_behind("(a ", rf"(\b(?:slip|move|transfer)\s+(?:the\s+)?(?:first|last)\s+{STS}\s+(?:of|on|from)\s+{_NAMED}[1-5])\s*\(\s*(?P<said>an?\s+(?:purl|knit)(?:\s+{STS})?)\s*\)", "CO 40 sts. Divide over 2 needles. Slip the first st of N2 (a purl st) to the end of N1."),
     # --- how many lie on each ---
     row("1", rf"((?:^|[.;])\s*){_NAMED}1\s*:\s*({N})\s+{STS}\s*[.,;]\s*{_NAMED}2\s*:\s*({N})\s+{STS}(?=\s*\.?\s*$)", r"\1Lying over 2 needles, \2 sts on needle 1, \3 sts on needle 2", "CO 40 sts. Divide over 2 needles. Slip last st of N1 to N2. N1: 19 sts. N2: 21 sts."),
-    row("1", rf"((?:^|[.])\s*)(?:place|put|arrange|divide|distribute)\s+{_PART}({N})\s+{_PART}{STS}\s+on(?:to)?\s+{_NAMED}1\s*,?\s+and\s+{_PART}({N})\s+{_PART}{STS}\s+on(?:to)?\s+{_NAMED}2{_ENDS}", r"\1divide over 2 needles, \2 sts on needle 1, \3 sts on needle 2", "Place 28 instep sts on N1 and 28 sole sts on N2."),
     row("2|two", rf"((?:^|[.])\s*){_LAY}{_OVER}(?:two|2)\s+{_NEEDLE}\s*[,:]\s*({N})(?:\s+{STS})?\s+for\s+(?:the\s+)?(?:back|front|instep|top)\s*(?:,\s*(?:and\s+)?|\s+and\s+)({N})(?:\s+{STS})?\s+for\s+(?:the\s+)?(?:palm|front|back|sole|heel){_ENDS}", r"\1divide over 2 needles, \2 sts on needle 1, \3 sts on needle 2", "Divide the sts over 2 needles, 24 for the back and 24 for the palm."),
     row("each half", rf"((?:^|[.])\s*)divide\s+(?:the\s+)?{STS}\s+(?P<said>for\s+(?:the\s+)?(?:back|front|palm|top)\s+and\s+(?:the\s+)?(?:back|front|palm|sole))\s*,?\s+with\s+({N}\s+{STS})\s+in\s+each\s+half(?:\s*,\s*beginning\s+at\s+the\s+(?:start|beginning)\s+of\s+the\s+(?:rnd|round))?{_ENDS}", r"\1divide over 2 needles. \3 on each needle", "Divide sts for back and palm with 24 sts in each half.", spelt_out=True),
     row("graft", rf"((?:^|[.])\s*)with\s+({N}\s+{STS}\s+on\s+each\s+needle)\s*,\s*(?=graft\b)", r"\1\2. ", "With 12 sts on each needle, graft the toe."),
