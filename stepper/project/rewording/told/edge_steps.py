@@ -329,8 +329,8 @@ def _on_every(what: str, step: _Step, edge: str, often: str, end: str, side: str
     if side and edge:
         return f"{what} at {edge} every {side} row {often} times"
     if end == "beginning" and not side and not other and rows.get("every"):
-        if alone or not what.startswith("Bind off"):
-            return ""  # of one step alone, nobody can tell whether it is worked on both sides
+        if alone or edge or not what.startswith("Bind off"):
+            return ""  # of one step alone, or at one edge, nobody can tell whether it is worked on both sides
         return f"{what} at beginning of next {often} rows"
     return ""
 
