@@ -202,7 +202,7 @@ def _section(row: str) -> Heading | None:
 
 
 _HOLDS = regex(
-    r"(?:[(\[,]|\s[-\u2013\u2014]\s|\b(?:in|with|using)\s)(?:[^()\[\]]*\s)?"
+    r"(?:[(\[,]|:\s|\s[-\u2013\u2014]\s|\b(?:in|with|using)\s)(?:[^()\[\]]*\s)?"
     r"(?P<what>(?-i:MC|CC\d?)|(?:colou?r|yarn)\s+(?-i:[A-H]|\d)|(?:(?<=in\s)|(?<=with\s)|(?<=using\s)|(?<=[(\[]))(?-i:[A-H])"
     r"|\d(?:[.,]\d+)?\s*mm|(?:small|larg)er(?=\s+needles?)|(?<!all\s)(?<!two\s)sizes?\b[^()\[\]]*|[^()\[\],]*\sonly)"
     r"(?![\w-])|(?P<who>\w+(?:'s|s')?)\s+(?:version|size)s?\W*$",

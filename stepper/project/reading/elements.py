@@ -36,6 +36,7 @@ from stepper.project.stitchwork import (
     Work,
 )
 from stepper.records import dataclass
+from stepper.regex import regex
 
 MOST = 9999
 """The largest number a line may hold: stitches, rounds or times."""
@@ -267,6 +268,9 @@ class ElementBuilder:
     def _say_where(self, code: str, tree: Any) -> None:
         """Keep the words that say where stitches are picked up, or how they are cast on or bound off."""
         tails = [str(token) for token in tree.children[1:] if token.type in _TAILS]
+        if code != "pu" and any(_SAME_EDGE.search(words) for words in tails):
+            told = "which edge this is hangs on the rows before, and is not looked up here."
+            self.report(self._tree_place(tree), told)
         if tails:
             what = {"pu": "pick up", "co": "cast on", "bo": "bind off"}[code]
             self.said.append(" ".join(f"{what} {' '.join(tails)}".split()))
@@ -449,6 +453,7 @@ class ElementBuilder:
 
 _MARKS = {"p": "pm", "r": "rm", "j": "join 2nd ball", "o": "other ball"}
 """What is meant by a word of a marker, or of the two balls of a neck, by its first letter; else `sm`."""
+_SAME_EDGE = regex(r"\b(?:same|that|this|other|opposite)\s+(?:edge|end|side)\b", re.I)
 _TAILS = ("EDGE_TAIL", "FROM_PLACE", "FOR_NAME", "MANNER", "BIND_MANNER", "MODIFIER")
 
 

@@ -317,6 +317,7 @@ def test_signs_about_other_rows_are_no_decoration(row: str) -> None:
         ("Men's version", "Men's"),
         ("BODY (all sizes)", ""),
         ("Sleeves (make 2)", ""),
+        ("CROWN: Colour A", "Colour A"),
         ("Section A", ""),
         ("Body (worked flat)", ""),
         ("The lace version", ""),

@@ -44,6 +44,9 @@ def work_at_edge(instruction: EdgeShaping, needles: Needles) -> None:
     for plain, leg in occasions((*first, *instruction.legs), needles, end=end):
         wanted = side if instruction.stitch in ("bo", "co") else leg.side
         if wanted and (needles.side == wanted) != (plain % 2 == 0):
+            if instruction.first is not None and not worked:
+                told = f"the row told here ends at the {instruction.edge} edge"
+                needles.warn(instruction.place, f"{told}; it is shaped where a row begins there.")
             plain = plain - 1 if plain else 1
         work_between(plain, needles, instruction.place, goes_on=goes_on)
         row = begins if needles.side == side else ends

@@ -383,7 +383,7 @@ def round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
 
 
 def legs(instruction: AtIntervals, template: Template, needles: Needles) -> tuple[Leg, ...]:
-    """Return the legs; one time less if "next and every 4th row 5 times" includes the next one.
+    """Return the legs; one time less if "next and every 4th row 5 times" includes the next, as "in all" does.
 
     "Decrease like this every 3 cm a total of 5 times" includes the one shown just before, if only that was
     worked: a total behind a series of them is of another.
@@ -396,6 +396,8 @@ def legs(instruction: AtIntervals, template: Template, needles: Needles) -> tupl
         return _once_less(instruction.legs, needles)
     if instruction.first is None or first.times is None:
         return instruction.legs
+    if first.total:
+        return _once_less(instruction.legs, needles)
     times = first.times.of(needles.size)
     choice = TwoReadings(
         place=first.times.place,

@@ -74,6 +74,14 @@ class _Draft:
     legend: dict[str, str] = field(default_factory=dict)
     spaced: bool = False
     """Whether its signs stand apart; rows without spaces below a key are read by another form of charts."""
+    unlike: str = ""
+    """A sign that is explained twice, as two things; empty if none is."""
+
+    def explain(self, told: Mapping[str, str]) -> None:
+        """Take what some signs mean."""
+        two = (sign for sign, means in told.items() if self.legend.get(sign, means).lower() != means.lower())
+        self.unlike = self.unlike or next(two, "")
+        self.legend |= told
 
     def signs(self) -> set[str]:
         """Return the signs drawn so far."""
@@ -136,7 +144,7 @@ def _take(row: str, draft: _Draft) -> bool:
     parts = _parts(bare) if bare else ([], [])
     if parts is None:
         explained = _told_signs(row, draft)
-        draft.legend |= explained
+        draft.explain(explained)
         return bool(explained)
     numbers, lines = parts
     if legend is None and not lines and (len(numbers) < 3 or not _run(numbers)):
@@ -144,7 +152,7 @@ def _take(row: str, draft: _Draft) -> bool:
     told = list(_LEGEND.finditer(row)) if legend is not None else []
     if told and not _explains(told, bare, draft.signs() | {sign for _, line in lines for sign in line}):
         return False
-    draft.legend |= {match["sign"]: match["means"].strip(" .") for match in told}
+    draft.explain({match["sign"]: match["means"].strip(" .") for match in told})
     draft.spaced = draft.spaced or (bool(lines) and " " in bare)
     draft.feet += [numbers] if numbers else []
     draft.rows += lines
@@ -229,7 +237,7 @@ def _made(rows: Sequence[str], at: int, end: int, draft: _Draft) -> GridChart:
     named = above is not None and (head is not None or bare) and len(rows[above]) <= 60
     drawn, why = _in_order(draft)
     key = {sign: _meaning(words) for sign, words in draft.legend.items()}
-    why = why or _unexplained(drawn, draft.legend, key) or _uneven(drawn, key)
+    why = why or _explained_twice(draft) or _unexplained(drawn, draft.legend, key) or _uneven(drawn, key)
     widest = max(map(len, drawn))
     if not why and any(len(signs) < widest for signs in drawn):
         key[NO_STITCH] = "no stitch"
@@ -304,6 +312,12 @@ def _uneven(drawn: list[str], key: Mapping[str, str]) -> str:
 def is_yarn(words: str) -> bool:
     """Return whether words are a yarn, by its letters or as the page calls it."""
     return _YARN.fullmatch(words) is not None
+
+
+def _explained_twice(draft: _Draft) -> str:
+    """Return which sign of a chart means two things; empty if none does."""
+    told = f'the page says two things of what "{draft.unlike}" means in this chart.'
+    return told if draft.unlike else ""
 
 
 def _unexplained(drawn: list[str], legend: Mapping[str, str], key: Mapping[str, str]) -> str:

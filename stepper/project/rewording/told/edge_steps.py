@@ -192,6 +192,8 @@ def _steps(phrases: tuple[ToldPhrase, ...]) -> tuple[list[_Step], _Step] | None:
                     here.again = True
                 continue
             if phrase.kind == "rows" and _opens_every(here.rows, phrase):
+                if here.often is not None:
+                    return None  # "on next row and 3 times more on foll alt rows" is told of those alone
                 here.rows = None  # "of next and foll alt rows"
             if getattr(here, phrase.kind) is not None:
                 return None

@@ -30,7 +30,7 @@ _LIE: Final = r"(?:(?:are|is|lie|sit|each)\s+)*"
 _ITEMS: Final = tuple(
     regex(expression, re.IGNORECASE)
     for expression in (
-        rf"{_WHICH}(?P<n>{N})(?:\s+(?P<role>{_ROLE}))?(?:\s+{STS})?(?:\s+(?:for\s+)?(?:the\s+)?(?P<role2>{_ROLE}))?\s+(?P<each>each\s+)?{_LIE}{_ON}{_NEEDLES}(?P<too>\s+(?:each|apiece))?(?P<together>\s+together)?(?:\s*[(-]\s*(?:for\s+)?(?:the\s+)?(?P<role3>{_ROLE})(?:\s+{STS})?\s*\)?|\s+for\s+(?:the\s+)?(?P<role4>{_ROLE})(?:\s+{STS})?)?",
+        rf"(?P<which>{_WHICH})(?P<n>{N})(?:\s+(?P<role>{_ROLE}))?(?:\s+{STS})?(?:\s+(?:for\s+)?(?:the\s+)?(?P<role2>{_ROLE}))?\s+(?P<each>each\s+)?{_LIE}{_ON}{_NEEDLES}(?P<too>\s+(?:each|apiece))?(?P<together>\s+together)?(?:\s*[(-]\s*(?:for\s+)?(?:the\s+)?(?P<role3>{_ROLE})(?:\s+{STS})?\s*\)?|\s+for\s+(?:the\s+)?(?P<role4>{_ROLE})(?:\s+{STS})?)?",
         rf"{_NEEDLES}(?:\s*\(\s*(?P<role>{_ROLE})(?:\s+{STS})?\s*\))?\s*(?::|=|has|holds|-)\s*(?P<n>{N})(?:\s+(?P<role2>{_ROLE}))?\s+{STS}",
         rf"(?:the\s+)?(?P<same>same)(?:\s+number)?\s+{_ON}{_NEEDLES}",
     )
@@ -79,6 +79,8 @@ class _Item:
     number: tuple[int, ...]
     """In each size, or one for all."""
     role: str
+    which: str = ""
+    """What is said of which they are: "first", "last"."""
 
 
 def write_needle_layouts(line: Reworded) -> Reworded:
@@ -154,7 +156,7 @@ def _items(text: str, at: int) -> tuple[list[_Item], int]:
         role = _role_of(match)
         for place, needle in enumerate(own):
             share = tuple((each + 1 - place) // 2 for each in number) if together else number
-            items.append(_Item(needle, share, role))
+            items.append(_Item(needle, share, role, (found.get("which") or "").lower()))
         last, end = number, match.end()
         glue = _AND.match(text, end)
         if glue is None:
@@ -174,6 +176,8 @@ def _laid(line: Reworded, start: int) -> Reworded | None:
     items.sort(key=lambda item: item.needle)
     if len(items) < 2 or [item.needle for item in items] != list(range(1, len(items) + 1)):
         return None
+    if any("last" in item.which for item in items[:-1]) or any("first" in item.which for item in items[1:]):
+        return None  # the needles are numbered as the round meets them
     counts = ", ".join(f"{_printed(item.number)} sts on needle {item.needle}" for item in items)
     words = [f"{'Divide' if verb is not None else 'Lying'} over {len(items)} needles, {counts}", *_instep({item.needle: item.role for item in items})]
     closes = re.match(r"\s*\)", line.text[end:])

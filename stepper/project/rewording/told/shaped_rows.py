@@ -57,6 +57,10 @@ _COUNT: Final = regex(rf"\s*(?:[-=:(\[]+\s*|,\s*)(?:=\s*)?(?P<n>{N})\s*{STS}(?:\
 _AGAIN: Final = regex(r"[^.;]*[.;][^.;]*\b(?:more|again|times|rep(?:eat)?|do\s+this)\b", re.IGNORECASE)
 """A next sentence that goes on with the row in other words."""
 _END: Final = regex(r"\s*(?:[.;]|$)")
+_EVEN: Final = regex(r"(?:2nd|second|two|other|alt(?:ernate)?\.?|fourth|four|sixth|six|eighth|eight|\d*[02468](?:th)?)", re.IGNORECASE)
+"""Every so many rows that are all of one side."""
+_ONE_END: Final = regex(r"\b(?:beg(?:inning)?|start|end)\b", re.IGNORECASE)
+_ONE_EDGE: Final = regex(r"^(?!.*\beach\b).*\bedges?$", re.IGNORECASE)
 _HAS: Final = regex(r"\b(?:inc|dec|shape|work)", re.IGNORECASE)
 
 
@@ -110,10 +114,18 @@ def _written(line: Reworded, start: int) -> Reworded:
     count = _COUNT.match(text, end)
     counted: list[str | tuple[int, int]] = [". ", count.span("n"), " sts"] if count is not None else []
     said = [phrase.match.group().strip(" ,") for phrase in head if phrase.kind in ("where", "manner")]
+    if _at_one_end(rows, said) and not (rows.get("side") or _EVEN.fullmatch(rows.get("nth"))):
+        return line  # its row shows the rows of one side only: those of the other are worked at their other end
     made = laid_anew(
         line, start, count.end() if count is not None else end, [f"Every {_which(rows)} {times} times: ", row, *counted]
     )
     return replace(made, kept=(*line.kept, *said))
+
+
+def _at_one_end(rows: ToldPhrase, said: list[str]) -> bool:
+    """Return whether a shaping in rows is told for one edge, or for one end of them."""
+    one = _ONE_END.search(rows.match.group()) is not None or any(_ONE_EDGE.search(words) for words in said)
+    return one and rows.get("row").lower().startswith("row") and not rows.get("next")
 
 
 def _once(line: Reworded, start: int, head: tuple[ToldPhrase, ...], told: re.Match[str]) -> Reworded:

@@ -22,9 +22,9 @@ _THESE: Final = r"(?:these|them|those|the\s+same)"
 _PART: Final = r"(?:(?:heel|thumb|palm|waste\s+yarn|scrap)\s+)?"
 _KNITTED: Final = rf"(?:k|knit|work)\s*(?:across\s+|over\s+)?(?:the\s+)?(?:(?:next|first|last|foll(?:owing)?|these)\s+)?(?P<n>{N})\s*{_PART}(?:{STS})?"
 _J: Final = r"\s*[,;.]?\s*(?:(?:and|then|now)\s+)*"
-_BACK: Final = rf"(?:slip|sl|place|return|put|move|transfer)\s+(?:{_THESE}\s*(?:\d[\d\s(),]*\s*)?{_PART}(?:{STS})?|the\s+(?:\d[\d\s(),]*\s*)?{_PART}{STS})\s*(?:back\s+)?(?:on\s+to|onto|to|on)\s+(?:the\s+|your\s+)?(?:left|lh|l\.h\.)(?:[-\s]?hand)?\s+needle"
+_BACK: Final = rf"(?:slip|sl|place|return|put|move|transfer)\s+(?:{_THESE}\s*(?P<these>\d[\d\s(),]*)?{_PART}(?:{STS})?|the\s+(?P<the>\d[\d\s(),]*)?{_PART}{STS})\s*(?:back\s+)?(?:on\s+to|onto|to|on)\s+(?:the\s+|your\s+)?(?:left|lh|l\.h\.)(?:[-\s]?hand)?\s+needle"
 _MAIN: Final = r"(?:the\s+|your\s+)?(?:(?:main|working|original|pattern)\s+(?:yarns?|wool|colou?r)|(?-i:MC|CC))"
-_AGAIN: Final = rf"(?P<again>{_J}(?:{_WITH}\s+{_MAIN}\s*,?\s*)?(?:k|knit|work)\s+(?:over\s+)?{_THESE}(?:\s+\d[\d\s(),]*)?(?:\s+{STS})?(?:\s+again)?(?P<patt>\s+in\s+patt(?:ern)?)?(?:\s+again)?(?:\s+{_WITH}\s+{_MAIN})?(?=\s*[,.;]|\s*$))?"
+_AGAIN: Final = rf"(?P<again>{_J}(?:{_WITH}\s+{_MAIN}\s*,?\s*)?(?:k|knit|work)\s+(?:over\s+)?{_THESE}(?:\s+(?P<them>\d[\d\s(),]*))?(?:\s*{STS})?(?:\s+again)?(?P<patt>\s+in\s+patt(?:ern)?)?(?:\s+again)?(?:\s+{_WITH}\s+{_MAIN})?(?=\s*[,.;]|\s*$))?"
 _OPENINGS: Final = tuple(
     regex(rf"\b{knitted}{_J}{_BACK}{_AGAIN}", re.IGNORECASE)
     for knitted in (rf"{_KNITTED}\s+{_WITH}\s+{_WASTE}", rf"(?:{_WITH}\s+{_WASTE}\s*,?\s*){_KNITTED}")
@@ -39,10 +39,16 @@ def write_waste_yarn(line: Reworded) -> Reworded:
         if found is None:
             continue
         on = _ON.match(line.text, found.end())
-        if not found["again"] and on is None:
+        if (not found["again"] and on is None) or _goes_back_otherwise(found):
             return line
         end = found.end() if found["again"] or on is None else on.end()
         words = ["work " if found["patt"] else "k", found.span("n"), " sts in pattern" if found["patt"] else ""]
         made = laid_anew(line, found.start(), end, words if found["again"] else [""])
         return Reworded(made.text, made.places, (*made.kept, found.group().strip(" ,.;")), made.name, made.yarns)
     return line
+
+
+def _goes_back_otherwise(found: re.Match[str]) -> bool:
+    """Return whether another number of stitches is slipped back, or knitted again, than is knitted with waste yarn."""
+    told = [re.findall(r"\d+", found[name]) for name in ("these", "the", "them") if found[name]]
+    return any(number != re.findall(r"\d+", found["n"]) for number in told)

@@ -24,6 +24,7 @@ WRONG = {
     "3 . . . .\n2 . o o\n1 o . . o\n. = DC, o = LC": "row 2 of this chart is drawn over 3 stitches, and row 1 leaves 4",
     "3 . . . .\n2 . x x .\n1 o . . o\n. = DC, o = LC": 'the page does not say what "x" means',
     "3 . . . .\n2 . o o .\n1 o . . o\n. = DC, o = see page 4": "neither a yarn nor a stitch",
+    "2 . o o .\n1 o . . o\n. = LC, o = DC\n. = DC, o = LC": 'two things of what "." means',
     "5 . . . .\n3 . o o .\n1 o . . o\n. = DC, o = LC": "numbered 5, 3, 1",
     "1 2 3 4\n. . . .\n. o o .\n. = DC, o = LC": "numbered from the left",
     "5 4 3 2 1\n. . . .\n. o o .\n. = DC, o = LC": "numbers 5 stitches and draws 4",

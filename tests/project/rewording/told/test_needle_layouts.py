@@ -38,6 +38,7 @@ PRINTED = (
     "Divide over 3 needles, placing 14 sts on needle 1, 28 sts on needle 2 and the rest on needle 3.",
     "Slip 14 sts to needles 1 and 3, and 28 sts to needle 2.",
     "Slip 2 sts from needle 1 to needle 2.",
+    "Place the last 15 sts on N1 (instep) and the remaining 25 sts on N2.",
     "Slip sts from needle 2 on to needle 3 and from needle 4 on to needle 1, 8 sts on each.",
     "Needle 1: 3.5 mm; needle 2: 4 mm.",
     "Needle 2 is the smaller needle.",
@@ -51,5 +52,5 @@ def test_every_needle_from_the_first_has_its_number() -> None:
 
 
 def test_other_lists_and_needles_stay_as_printed() -> None:
-    """A needle left out, a holder among them, "14 sts to needles 1 and 3", which may be both together or each, sizes."""
+    """A needle left out, the last stitches on the first, a holder among them, "14 sts to needles 1 and 3", which may be both together or each, sizes."""
     assert tuple(write_needle_layouts(as_printed(printed)).text for printed in PRINTED) == PRINTED

@@ -19,6 +19,15 @@ def test_a_row_in_brackets_is_worked_as_often_as_is_told() -> None:
     assert written(f"{printed}. Do this 3 (4) more times.") == "Every RS row 4 (5) times: k1, ssk, k to end."
 
 
+def test_a_row_for_one_edge_is_told_for_rows_of_one_side() -> None:
+    """On the rows back its last stitches are at the other edge; every fourth row is one of a side."""
+    row = "k to last 3 sts, k2tog, k1"
+    for printed in (f"Dec 1 st at neck edge of every row 3 times: {row}.", f"Dec at the end of every 3rd row 3 times: {row}."):
+        assert written(printed) == printed
+    assert written(f"Dec 1 st at neck edge of every 4th row 3 times: {row}.") == f"Every 4th row 3 times: {row}."
+    assert written("Dec at each end of every row 3 times: k2tog, k to last 2 sts, k2tog.").startswith("Every row 3 times")
+
+
 def test_a_row_behind_a_colon_is_worked_as_often_as_is_told() -> None:
     """On which rows stands before it, how often before or behind; what is shaped is only said."""
     told = {

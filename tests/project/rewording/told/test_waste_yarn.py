@@ -19,6 +19,7 @@ PRINTED = (
     "K2, k8 with contrast yarn, k to end.",
     "K2, k8 with waste yarn, slip these 8 sts back to the left needle.",
     "K2, k8 with waste yarn, slip these 8 sts to a holder, k to end.",
+    "K3, k8 with waste yarn, slip these 6 sts back to left needle and knit them again, k to end.",
 )
 
 
@@ -30,5 +31,5 @@ def test_what_goes_back_is_knitted_once() -> None:
 
 
 def test_what_does_not_go_back_stays_as_printed() -> None:
-    """It stays in its yarn, waits on it, or nothing says how it goes on."""
+    """It stays in its yarn, waits on it, nothing says how it goes on, or another number goes back."""
     assert tuple(write_waste_yarn(as_printed(printed)).text for printed in PRINTED) == PRINTED
