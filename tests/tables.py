@@ -8,6 +8,8 @@ import pytest
 
 MOST_SHOWN = 20
 """How many rows that fail are told: the first say enough."""
+MOST_LETTERS = 300
+"""How much is told of a row's values."""
 
 
 def each_row(names: str | tuple[str, ...], rows: Iterable[object]) -> Callable[[Callable[..., None]], Callable[..., None]]:
@@ -32,7 +34,7 @@ def each_row(names: str | tuple[str, ...], rows: Iterable[object]) -> Callable[[
                     test(**others, **dict(zip(keys, values, strict=True)))
                 except (Exception, pytest.fail.Exception) as failed:
                     first = first or failed
-                    wrong.append(f"{row!r}: {type(failed).__name__}: {failed}")
+                    wrong.append(f"{repr(row)[:MOST_LETTERS]}: {type(failed).__name__}: {failed}")
             if wrong:
                 raise AssertionError("\n".join([f"{len(wrong)} of {len(table)} rows:", *wrong[:MOST_SHOWN]])) from first
 

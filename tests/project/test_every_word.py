@@ -316,6 +316,12 @@ SILENT_THERE = {
     "Work in garter st for 4 rows, ending after working a WS row.": ("after",),
     "Work chart peak until piece has reached 5 cm.": ("has",),
     "Work in st st and stripe sequence of 6 rows B, 6 rows A until piece measures 20 cm.": ("sequence",),
+    # There are no others: sets to graft, needles to divide over, a stitch before the marker, stitches in the middle of a heel.
+    "CO 8 sts. Graft the two sets of sts together.": ("two",),
+    "Divide over three needles: 16 sts on N1, 8 sts each on N2 and N3.": ("three",),
+    "K to 1st st before marker, m1, k to end.": ("1st",),
+    "Knit as for the first sleeve as far as the cap shaping.": ("knit",),
+    "Rep rows 3 and 4 until 4 sts rem unwrapped in center.": ("unwrapped",),
 }
 """Words that may be left out of one line, and tell in others."""
 

@@ -81,16 +81,11 @@ def work_phrase(
     """
     met = facing or face(count=count, flat=True, side="RS")
     cursor = Cursor(facing=met, size=size, yarn=yarn, method=method, supplies=supplies or RoundSources())
-    cursor.called = frozenset(element.name for element in elements if isinstance(element, Across))
     plain = not (met.around or met.wrong or met.lead)
-    cursor.ends.waiting = list(ends) if plain else []
-    cursor.instep = instep if plain else None
-    cursor.halves.waiting = bounds_of(cursor.instep, met.end)
-    items = cursor.work_row(elements)
-    cursor.check_taken(place)
+    if plain:
+        _lay_out(cursor, ends, instep)
+    items = _work_row(cursor, elements, place)
     used, made = cursor.used, cursor.made
-    if met.parted:
-        items = with_other_ball(items, met, yarn, place)
     worked = tuple(items)
     _leave_rest(cursor, items, count, place)
     after = count - used + made
@@ -112,6 +107,21 @@ def work_phrase(
         ends=() if cursor.held else cursor.ends.left(used, made),
         instep=_instep_behind(cursor, after) if plain else None,
     )
+
+
+def _work_row(cursor: Cursor, elements: tuple[Element, ...], place: Span) -> list[Item]:
+    """Work the stitches of a row, with a ball of its own for each of two parts."""
+    cursor.called = frozenset(element.name for element in elements if isinstance(element, Across))
+    items = cursor.work_row(elements)
+    cursor.check_taken(place)
+    return with_other_ball(items, cursor.facing, cursor.yarn, place) if cursor.facing.parted else items
+
+
+def _lay_out(cursor: Cursor, ends: tuple[int, ...], instep: Instep | None) -> None:
+    """Tell the cursor where the needles of a sock end before the round, and where its instep lies."""
+    cursor.ends.waiting = list(ends)
+    cursor.instep = instep
+    cursor.halves.waiting = bounds_of(instep, cursor.facing.end)
 
 
 def _instep_behind(cursor: Cursor, after: int) -> Instep | None:

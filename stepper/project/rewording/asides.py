@@ -67,8 +67,8 @@ _LABEL_PLACE = regex(
 _LABEL_MORE = regex(
     r"^(?:either|or|instead|later|alternativ(?:e|ely)|variation|option(?:\s+\w+)?|errat(?:um|a)|corrections?|example|(?:short|long)(?:er)?\s+version|version\s+\w+)$|"
     r"^(?:hold(?!\s+(?:in|at)\b)|put|leave|add|skip|unpick|move|reverse|drop)\b(?!\s+(?:st(?:itch)?\s+)?(?:row|rnd|round|pattern)\b)|"
-    r"^(?:bo|co|(?:bind|cast)[\s-]+(?:off|on)|pick\s+up|slip|inc\w*|dec\w*)\s+\d|^[^()]*\d\s*(?:sts?|stitch(?:es)?)\b|"
-    r"\b(?:main|new|first|second|third|other|next)\s+colou?r\b|\bcontrast(?:ing)?\b|\bcolou?r\s+change\b|"
+    r"^(?:bo|co|(?:bind|cast)[\s-]+(?:off|on)|pick\s+up|slip)\s+\d|^(?:inc|dec)\w*\s+\d+\s*st|^[^(),]*\d\s*(?:sts?|stitch(?:es)?)\b|"
+    r"\b(?:main|new|first|second|third|other|next)\s+colou?r\b(?!\s+(?:band|section|block|chart|pattern|stripe)s?\b)|\bcontrast(?:ing)?\b|\bcolou?r\s+change\b|"
     r"(?-i:\bU[SK])\s*\d|\b(?:worked\s+|knit(?:ted)?\s+)?flat\b|\bback\s+and\s+forth\b",
     re.I,
 )

@@ -135,10 +135,10 @@ def _as_printed_elsewhere(line: Reworded) -> Reworded:
         return line
     for write in _STAGES:
         line = write(line)
-    again = _by_rows(_by_rows(line, _stops()) if "." in line.text else line, _second_look())
+    again = _by_rows(_by_rows(line, _stops()) if "." in line.text else line, second_look_rows())
     if again.text != line.text:
         again = replace(again, text=_SENTENCE.sub(lambda found: _capital(found, line.text), again.text))
-    return _by_rows(take_talk_out(again), _spoken())
+    return _by_rows(take_talk_out(again), spoken_rows())
 
 
 def _capital(found: re.Match[str], printed: str) -> str:
@@ -241,12 +241,14 @@ def _stops() -> Candidates:
 
 
 @cache
-def _second_look() -> Candidates:
+def second_look_rows() -> Candidates:
+    """Return the rows for lines that nothing else reads, prepared."""
     return Candidates(SECOND_LOOK)
 
 
 @cache
-def _spoken() -> Candidates:
+def spoken_rows() -> Candidates:
+    """Return the rows for talk to the knitter, prepared."""
     return Candidates((*STATED_FACTS, *SPOKEN))
 
 

@@ -8,9 +8,11 @@ from stepper.project.page.stops import sentences_of
 from stepper.project.reading.parsing import made_plain, understood
 from stepper.project.reading.wording import reads
 from stepper.project.rewording import reword as rewording
+from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.reword import reword
 from stepper.project.rewording.second_look import SECOND_LOOK
 from stepper.project.rewording.synonym import Synonym
+from tests.project.rewording.without import Without
 
 
 def is_read(line: str) -> bool:
@@ -34,14 +36,13 @@ def test_every_row_reads_its_example() -> None:
 @pytest.mark.usefixtures("_fresh")
 def test_every_row_is_needed(monkeypatch: pytest.MonkeyPatch) -> None:
     """A row without which its line is read all the same, in the same words, is taken out."""
-    idle = []
-    for row in SECOND_LOOK:
-        others = tuple(other for other in SECOND_LOOK if other is not row)
+    idle, rows = [], Candidates(SECOND_LOOK)
+    for at, row in enumerate(SECOND_LOOK):
+        monkeypatch.setattr(rewording, "second_look_rows", lambda: rows)
         read = [last_words(each) for each in (row.example, *sentences_of(row.example))]
-        monkeypatch.setattr(rewording, "SECOND_LOOK", others)
+        monkeypatch.setattr(rewording, "second_look_rows", lambda at=at: Without(rows, at))
         reword.cache_clear()
         idle += [row.example] if [last_words(each) for each in (row.example, *sentences_of(row.example))] == read else []
-        monkeypatch.setattr(rewording, "SECOND_LOOK", SECOND_LOOK)
         reword.cache_clear()
     assert idle == []
 
@@ -56,5 +57,5 @@ def last_words(line: str) -> str:
 def test_what_reads_is_not_looked_at_again(line: str, monkeypatch: pytest.MonkeyPatch) -> None:
     """These rows change no line that reads without them."""
     reword.cache_clear()
-    monkeypatch.setattr(rewording, "SECOND_LOOK", (Synonym(r".*", "nonsense", line, ("",)),))
+    monkeypatch.setattr(rewording, "second_look_rows", lambda: Candidates((Synonym(r".*", "nonsense", line, ("",)),)))
     assert is_read(line)

@@ -60,11 +60,11 @@ REFERENCES: tuple[Synonym, ...] = (
         row("shoulder|side|half", rf"{_START}(?:{_GO}\s+)?(?:the\s+)?{one}\s+(side|half|shoulder)(?:\s+of\s+(?:the\s+)?neck)?\s+(?:(?:is|are)\s+)?(?:(?:worked|knit(?:ted)?|made)\s+)?(?:{_LIKE}|to\s+(?:match|correspond\s+(?:to|with))\s+(?:the\s+)?){other}(?:\s+(?:\2|one))?\s*(,\s*revers(?:ing|e)\s+(?:all\s+)?(?:the\s+)?shapings?)?{_E}", r"\1complete like other side\3", f"Work the {one} shoulder as the {other}, reversing shaping.")
         for one, other in (("left", "right"), ("right", "left"))
     ),
-    row("follow", rf"{_START}(?:now\s+)?follow\s+(?:all\s+)?(?:the\s+)?(?:instructions|directions|steps|pattern)\s+(?:given\s+)?(?:for|of)\s+(?:the\s+)?(?={_OTHER}\b)", r"\1work as for ", "Follow the instructions for the right mitt as far as the gusset."),
+    row("follow", rf"{_START}(?:now\s+)?follow\s+(?:all\s+)?(?:the\s+)?(?:instructions|directions|steps|pattern)\s+(?:given\s+)?(?:for|of)\s+(?:the\s+)?(?={_OTHER}\b)", r"\1work as for ", "Follow the directions of the first sleeve."),
     row("sections|parts|steps", rf"{_START}(?:now\s+)?(?:work|knit|do|rep(?:eat)?)\s+(section|part|step|block|stage)s\s+(\d{{1,2}})\s+(?:and|&)\s+(\d{{1,2}})(?:\s+(?:again|once(?:\s+(?:more|again))?|one\s+more\s+time))?{_E}", r"\1work as for \2 \3. Work as for \2 \4", "Repeat sections 2 and 3 once more."),
     row("as|like|same|identical", rf"{_START}(?:{_GO}\s+(?:{_SELF}\s+)?(?<!complete\s)(?<!finish\s)){_LIKE}(?={_OTHER}\b)", r"\1work as for ", "Work exactly like the left mitten up to the thumb."),
     row("match|correspond", rf"{_START}(?:now\s+)?(?:complete|finish)\s+(?:(?:this|it|the\s+(?:left|right|second)\s+{_ITEM})\s+)?to\s+(?:match|correspond\s+(?:with|to))\s+(?:the\s+)?(?=(?:left|right|first)\s+(?:mitten|mitt|glove|sock|slipper|stocking|wristlet|legwarmer|sleeve)\b)", r"\1complete as for ", "Complete to match the right mitt."),
-    row("as far as", r"(\bwork\s+as\s+for\s+(?:the\s+)?[a-z]+(?:\s+[a-z]+|\s+\d+)?)\s+as\s+far\s+as\s+", r"\1 up to ", "Knit as for the right mitt as far as the gusset."),
+    row("as far as", r"(\bwork\s+as\s+for\s+(?:the\s+)?[a-z]+(?:\s+[a-z]+|\s+\d+)?)\s+as\s+far\s+as\s+", r"\1 up to ", "Knit as for the first sleeve as far as the cap shaping."),
     row("same", rf"{_START}(?:the\s+)?(?:second|2nd|other)\s+({_ITEM})\s*(?:[=:-]+|is)\s*(?:exactly\s+)?(?:the\s+)?same(?:\s+(?:thing|again|way))?(?:\s+again)?{_E}", r"\1make again 1 \2", "Second sleeve = same thing."),
     row("including|incl", rf"(\b{_LIKE}{_OTHER})\s*,\s*(?P<said>incl(?:uding|\.)?\s+(?:(?:all|the|both)\s+)*(?:markers?|marker\s+threads|armhole\s+markers))\s*,\s*", r"\1 ", "Work like the back, including the markers, until piece measures 50 cm.", spelt_out=True),
     # --- a front as the other, told by its edges ---
@@ -81,8 +81,8 @@ REFERENCES: tuple[Synonym, ...] = (
         for one, other in (("right", "left"), ("left", "right"))
     ),
     # --- the other side of a neck ---
-    row("match|correspond", rf"{_START}(?:{_DO}\s+)?(?:the\s+)?(?:(?:second|other|2nd|right|left)(?:\s+(?:side|half|shoulder)(?:\s+of\s+(?:the\s+)?neck)?)?\s+)?to\s+(?:match|correspond)(?:\s+(?:with\s+|to\s+)?(?:{_FIRST}|(?:the\s+)?(?:left|right)(?:\s+(?:side|shoulder|half))?))?{_REVERSED}{_E}", r"\1complete like other side\2", "Complete second side to correspond, reversing shaping."),
-    row("then complete|then finish|then work", rf"\s*,\s*(?:and\s+)?then\s+((?:complete|finish|work)\s+to\s+(?:match|correspond)\b)([^.;]*?)(?:\s+of\s+(?:the\s+)?neck)?{_E}", r". \1\2", "With RS facing, rejoin yarn to rem sts, patt to end, then complete to match first side of neck."),
+    row("match|correspond", rf"{_START}(?:{_DO}\s+)?(?:the\s+)?(?:(?:second|other|2nd|right|left)(?:\s+(?:side|half|shoulder)(?:\s+of\s+(?:the\s+)?neck)?)?\s+)?to\s+(?:match|correspond)(?:\s+(?:with\s+|to\s+)?(?:{_FIRST}|(?:the\s+)?(?:left|right)(?:\s+(?:side|shoulder|half))?))?{_REVERSED}{_E}", r"\1complete like other side\2", "To match first side."),
+    row("then complete|then finish|then work", rf"\s*,\s*(?:and\s+)?then\s+((?:complete|finish|work)\s+to\s+(?:match|correspond)\b)([^.;]*?)(?:\s+of\s+(?:the\s+)?neck)?{_E}", r". \1\2", "Knit to end, then work to match first side."),
     # --- a shaping of another part ---
     row("shap|armhole|raglan", rf"{_START}(?:shape\s+(?:the\s+)?(armhole|raglan)s?|(?:work|rep(?:eat)?)\s+(?:the\s+)?(armhole|raglan)(?:s|(?:\s+edge)?\s+(?:shapings?|(?:dec|inc)\w*(?:\s+rows?)?)))\s+{_AS}{_PART}", r"\1shape \2\3 as for \4", "Work the armholes as for the back. 66 sts."),
     row("raglan", rf"(\buntil\s+{N}\s+{STS}\s+rem(?:ain)?)\s+in\s+(?:the\s+)?raglans?(?:\s+shapings?)?", r"\1", "Work as given for Back until 35 sts rem in raglan shaping, ending with a WS row."),

@@ -7,8 +7,11 @@ import pytest
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording import reword as rewording
+from stepper.project.rewording.candidates import Candidates
+from stepper.project.rewording.remarks.stated_synonyms import STATED_FACTS
 from stepper.project.rewording.reword import reword
 from stepper.project.rewording.style.spoken_synonyms import SPOKEN
+from tests.project.rewording.without import Without
 from tests.tables import each_row
 
 
@@ -33,9 +36,9 @@ def test_every_row_reads_its_example() -> None:
 @pytest.mark.usefixtures("_fresh")
 def test_every_row_is_needed(monkeypatch: pytest.MonkeyPatch) -> None:
     """A row without which its line is read all the same is taken out."""
-    idle = []
-    for row in SPOKEN:
-        monkeypatch.setattr(rewording, "SPOKEN", tuple(other for other in SPOKEN if other is not row))
+    idle, rows = [], Candidates((*STATED_FACTS, *SPOKEN))
+    for at, row in enumerate(SPOKEN, start=len(STATED_FACTS)):
+        monkeypatch.setattr(rewording, "spoken_rows", lambda at=at: Without(rows, at))
         reword.cache_clear()
         idle += [row.example] if reads(row.example) else []
     assert idle == []
