@@ -175,11 +175,9 @@ SILENT_THERE = {
     "Graft underarms.": ("underarms",),
     "With right sides together, bind off both sets of 20 sts together (3-needle bind-off).": ("20",),
     "Next row: Work in pattern, casting on 2 sts over each pair of bound-off sts.": ("each", "pair"),
-    "Cast off for the shoulder from the armhole edge: 7 sts twice and 6 sts once.": ("once",),
     "The right front is a mirror image of the left.": ("is",),
     "The left front is a mirror image of the right.": ("is",),
     "Second sleeve = same thing.": ("thing",),
-    "Complete second side to correspond, reversing shaping.": ("complete", "side"),
     "Row 3: K1, k2tog, k to last 3 sts, ssk, k1. That's 2 stitches fewer.": ("that's",),
     "Work dec round every 16th (12th, 12th, 9th, 9th, 8th) round 5 (8, 8, 10, 10, 12) times. 44 (44, 48, 48, 52, 52) sts.": ("round",),
     # "Work dec every 8th round" is the round that decreases; "less before the decrease" decreases; "carry on that" is no other manner.
@@ -207,7 +205,6 @@ SILENT_THERE = {
     "CO 40 sts. Divide over 2 needles. Move one stitch from N2 to N1, so that there are 20 sts on each needle.": ("divide",),
     "CO 40 sts. Divide over 2 needles. Slip the first st of N2 (a purl st) to the end of N1.": ("divide",),
     "CO 40 sts. Divide over 2 needles. Slip last st of N1 to N2. N1: 19 sts. N2: 21 sts.": ("divide",),
-    "Place 28 instep sts on N1 and 28 sole sts on N2.": ("instep", "sole"),
     "With 12 sts on each needle, graft the toe.": ("toe",),
     "Swap over to the 4 mm dpns.": ("over",),
     "Next rnd: K20, place gusset m, m1l, place m, k to end.": ("gusset",),
@@ -320,7 +317,6 @@ SILENT_THERE = {
     "CO 8 sts. Graft the two sets of sts together.": ("two",),
     "Divide over three needles: 16 sts on N1, 8 sts each on N2 and N3.": ("three",),
     "K to 1st st before marker, m1, k to end.": ("1st",),
-    "Knit as for the first sleeve as far as the cap shaping.": ("knit",),
     "Rep rows 3 and 4 until 4 sts rem unwrapped in center.": ("unwrapped",),
 }
 """Words that may be left out of one line, and tell in others."""
