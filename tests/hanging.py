@@ -25,6 +25,10 @@ def may_hang(expression: str) -> bool:
     return _REPEATED.search(expression) is not None
 
 
+NUMBERS_AGAIN = (*(f"{number * 30}~" for number in ("10 ", "10, ", "10-", "1. ", "(10) ", "10 sts ")), f"{'10 (12, 14) ' * 15}~")
+"""Lines that give numbers again and again, as a list of sizes copied badly does, and end in what nothing reads."""
+
+
 def words_again(expression: str) -> Iterator[str]:
     """Yield lines that say each word of an expression again and again, and end in what nothing reads."""
     for word in sorted(set(re.findall(r"(?<![\\\w<])[a-z]{2,}(?=[|)\\])", expression))):

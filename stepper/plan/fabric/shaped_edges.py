@@ -63,7 +63,7 @@ def settle_edges(
         notes: Takes down what is taken for granted.
     """
     changed = draft.before != draft.after and not draft.codes & _OTHER_ENDS
-    if not changed or len(set(before)) < 2 or len(before[0]) != len(after[0]):
+    if not changed or not after or len(set(before)) < 2 or len(before[0]) != len(after[0]):
         return after
     row, made = lay_columns(draft), []
     for low, high in pairwise(fields(draft)):

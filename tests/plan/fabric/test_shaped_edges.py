@@ -139,3 +139,8 @@ def test_beside_a_marker_the_new_stitch_stands_next_to_it() -> None:
     assert looks(settle_edges(before, after, row, 0, notes)) == "kkpp" * 3 + "kk" + "kp" + "pkkp" * 3
     assert not notes.alone
     assert not notes.worked_otherwise
+
+
+def test_behind_a_row_that_leaves_no_stitch_nothing_is_settled() -> None:
+    """All are grafted, and a line that looks for the pattern behind them is refused, with a reason."""
+    assert settle_edges(columns("kkpp"), [], draft("graft4", 4, 0), 0, EdgeNotes()) == []

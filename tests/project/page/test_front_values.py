@@ -9,6 +9,7 @@ from stepper.project.page.front_values import (
     find_yarns,
     in_inches,
 )
+from tests.hanging import hung_on, needs_clock
 
 
 @pytest.mark.parametrize(
@@ -196,3 +197,12 @@ def test_a_gauge_without_a_full_stop_ends_before_the_next_heading() -> None:
     text = "Gauge: 20 sts and 28 rnds = 10 cm in stockinette stitch on 4.5 mm needles\nNeedles: 4 mm and 4.5 mm\n"
     (gauge,) = find_gauges(text)
     assert (gauge.stitches, gauge.rounds, gauge.needle_mm) == (20, 28, 4.5)
+
+
+@needs_clock
+def test_a_row_copied_a_hundred_times_is_looked_through_at_once() -> None:
+    """A page copied badly: each gauge on it looked for its needle all over the page, from every letter."""
+    again = "Tension: 30 sts and 42 rounds to 10 cm " * 100
+    assert not hung_on([find_gauges, find_needles], again)
+    assert not hung_on([find_needles], f"{again} and a 3 mm crochet hook")
+    assert find_needles("4 mm needles, a 3 mm crochet hook, 5 mm dpns") == (4.0, 5.0)

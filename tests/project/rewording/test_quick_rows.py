@@ -6,14 +6,14 @@ from collections.abc import Iterator
 
 from stepper.project.rewording.reword import SECOND_LOOK, SPLIT_HEADS, SPOKEN, SYNONYMS
 from stepper.project.rewording.synonym import Synonym
-from tests.hanging import hung_on, may_hang, needs_clock, words_again
+from tests.hanging import NUMBERS_AGAIN, hung_on, may_hang, needs_clock, words_again
 
 ROWS = [row for row in (*SYNONYMS, *SECOND_LOOK, *SPOKEN, *SPLIT_HEADS) if may_hang(row.expression)]
 
 
 def _spoken_again(row: Synonym) -> Iterator[str]:
     """Yield lines that say words of a row's expression or of its example again and again, and end in what nothing reads."""
-    yield from words_again(row.expression)
+    yield from (*words_again(row.expression), *NUMBERS_AGAIN)
     said = row.example.split()
     for size in (1, 2, 3):
         for begin in range(len(said) - size + 1):

@@ -14,7 +14,7 @@ from typing import Final
 from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, split_phrases
 from stepper.regex import regex
 
-_N: Final = r"(?:\d[\d\s()\[\]{},:/\u2013-]*(?<=[\d)\]}])|an?|the|your|some|several|both|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a\s+(?:row|line|column|ladder|chain|stack|number|pair|series)\s+of|the\s+(?:row|line|column)\s+of)"
+_N: Final = r"(?:\d++(?:[\s()\[\]{},:/\u2013-]++\d++)*+[)\]}]*+|an?|the|your|some|several|both|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a\s+(?:row|line|column|ladder|chain|stack|number|pair|series)\s+of|the\s+(?:row|line|column)\s+of)"
 _FINE: Final = r"(?:(?:neat|tidy|nice|little|small|tiny|clear|clean|pretty|lovely|smooth|straight|visible|distinct|perfect|first|new|full|complete|chain-looking|chained|decorative|slanting|diagonal|vertical|horizontal|garter|purl|knit|slipped|lace|cable|eyelet|triangular|equal)\s+)*"
 _SEEN: Final = (
     r"(?:ridges?|bumps?|v's|vs|loops|eyelets?|holes?|gaps?|ladders?|sections?|wedges?|segments?|quarters|points?|columns?|lines?|spokes|repeats?|motifs?|chains?|edge|edges|selvedges?|spine|seam|fold\s?line|triangles?|diamonds?|scallops?|spiral|star|petals?|leaves|pleats?|wraps?|double\s+stitches)"
@@ -59,7 +59,7 @@ SIGHTS: Final[Kinds] = tuple(
         # --- a way of doing it, judged ---
         (
             "judged",
-            r"(?:an?\s+|the\s+|any\s+|your\s+)?(?:(?:plain|simple|ordinary|usual|stretchy|old|german|twisted|tubular|knitted|cabled?|provisional|backwards?|crochet|sewn|elastic|favou?rite|good|old)[-\s]+)*(?:long-?tail|cast-?\s?on|bind-?\s?off|cast-?\s?off|loop|magic\s+loop|dpns|double\s+points|kitchener(?:\s+stitch)?|mattress\s+stitch|whip\s?stitch|backstitch|russian\s+join|spit\s+splice|long-tail\s+method|method)(?:\s+(?:cast-?\s?on|bind-?\s?off|method))?(?:\s+over\s+two\s+needles|\s+on\s+a\s+larger\s+needle)?"
+            r"(?:an?\s+|the\s+|any\s+|your\s+)?(?:(?:plain|simple|ordinary|usual|stretchy|old|german|twisted|tubular|knitted|cabled?|provisional|backwards?|crochet|sewn|elastic|favou?rite|good)[-\s]+)*(?:long-?tail|cast-?\s?on|bind-?\s?off|cast-?\s?off|loop|magic\s+loop|dpns|double\s+points|kitchener(?:\s+stitch)?|mattress\s+stitch|whip\s?stitch|backstitch|russian\s+join|spit\s+splice|long-tail\s+method|method)(?:\s+(?:cast-?\s?on|bind-?\s?off|method))?(?:\s+over\s+two\s+needles|\s+on\s+a\s+larger\s+needle)?"
             r"\s+(?:is|are|works|work|will\s+do|does|gives|would\s+be)(?:\s+(?:(?:absolutely|perfectly|quite|just|also|really|a|an|very|well|too|as|best|fine|lovely|nice|good|ideal|great|perfect|enough|stretchy|here|neat|pretty|my|favou?rite|tidy|edge|result|nicely|beautifully|choice|for\s+this|for\s+socks|for\s+me)(?![a-z-])))*",
         ),
         # --- what is done, and how it goes ---

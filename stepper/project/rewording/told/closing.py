@@ -18,7 +18,7 @@ from stepper.project.rewording.told.shaping import Piece
 from stepper.regex import regex
 
 _STS: Final = r"(?:sts?|stitches)\b"
-_SHOULDER: Final = rf"(?:(?:the|each|both|all|two|left|right|first|second|back|front|pair|pairs|sets?|of|{N}|held|live)\s+)*shoulders?(?:\s+(?:{_STS}|seams?|at\s+a\s+time|separately|in\s+turn))?"
+_SHOULDER: Final = rf"(?:(?:the|each|both|all|left|right|first|second|back|front|pair|pairs|sets?|of|{N}|held|live)\s+)*shoulders?(?:\s+(?:{_STS}|seams?|at\s+a\s+time|separately|in\s+turn))?"
 _FRONT: Final = r"(?:the\s+)?(?:fronts?\s+(?:and|to|with)\s+(?:the\s+)?backs?|backs?\s+(?:and|to|with)\s+(?:the\s+)?fronts?)(?:\s+(?:shoulders?|sts))?"
 _SIDES: Final = r"(?:rs|ws|(?:right|wrong)[-\s]sides?)"
 

@@ -331,8 +331,10 @@ def _on_every(what: str, step: _Step, edge: str, often: str, end: str, side: str
     if side and edge:
         return f"{what} at {edge} every {side} row {often} times"
     if end == "beginning" and not side and not other and rows.get("every"):
-        if alone or edge or not what.startswith("Bind off"):
-            return ""  # of one step alone, or at one edge, nobody can tell whether it is worked on both sides
+        # Of one step alone nobody can tell whether it is worked on both sides; rows in pairs are of two armholes, never of a neck.
+        both = not edge or (edge == "armhole edge" and often.isdigit() and int(often) % 2 == 0)
+        if alone or not both or not what.startswith("Bind off"):
+            return ""
         return f"{what} at beginning of next {often} rows"
     return ""
 

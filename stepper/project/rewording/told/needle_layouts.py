@@ -24,7 +24,7 @@ _ONE: Final = r"(?:needle\s*#?|N\s?|ndls?\.?\s*#?)[1-5](?!\d|\.\d)"
 _NEEDLES: Final = (
     rf"(?P<needles>(?:the\s+)?{_ORDINAL}\s+(?:needle|ndl|dpn)|{_ONE}(?:\s*(?:,\s*and|,|and|&)\s*{_ONE})*(?!\w)|needles\s+[1-5](?:\s*(?:,\s*and|,|and|&)\s*[1-5])+(?!\d))"
 )
-_WHICH: Final = r"(?:(?:the|first|next|last|foll(?:owing)?|rem(?:aining)?|other|another|remaining)\s+)*"
+_WHICH: Final = r"(?:(?:the|first|next|last|foll(?:owing)?|rem(?:aining)?|other|another)\s+)*"
 _ON: Final = r"(?:on\s+to|onto|on|to)\s+(?:the\s+)?(?P<apiece>each\s+of\s+(?:the\s+)?|both\s+)?"
 _LIE: Final = r"(?:(?:are|is|lie|sit|each)\s+)*"
 _ITEMS: Final = tuple(

@@ -49,7 +49,7 @@ REPEATS: Final[Kinds] = tuple(
     for kind, expression in (
         (
             "lead",
-            r"(?:(?:(?:now|then|just|simply|from\s+(?:here|now)(?:\s+on)?)\s*,?\s*|skip\s+the\s+plain\s+(?:rounds|rnds|rows)\b)\s*)+",
+            r"(?:(?:now|then|just|simply|from\s+(?:here|now)(?:\s+on)?|skip\s+the\s+plain\s+(?:rounds|rnds|rows))\b\s*(?:,\s*)?)+",
         ),
         (
             "half",

@@ -113,7 +113,7 @@ _TOKEN: Final = r"(?:[(\[{][\d\s,.:;/¼½¾-]+[)\]}]|,(?=\s*(?:\d|[kp]\s?\d))|[\
 _ROUNDS_LEAD: Final = r"(?:(?:on|in|at|from|over|after|with)\s+(?!(?:both|each)\b)(?:[^\s,.;:]+\s+){0,6}?(?:row|rnd|round|rows|rnds|rounds|ribbing|rib|needles?)\s*,?\s+)"
 _PASSIVE: Final = regex(
     rf"{_STARTS}(?P<lead>(?:{_ROUNDS_LEAD}|at\s+the\s+same\s+time\s*,?\s+)?)(?P<subject>(?!(?:at|on|in|from|to|for|over|after|with|of|under|along|around)\b)(?!(?:{_VERB})\s+(?!is\b|are\b))(?!{_NO_SUBJECT}\b(?!\s+(?:rows?|rounds?|rnds?|two|sts|stitches|{N})))"
-    rf"{_TOKEN}(?:(?:\s*(?=[(\[{{,]))?\s*(?:(?<=\s)|(?=[(,\[]))(?!{_NO_SUBJECT}\b){_TOKEN}){{0,12}}?)\s+(?:is|are)\s+(?:to\s+be\s+)?"
+    rf"{_TOKEN}(?:(?:\s+|(?=[(,\[]))(?!{_NO_SUBJECT}\b){_TOKEN}){{0,12}}?)\s+(?:is|are)\s+(?:to\s+be\s+)?"
     rf"(?:{SOON}\s+)*(?P<manner>(?:(?!only|usually|normally|generally|typically)[a-z]+ly\s+)?)(?:{SOON}\s+)*(?P<done>{_PARTICIPLE})\b"
     r"(?P<particle>(?:(?<=cast)\s+(?:on|off)|(?<=bound)\s+off|(?<=picked)\s+up(?:\s+and\s+(?:knit(?:ted)?|purled))?|(?<=set)\s+aside)?)",
     re.IGNORECASE,
