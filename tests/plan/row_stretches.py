@@ -66,6 +66,7 @@ ROWS: Final[tuple[Stretch, ...]] = (
     _(R, "Hem (6 rnds): *K1, p1; rep from * to end.", ""),
     _(F, "Centre 10 sts: bind off.", ""),
     _(R, "Colour A: Knit 2 rnds.", ""),
+    _(R, "A. Knit 2 rnds.", ""),
     _(R, "Stripe A: With A, knit 2 rnds.", "40*2", yarns="AA"),
     _(R, "For men: Knit 2 rnds.", ""),
     _(R, "Garter stitch: Work 4 rnds.", ""),

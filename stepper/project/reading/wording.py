@@ -266,7 +266,7 @@ def _refused(
     read: Understood, plain: str, whole: Span, place_of: Callable[[int, int], Span], words: Words
 ) -> LineReading | None:
     """Return why a line cannot be read; None if the grammar read all of it."""
-    foreign = _foreign(read.label, words, plain)
+    foreign = _foreign(read.label, words, plain) or _lettered(plain, words)
     doubt = counts_in_doubt(write_lists_plainly(as_printed(plain)).text)
     if doubt:
         return LineReading(line=None, problems=(whole.problem(doubt, "Compare them with the printed page."),))
@@ -395,6 +395,8 @@ def _one_row(sentences: tuple[Sentence, ...]) -> bool:
     return isinstance(row, Phrase | Labelled) or once
 
 
+_LETTER = regex(r"\s*([A-H])\.\s")
+"""A letter in front of a line."""
 _IN_YARN = regex(r"^(?:colou?r|yarn|shade|wool|strand|stripe|in|with)\s+(?=\S+$)|\s+(?:stripe|band)$", re.I)
 """What stands beside a yarn where it is no more than one: "Colour A", "Stripe B", "A stripe"."""
 _LETTERED = regex(r"\b(?:chart|panel|section|part|motif|pattern|piece|square|strip|clue)s?\s+[A-Z]\b", re.I)
@@ -433,6 +435,16 @@ def _parts_of(label: str) -> list[str]:
     """Return a label and what it has in brackets and between commas, without the word for a row behind it."""
     parts = [label, *re.split(r"[,()\[\]]", label)]
     return [part for part in (_ROW_NAME.sub("", part.strip()).strip() for part in parts) if part]
+
+
+def _lettered(plain: str, words: Words) -> tuple[str, str] | None:
+    """Return what is wrong with a letter in front of a line: it numbers it, or is its yarn."""
+    letter = _LETTER.match(plain)
+    if letter is None or letter[1] not in words.yarns:
+        return None
+    return f'"{letter[1]}." in front of a line may number it, or be the yarn of that name.', (
+        f'Write "With {letter[1]}, ..." for the yarn, or leave the letter out.'
+    )
 
 
 def _yarn_in(label: str, words: Words) -> str:
