@@ -151,7 +151,7 @@ def _items(text: str, at: int) -> tuple[list[_Item], int]:
         number = last if found.get("same") else _sizes_of(match["n"])
         together = bool(found.get("together")) or (together and bool(found.get("same")))
         apiece = found.get("apiece") or found.get("each") or found.get("too")
-        if not number or (len(own) > 1 and not (apiece or together)) or (together and (len(own) != 2 or apiece)):
+        if not number or (len(own) > 1) != bool(apiece or together) or (together and (len(own) != 2 or apiece)):
             return [], end
         role = _role_of(match)
         for place, needle in enumerate(own):
