@@ -73,6 +73,8 @@ def find_fitting(asked: RowAsked, file: FileInHand) -> tuple[tuple[Mend, Worked]
         since only she can tell them apart; of those that come to the same one is enough.
     """
     tried = asked.mends[:_MOST_TRIED]
+    if not tried:
+        return ()  # most rows: to work the garment for them would be for nothing
     ways = [(rows_mended(mend, asked.left), _row_of(mend)) for mend in tried]
     found = find_worked(
         file.text, asked.left.first, asked.left.last, ways, lambda name: read_picture(file.folder / name)

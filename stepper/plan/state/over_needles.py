@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.halves import bounds_of
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED
 from stepper.project.laying_out import InstepOn, MoveOver, OverNeedles
 
@@ -38,8 +39,7 @@ def over_needles(instruction: OverNeedles, needles: Needles) -> None:
         lie = " + ".join(str(end - start) for start, end in pairwise(bounds))
         needles.report(place, f"{' + '.join(map(str, counts))} stitches are counted; the needles hold {lie}.")
         return
-    instep = {place for place in needles.instep or () if 0 < place < total}
-    if instruction.counted and not instep <= set(ends):
+    if instruction.counted and not set(bounds_of(needles.instep, total)) <= set(ends):
         told = "they are counted from the beginning of the round, and no needle ends where the instep does."
         needles.report(place, told, SAY_HOW)
         return

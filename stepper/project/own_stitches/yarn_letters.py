@@ -13,7 +13,7 @@ from typing import Final
 
 from stepper.project.reading.parsing import made_plain
 from stepper.project.respelt import Respelt, Row
-from stepper.project.rewording.reworded import Reworded
+from stepper.project.rewording.reworded import Reworded, as_printed, laid_anew
 from stepper.project.rewording.yarn_names import CALLED
 from stepper.regex import regex
 
@@ -60,13 +60,10 @@ def put_yarns(text: str, letters: Mapping[str, str]) -> Reworded | None:
         return None
     if _REST.fullmatch(_COUNTED.sub("", text[head.end() :])) is None:
         return None
-    made, places, done = "", list[int](), 0
-    for match in found:
-        words = f"{match['n']} {letters[match['letter']]}"
-        made += text[done : match.start()] + words
-        places += [*range(done, match.start()), *([match.start()] * len(words))]
-        done = match.end()
-    return Reworded(made + text[done:], (*places, *range(done, len(text) + 1)))
+    line = as_printed(text)
+    for match in reversed(found):
+        line = laid_anew(line, *match.span(), [match.span("n"), f" {letters[match['letter']]}"])
+    return line
 
 
 def take_letters(rows: Iterable[Row], letters: Mapping[str, str], respelt: Respelt) -> list[Row]:

@@ -198,6 +198,8 @@ _OWN_ROWS: Final = regex(
     rf".*?(?:\buntil\b|\bfor\b|\d+\s+{_ROWS}|\d\s*(?:cm|mm|in\b|inch))",
     re.I,
 )
+
+
 @lru_cache(maxsize=512)
 def first_work(text: str, sizes: int = 0) -> tuple[int, int] | None:
     """Find the work that a sentence begins with, where what follows is another order, read or not.

@@ -12,7 +12,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from functools import reduce
+from functools import cached_property, reduce
 from operator import or_
 from typing import Final, NamedTuple
 
@@ -71,23 +71,35 @@ class _Known(NamedTuple):
 
 
 class Candidates:
-    """The rows of a table, to be looked for in one line after the other."""
+    """The rows of a table, to be looked for in one line after the other.
+
+    They are prepared when the first line is looked at: to prepare those of all tables would slow the start.
+    """
 
     def __init__(self, table: Sequence[Synonym]) -> None:
         self.table = table
         self._searches: dict[int, Callable[[str], re.Match[str] | None]] = {}
-        # Of a piece of several words the longest is looked for first.
+        self._known = _Known(0, (0,) * _DEMANDS, _Pieces(_DEMANDS, {}))
+
+    @cached_property
+    def _own_or_none(self) -> tuple[_Pieces, int]:
+        """The rows by their own pieces, of several words the longest; and those that have none, as bits."""
         own = [
-            (max(piece.split(), key=len, default=""), at) for at, row in enumerate(table) for piece in row.has
+            (max(piece.split(), key=len, default=""), at)
+            for at, row in enumerate(self.table)
+            for piece in row.has
         ]
-        self._always = reduce(or_, (1 << at for piece, at in own if not piece), 0)
-        self._own = _Pieces(1, {}).with_more((piece, 0, at) for piece, at in own if piece)
-        self._spaced = {
+        none = reduce(or_, (1 << at for piece, at in own if not piece), 0)
+        return _Pieces(1, {}).with_more((piece, 0, at) for piece, at in own if piece), none
+
+    @cached_property
+    def _spaced(self) -> dict[int, tuple[str, ...]]:
+        """The pieces of each row of which one has several words."""
+        return {
             at: row.has
-            for at, row in enumerate(table)
+            for at, row in enumerate(self.table)
             if any(piece.split() != [piece] for piece in row.has)
         }
-        self._known = _Known(0, (0,) * _DEMANDS, _Pieces(_DEMANDS, {}))
 
     def find_first(self, text: str, start: int) -> int | None:
         """Find the first row whose pattern is in a text, with one of the row's own pieces.
@@ -114,7 +126,8 @@ class Candidates:
 
     def _rows_for(self, words: Sequence[str]) -> int:
         """Return the rows whose demands the words of a line meet, as bits."""
-        rows = self._own.met_by(words)[0] | self._always
+        own, always = self._own_or_none
+        rows = own.met_by(words)[0] | always
         known = self._known
         if rows & ~known.rows:
             known = self._known = self._learnt(known, rows & ~known.rows)

@@ -12,7 +12,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
-from functools import cache, lru_cache
+from functools import lru_cache
 from typing import Final
 
 from stepper.project.rewording.asides import commands, instructs
@@ -70,6 +70,16 @@ _HEAD_NAME = regex(
 )
 
 
+_WORDINGS: Final = Candidates(SYNONYMS)
+_HEAD_SIGNS: Final = Candidates(HEAD_SIGNS)
+_PLAIN_SIGNS: Final = Candidates(PLAIN_SIGNS)
+_STOPS: Final = Candidates(STOPS)
+SECOND_LOOK_ROWS: Final = Candidates(SECOND_LOOK)
+"""For lines that nothing else reads."""
+SPOKEN_ROWS: Final = Candidates((*STATED_FACTS, *SPOKEN))
+"""For talk to the knitter."""
+
+
 @lru_cache(maxsize=1024)
 def reword(
     plain: str, *, signed: bool = True, spoken: bool = False, undressed: bool = False, ordered: bool = False
@@ -98,7 +108,7 @@ def reword(
     yarns = line.yarns
     line = write_starred_rounds(line)
     made = write_gathered(write_pick_ups(write_openings_in_order(_without_name(line))))
-    made = _by_rows(made, _wordings())
+    made = _by_rows(made, _WORDINGS)
     if not yarns:
         return made
     return replace(made, yarns=yarns, kept=tuple(printed_again(words, yarns) for words in made.kept))
@@ -107,7 +117,7 @@ def reword(
 @lru_cache(maxsize=1024)
 def undress(plain: str) -> Reworded:
     """Return a line with its signs as most pages have them: heads, lists, stars, what is before a count."""
-    return _by_rows(write_in_one_bracket(_by_rows(as_printed(plain), _head_signs())), _plain_signs())
+    return _by_rows(write_in_one_bracket(_by_rows(as_printed(plain), _HEAD_SIGNS)), _PLAIN_SIGNS)
 
 
 _STAGES: Final = (
@@ -135,10 +145,10 @@ def _as_printed_elsewhere(line: Reworded) -> Reworded:
         return line
     for write in _STAGES:
         line = write(line)
-    again = _by_rows(_by_rows(line, _stops()) if "." in line.text else line, second_look_rows())
+    again = _by_rows(_by_rows(line, _STOPS) if "." in line.text else line, SECOND_LOOK_ROWS)
     if again.text != line.text:
         again = replace(again, text=_SENTENCE.sub(lambda found: _capital(found, line.text), again.text))
-    return _by_rows(take_talk_out(again), spoken_rows())
+    return _by_rows(take_talk_out(again), SPOKEN_ROWS)
 
 
 def _capital(found: re.Match[str], printed: str) -> str:
@@ -215,41 +225,6 @@ def talks(plain: str) -> bool:
         return False
     bare = write_lists_plainly(bare)  # a list of sizes in another form may stand in the way of the rest
     return _as_printed_elsewhere(bare).text != bare.text
-
-
-# A table is prepared to be looked through when a line first needs it: to do so for all would slow the start.
-
-
-@cache
-def _wordings() -> Candidates:
-    return Candidates(SYNONYMS)
-
-
-@cache
-def _head_signs() -> Candidates:
-    return Candidates(HEAD_SIGNS)
-
-
-@cache
-def _plain_signs() -> Candidates:
-    return Candidates(PLAIN_SIGNS)
-
-
-@cache
-def _stops() -> Candidates:
-    return Candidates(STOPS)
-
-
-@cache
-def second_look_rows() -> Candidates:
-    """Return the rows for lines that nothing else reads, prepared."""
-    return Candidates(SECOND_LOOK)
-
-
-@cache
-def spoken_rows() -> Candidates:
-    """Return the rows for talk to the knitter, prepared."""
-    return Candidates((*STATED_FACTS, *SPOKEN))
 
 
 def _without_name(line: Reworded) -> Reworded:

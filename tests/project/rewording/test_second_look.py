@@ -38,9 +38,9 @@ def test_every_row_is_needed(monkeypatch: pytest.MonkeyPatch) -> None:
     """A row without which its line is read all the same, in the same words, is taken out."""
     idle, rows = [], Candidates(SECOND_LOOK)
     for at, row in enumerate(SECOND_LOOK):
-        monkeypatch.setattr(rewording, "second_look_rows", lambda: rows)
+        monkeypatch.setattr(rewording, "SECOND_LOOK_ROWS", rows)
         read = [last_words(each) for each in (row.example, *sentences_of(row.example))]
-        monkeypatch.setattr(rewording, "second_look_rows", lambda at=at: Without(rows, at))
+        monkeypatch.setattr(rewording, "SECOND_LOOK_ROWS", Without(rows, at))
         reword.cache_clear()
         idle += [row.example] if [last_words(each) for each in (row.example, *sentences_of(row.example))] == read else []
         reword.cache_clear()
@@ -57,5 +57,5 @@ def last_words(line: str) -> str:
 def test_what_reads_is_not_looked_at_again(line: str, monkeypatch: pytest.MonkeyPatch) -> None:
     """These rows change no line that reads without them."""
     reword.cache_clear()
-    monkeypatch.setattr(rewording, "second_look_rows", lambda: Candidates((Synonym(r".*", "nonsense", line, ("",)),)))
+    monkeypatch.setattr(rewording, "SECOND_LOOK_ROWS", Candidates((Synonym(r".*", "nonsense", line, ("",)),)))
     assert is_read(line)

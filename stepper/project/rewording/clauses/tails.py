@@ -29,7 +29,6 @@ _PLACES: Final = (
     r"(?:throughout|as\s+you\s+(?:go|work|knit)|(?:at|across|along|in)\s+the\s+(?:back|colou?r\s+changes?|changes?(?:\s+of\s+colou?r)?|edge|join|wrong\s+side)|behind)"
 )
 _SO: Final = rf"{_HOW_MUCH}?{_TAUT}(?:\s+(?:and|but)\s+(?:not\s+(?:too\s+)?)?{_TAUT})?"
-_SOLY: Final = rf"{_HOW_MUCH}?{_TAUTLY}(?:\s+(?:and|but)\s+(?:not\s+(?:too\s+)?)?{_TAUTLY})?"
 _NEED: Final = r"(?:if\s+(?:need\s+be|needed|necessary|you\s+(?:like|wish|prefer)|you(?:\s+tend\s+to|'re\s+inclined\s+to)?\s+(?:bind|cast)\s+off\s+tight(?:ly)?|your\s+(?:cast|bind)-?(?:off|on)\s+is\s+tight))"
 _SIZES: Final = r"(?:(?:a|one|1|two|2|three|3)\s+sizes?\s+(?:larger|bigger|smaller|thicker|thinner)|(?:larger|bigger)\s+by\s+(?:one|two|1|2)\s+sizes?)"
 _NAMES: Final = "|".join(sorted(of.PARTS - frozenset(["work", "start", "end", "beginning"])))

@@ -17,14 +17,14 @@ from typing import Final
 
 from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.synonym import STS
+from stepper.project.rewording.told.numbers import SMALL, digits_of
 from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, split_phrases
 from stepper.project.rewording.yarn_names import CALLED
 from stepper.regex import regex
 
 _YARN: Final = rf"(?:(?-i:MC\d?|CC\d?|LC|C\d|[A-JL-OQ-Z]\d?)|{CALLED})(?![-'\w])"
 """A yarn by its letters, all but those of knit and purl, or by its colour."""
-_WORDS: Final = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
-_LISTED: Final = rf"(?:\d+(?:\s*\([\d\s,]+\))?|(?:{'|'.join(_WORDS)})(?=\s))"
+_LISTED: Final = rf"(?:\d+(?:\s*\([\d\s,]+\))?|(?:{SMALL})(?=\s))"
 _VERB: Final = r"(?:knit|purl|k|p)"
 _OF_ROUND: Final = r"(?:\s+(?:of\s+)?(?:the\s+)?(?:row|rnd|round))?"
 _KINDS: Final[Kinds] = tuple(
@@ -207,8 +207,7 @@ def _some(phrases: tuple[ToldPhrase, ...], verbs: list[str], span: tuple[int, in
     for at in range(*span):
         phrase = phrases[at]
         if phrase.kind == "stitches":
-            told = phrase.get("n").lower()
-            told = str(_WORDS.index(told) + 1) if told in _WORDS else told
+            told = digits_of(phrase.get("n"))
             words += ("" if not words or words.endswith("(") else ", ") + f"{verbs[at]}{told} in {phrase.get('yarn')}"
             counted = counted and told.isdigit()
             number += int(told) if told.isdigit() else 0

@@ -13,7 +13,6 @@ from stepper.project.rewording.synonym import KEPT, LONG, ROUND, STS, N, Synonym
 _HEAD = r"^(\s*(?:(?:(?:next|last|first|every|each|set-?up|foundation|dec|inc)\s+)?(?:row|rnd|round)s?\b[^:]{0,24}:\s*)?)"
 """The head of a row, if it has one."""
 _EDGE = r"(?:border|borders|edge|edging|cent(?:er|re)\s+st(?:itch)?|button\s?band|band|selvedge|hem|brim|cuff|steek|seam\s+st(?:itch)?|thumb|instep|sole|heel|palm)"
-_MAIN = r"(?:(?:the\s+)?(?:main|working|regular|project|original)\s+(?:yarn|wool|colou?r))"
 _OFF = r"(?:bind|cast)\s+off|bo"
 _CHANGE = r"(?:inc|dec)(?:reas(?:e|ing))?\b\.?"
 _SIDE = r"(?:in|on|at)\s+(?:the\s+)?(?:each|both|either)\s+sides?"

@@ -24,6 +24,8 @@ _NUMBERS: Final = {word: number for number, word in enumerate(_ONES, start=1)} |
     for number, one in enumerate(("", *_ONES[:9]))
     for joint in (("-", " ") if one else ("",))
 }
+SMALL: Final = "|".join(_ONES[:10])
+"""One to ten, spelt out."""
 LARGE: Final = rf"(?:(?:{'|'.join(_TENS)})(?:[-\s](?:{'|'.join(_ONES[:9])}))?|{'|'.join(_ONES[10:])})"
 """Numbers above ten, spelt out."""
 _SPELT: Final = regex(

@@ -3,8 +3,8 @@
 Theory of operation. "Work from ** to ** as given for Back", "work as for the Back between ** and **" and
 "Follow the back up to **" are one order: a verb, the part, and how far it goes, in any order. Each phrase is
 of one of a few kinds (`REFERENCES`); what they mean together is written in the grammar's words, and a sentence
-that has none or too many of a kind stays as it is printed. Source: the wording of patterns in print, US and
-UK; common practice.
+that has none or too many of a kind stays as it is printed. It is long because each kind of phrase may stand
+beside any other. Source: the wording of patterns in print, US and UK; common practice.
 """
 
 from __future__ import annotations

@@ -9,6 +9,7 @@ anyway. Source: the wording of socks in print; common practice.
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
@@ -48,4 +49,4 @@ def write_round_begins(line: Reworded) -> Reworded:
     if alone is None:
         return line
     made = laid_anew(line, 0, len(line.text), [""])
-    return Reworded(made.text, made.places, (*made.kept, alone["said"]), made.name, made.yarns)
+    return replace(made, kept=(*made.kept, alone["said"]))

@@ -15,6 +15,7 @@ from typing import Final
 from stepper.project.grammar import stitch_words
 from stepper.project.rewording.synonym import STS as _WORD
 from stepper.project.rewording.synonym import N
+from stepper.project.rewording.told.numbers import digits_of
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -93,13 +94,10 @@ class RowPhrase:
         return self.match.groupdict().get(name) or ""
 
 
-_NUMBERS: Final = dict(zip(["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"], range(1, 11), strict=True))
-
-
 def _number(phrase: RowPhrase) -> str:
     """Return a number as the grammar has it behind a letter: in figures."""
     said = phrase.get("n") or "1"
-    return str(_NUMBERS.get(said.lower(), said))
+    return digits_of(said)
 
 
 def _verb(phrase: RowPhrase) -> str:

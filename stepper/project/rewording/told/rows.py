@@ -5,7 +5,8 @@ says how far a bracket, a star or the whole list goes. It is taken apart from le
 its sentence, or to the count behind it; one word that belongs to no phrase leaves the row as it is printed.
 "*A*, b; rep from * to *" works A again behind b. "K1, p1, all along" repeats what stands before the comma; "k5,
 p to end" does not. What a repeat "ends with" is left outside it where the stitches that takes are known.
-Looked for only in a line that nothing else reads. Source: common practice.
+Looked for only in a line that nothing else reads. It is long because brackets, stars and what repeats them
+are closed by the same walk over the phrases. Source: common practice.
 """
 
 from __future__ import annotations

@@ -26,7 +26,6 @@ _KNIT: Final = r"k\.?\s?\d{1,2}(?:\s*(?:-?tbl|through\s+(?:the\s+)?back\s+loops?
 _PURL: Final = r"p\.?\s?\d{1,2}(?:\s*-?tbl)?|purl\s+\d{1,2}"
 _STS: Final = rf"(?:(?:{_KNIT})\s*[,.]?\s*(?:{_PURL})|(?:{_PURL})\s*[,.]?\s*(?:{_KNIT}))"
 """The repeat of a rib, told by its stitches."""
-_OWN: Final = r"(?:[a-z]+[- ])?(?:pattern|patt\b\.?)(?:\s+(?:st(?:itch)?|sequence)\b)?"
 _NAMED: Final = rf"(?:{RIB}|{KNOWN}|rib(?:bing)?|(?:the\s+)?(?:established\s+)?(?:pattern|patt\b\.?))(?![\w-])"
 _FABRIC_BEHIND: Final = r"(?!\s+(?:the\s+)?(?:rib|garter|st\b|stock|moss|seed|patt|[kp]\s?\d|\d|\())"
 _UNIT: Final = rf'(?:(?:cms?|ins?)\b\.(?=\s*(?-i:[a-z(,;\[]))|cms?\b|mm\b|inch(?:es)?\b|ins\b|in\b{_FABRIC_BEHIND}|")'

@@ -9,13 +9,14 @@ no row has taken in yet. Source: the wording of heels in print; common practice.
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, cut_out, laid_anew
 from stepper.project.rewording.synonym import STS, N
+from stepper.project.rewording.told.numbers import digits_of
 from stepper.regex import regex
 
-_NUMBERS: Final = {word: str(number) for number, word in enumerate(["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"], 1)}
 _TURNED: Final = rf"(?:ds|double\s+{STS}|wrapped\s+{STS}|wraps|turned\s+{STS}|turns)(?!\w)"
 _SIDE: Final = r"(?:on|at)\s+(?:each|either|both)\s+(?:sides?|ends?)(?:\s+of\s+(?:the\s+)?(?:heel|needle|row))?"
 _THERE: Final = r"(?:(?:there\s+are|there\s+is|you\s+have|only)\s+)*"
@@ -76,10 +77,11 @@ def _write_goal(line: Reworded) -> Reworded:
         if found is not None:
             made = laid_anew(line, *found.span(), ["until ", _number(found), " sts rem unwrapped in the center"])
             said = found.groupdict().get("said")
-            return made if not said else Reworded(made.text, made.places, (*made.kept, said), made.name, made.yarns)
+            return replace(made, kept=(*made.kept, said)) if said else made
     return line
 
 
 def _number(found: re.Match[str]) -> str | tuple[int, int]:
     """Return a number as the grammar has it: in figures."""
-    return _NUMBERS.get(found["n"].lower()) or found.span("n")
+    digits = digits_of(found["n"])
+    return found.span("n") if digits == found["n"] else digits

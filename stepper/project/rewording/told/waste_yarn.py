@@ -9,6 +9,7 @@ socks in print; common practice.
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
@@ -44,7 +45,7 @@ def write_waste_yarn(line: Reworded) -> Reworded:
         end = found.end() if found["again"] or on is None else on.end()
         words = ["work " if found["patt"] else "k", found.span("n"), " sts in pattern" if found["patt"] else ""]
         made = laid_anew(line, found.start(), end, words if found["again"] else [""])
-        return Reworded(made.text, made.places, (*made.kept, found.group().strip(" ,.;")), made.name, made.yarns)
+        return replace(made, kept=(*made.kept, found.group().strip(" ,.;")))
     return line
 
 

@@ -18,7 +18,6 @@ _TOTAL = r"(?:in\s+(?:all|total)|altogether|all\s+told|total)"
 _START = r"(^\s*|[.!;]\s*|,?\s*(?:and\s+)?then\s+)"
 _HAVE = r"(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?)"
 _SIGN = r"\s*[-:=;,]+\s*"
-_MADE = r"(?:have\s+been|are|were)\s+(?:worked|used(?:\s+up)?|decreased)"
 
 TIMES: tuple[Synonym, ...] = (
     row(

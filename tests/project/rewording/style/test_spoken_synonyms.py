@@ -38,7 +38,7 @@ def test_every_row_is_needed(monkeypatch: pytest.MonkeyPatch) -> None:
     """A row without which its line is read all the same is taken out."""
     idle, rows = [], Candidates((*STATED_FACTS, *SPOKEN))
     for at, row in enumerate(SPOKEN, start=len(STATED_FACTS)):
-        monkeypatch.setattr(rewording, "spoken_rows", lambda at=at: Without(rows, at))
+        monkeypatch.setattr(rewording, "SPOKEN_ROWS", Without(rows, at))
         reword.cache_clear()
         idle += [row.example] if reads(row.example) else []
     assert idle == []
