@@ -289,6 +289,10 @@ def _counts(words: str) -> bool:
     )
 
 
+_COUNT_FIRST = regex(r"\W*\d{3}\s*(?:sts|stitches)\b", re.I)
+"""A count that stands in front of a gauge: no gauge has a hundred stitches."""
+
+
 def _is_gauge(sentence: str, context: str) -> bool:
     if has_row_head(sentence) or casts_on(sentence):
         return False
@@ -298,6 +302,7 @@ def _is_gauge(sentence: str, context: str) -> bool:
         return bool((part or _GAUGE.search(sentence)) and not _orders(rest))
     return bool(
         _GAUGE.search(sentence)
+        and not _COUNT_FIRST.match(sentence)
         and not _orders(sentence)
         and re.search(rf"\d\s*{_UNIT}(?!\w)|\b(?:gauge|tension)\b", sentence, re.I)
     )

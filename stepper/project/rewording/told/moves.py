@@ -113,7 +113,7 @@ MOVES: Final[Kinds] = tuple(
         ("is", rf"(?:are|is|form|make|become|belongs?\s+to)\s+(?:now\s+)?(?:(?:the|your)\s+)?{_USE}"),
         ("set", rf"(?:the\s+)?(?:other|second|2nd|remaining)\s+(?:set|group|lot|half|side)(?:\s+of\s+(?:the\s+)?{_STS})?\b"),
         ("at", _SPOT),
-        ("adverb", r"(?:now|then|carefully|simply|again)\b"),
+        ("adverb", r"(?:now|then|carefully|simply|again(?!\s+(?:place|put|slip|sl|transfer|move|leave|hold|keep|set)\b))\b"),
     )
 )
 """The kinds of phrases about stitches that are moved, in the order tried."""
