@@ -12,13 +12,20 @@ from pathlib import Path
 
 from stepper.commands.loading import load
 from stepper.errors import NotInstalledError
+from stepper.project.problems import UnsoundFileError
+from stepper.settling.in_sitting import OpenRows
 from stepper.sitting.assembly import SittingOptions, hold_sitting
 from stepper.sitting.folding import check_terminal
 from stepper.sitting.front_end import FrontEnd
 from stepper.sitting.line_mode import LineMode, complain
 from stepper.sitting.own_cues import add_own_cues
+from stepper.sitting.patience import patience
 from stepper.sitting.preferences import Preferences, read_preferences
-from stepper.sitting.project_file import LoadedProject
+from stepper.sitting.project_file import LoadedProject, load_as_far
+from stepper.sitting.session_journal import restore_state
+from stepper.store.journal import Journal
+from stepper.store.location import journal_path
+from stepper.store.reader import journal_exists
 
 EXAMPLES = (
     ("stepper knit garment.yaml", "the full screen, which listens if the ears are installed"),
@@ -67,7 +74,7 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The project file or the surroundings do not allow it.
         KeyboardInterrupt: Ctrl-C. Every answer already given is on the disk; there is nothing to save.
     """
-    loaded = load(args.file, lasting=args.plain)
+    loaded, open_rows = _load(args)
     if args.picture is not None:
         from stepper.sitting.screen_picture import write_picture
 
@@ -77,9 +84,10 @@ def run(args: argparse.Namespace) -> int:
     for remark in mine.remarks:
         complain(remark)
     options = SittingOptions(mute=args.mute, deaf=args.deaf, listen=args.listen, recording=args.hear)
+    settle = open_rows.settle if open_rows is not None else None
     page = args.page or args.share or args.port is not None
     if not page:
-        hold_sitting(loaded, _choose_front_end(loaded, mine, plain=args.plain), mine, options)
+        hold_sitting(loaded, _choose_front_end(loaded, mine, plain=args.plain), mine, options, settle)
         return 0
     if find_spec("aiohttp") is None or find_spec("segno") is None:
         raise NotInstalledError("The page needs packages that are not installed.", "page")
@@ -91,8 +99,40 @@ def run(args: argparse.Namespace) -> int:
     address = open_address(args.port, share=args.share)
     front_end = _choose_front_end(loaded, mine, plain=args.plain, others=True)
     with PageBeside(front_end, list_screen_yarns(loaded), address) as beside:
-        hold_sitting(loaded, beside, mine, options)
+        hold_sitting(loaded, beside, mine, options, settle)
     return 0
+
+
+def _load(args: argparse.Namespace) -> tuple[LoadedProject, OpenRows | None]:
+    """Read the project file; one begun from a page that is not read to its end, as far as it goes.
+
+    Raises:
+        StepperError: It has problems, and does not go as far as it is knitted.
+    """
+    try:
+        return load(args.file, lasting=args.plain), None
+    except UnsoundFileError as error:
+        with patience(f"Working out {args.file.name} as far as it is read", lasting=args.plain):
+            loaded = load_as_far(args.file)
+            if loaded is None or _is_past(loaded):
+                raise
+            open_rows = OpenRows(loaded)
+        many = len(error.problems)
+        complain(
+            f"{many} {'place' if many == 1 else 'places'} of {args.file.name} "
+            f"{'is' if many == 1 else 'are'} open: it is knitted up to line {loaded.plan.open.line if loaded.plan.open else 0}, "
+            "where you are asked. stepper check lists them."
+        )
+        return open_rows.loaded, open_rows
+
+
+def _is_past(loaded: LoadedProject) -> bool:
+    """Return whether more is knitted than a plan holds that ends where the file is open."""
+    path = journal_path(loaded.path)
+    if not journal_exists(path):
+        return False
+    with Journal.read_only(path) as journal:
+        return restore_state(journal).place.index > len(loaded.plan.rounds)
 
 
 def _port(text: str) -> int:

@@ -19,6 +19,7 @@ from stepper.language import (
     doubt_words,
     fault_words,
     named_words,
+    open_words,
     outlook,
     piece_words,
     remedy_words,
@@ -137,7 +138,8 @@ def _finished(effect: effects.TellFinished, plan: Plan) -> str:
 
 
 def _start(effect: effects.TellStart, plan: Plan) -> str:
-    return f"Starting: {plural(len(plan.rounds), 'round')} in all. Say next step when a step is done."
+    read = "in all" if plan.open is None else "as far as the pattern is read"
+    return f"Starting: {plural(len(plan.rounds), 'round')} {read}. Say next step when a step is done."
 
 
 def _recap(effect: effects.TellRecap, plan: Plan) -> str:
@@ -161,6 +163,8 @@ def _place(effect: answers.TellPlace, plan: Plan) -> str:
     many = plural(effect.count, "stitch", "stitches") if effect.count else "No stitches"
     on_needles = f"{many} on the needles."
     if place.index >= len(plan.rounds):
+        if plan.open is not None:
+            return f"{sentence_case(plan.open.section)}, at a row that I do not read. {on_needles}"
         return f"Finished: all {plural(len(plan.rounds), 'round')} done. {on_needles}"
     round_ = plan.rounds[place.index]
     inside = f"at stitch {place.stitch} of {round_.progress}" if place.stitch else "at its beginning"
@@ -257,7 +261,7 @@ def _second(effect: effects.TellSecond, plan: Plan) -> str:
 
 def _far(effect: answers.TellFar, plan: Plan) -> str:
     if not effect.rounds:
-        return "Nothing is left: every round is done."
+        return "Nothing is left: every round is done." if plan.open is None else "Every round that is read is done."
     section = f"{plural(effect.section_rounds, 'round')} left in {effect.section}"
     stitches = many_stitches(effect.stitches)
     return f"{section}, {effect.rounds} altogether, {stitches}."
@@ -408,6 +412,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         **fault_words.LINES,
         **piece_words.LINES,
         **named_words.LINES,
+        **open_words.LINES,
         **remedy_words.LINES,
         **slip_words.LINES,
     }

@@ -13,11 +13,11 @@ from typing import Any, Final
 from stepper.language.measures import length, plural, weight
 from stepper.language.places import place_name, round_word
 from stepper.language.remedy_words import note_remedy
-from stepper.plan.model import Plan
+from stepper.plan.model import OpenKind, Plan
 from stepper.records import dataclass
 from stepper.session import events
 from stepper.session.events import Event
-from stepper.session.state import Position
+from stepper.session.state import OpenAnswer, OpenWork, Position
 
 _Words = Callable[[Any, Plan], str]
 
@@ -131,6 +131,21 @@ def _reading(event: events.ReadingSet, plan: Plan) -> str:
     return "reading along paused" if event.reading.held else "reading along"
 
 
+def _said(work: OpenWork) -> str:
+    if work.idle:
+        return "nothing is knitted"
+    many = f"{plural(work.rows, 'round')} done"
+    return many if work.stitches is None else f"{many}, counted {work.stitches}"
+
+
+def _answer(answer: OpenAnswer) -> str:
+    if answer.kind is OpenKind.IDLE:
+        return "nothing to knit"
+    if answer.stitches is None:
+        return "as proposed"
+    return f"{plural(answer.rows, 'round')}, then {plural(answer.stitches, 'stitch', 'stitches')}"
+
+
 EVENT_WORDS: Final[MappingProxyType[type[Event], EventWords]] = MappingProxyType(
     {
         events.Opened: EventWords(journal=lambda event, plan: "sat down to knit"),
@@ -167,6 +182,14 @@ EVENT_WORDS: Final[MappingProxyType[type[Event], EventWords]] = MappingProxyType
             name="the note",
             journal=lambda event, plan: f"note: {event.text}",
             notes=lambda event, plan: event.text,
+        ),
+        events.RowSaid: EventWords(
+            name="what was said of the row", journal=lambda event, plan: f"a row by its words: {_said(event.work)}"
+        ),
+        events.RowAnswered: EventWords(
+            name="the answer",
+            journal=lambda event, plan: f"a row by its words answered: {_answer(event.answer)}",
+            notes=lambda event, plan: f"knitted by its words ({_answer(event.answer)}): {event.words}",
         ),
         events.Undone: EventWords(journal=lambda event, plan: "taken back"),
         events.FellAsleep: EventWords(journal=lambda event, plan: "ears closed"),

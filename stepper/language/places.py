@@ -28,7 +28,7 @@ _MONTHS: Final = (
 
 def place_name(round_: Round) -> str:
     """Say where a round is: section, round of how many, label, side."""
-    parts = [sentence_case(round_.section), f"{round_word(round_)} {round_.number} of {round_.of}"]
+    parts = [sentence_case(round_.section), f"{round_word(round_)} {round_.numbered}"]
     return ", ".join(parts + list_marks(round_))
 
 

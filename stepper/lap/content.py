@@ -79,7 +79,7 @@ def _round(scene: Scene) -> dict[str, Any]:
     numbers = yarn_numbers(scene.course, scene.yarns)
     return {
         "section": clean(", ".join([sentence_case(round_.section), *list_marks(round_)])),
-        "round": f"{'Row' if round_.flat else 'Round'} {round_.number} of {round_.of}",
+        "round": f"{'Row' if round_.flat else 'Round'} {round_.numbered}",
         "before": [clean(f"{each}.") for each in step.first],
         "step": [clean(each) for each in step.clauses],
         "minded": [clean(each) for each in step.minded],

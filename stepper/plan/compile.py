@@ -232,7 +232,8 @@ def _work_garment(
         needles.alterations.as_printed = alone
     course = Course(project=project, needles=needles, own=own, switches=switches, size=size, alone=alone)
     course.work_all()
-    tell_open_turn(needles)
+    if needles.ends_at is None:
+        tell_open_turn(needles)
     return needles
 
 

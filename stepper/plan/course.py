@@ -29,12 +29,12 @@ from stepper.plan.lines.section_lines import blocks, work_block
 from stepper.plan.lines.shaping.edges_agree import check_edges
 from stepper.plan.lines.short_row_method import turned_in
 from stepper.plan.lines.working import work
-from stepper.plan.state.needles import Needles, PartReachedError
+from stepper.plan.state.needles import Needles, OpenReachedError, PartReachedError
 from stepper.plan.state.size_alone import AloneIn, why_unmet
 from stepper.plan.stitches.row_elements import is_sleeve
 from stepper.plan.told_only import WHEN_DONE
 from stepper.project.duration import Ended
-from stepper.project.instructions import AsPart, Line
+from stepper.project.instructions import AsPart, Line, UpToHere
 from stepper.project.model import Project, Section, Switch
 from stepper.records import dataclass
 
@@ -60,7 +60,15 @@ class Course:
     """The size in which each section was begun."""
 
     def work_all(self) -> None:
-        """Work every section."""
+        """Work every section, or up to the line at which the garment ends for now."""
+        try:
+            self._work_sections()
+        except OpenReachedError:
+            return
+        self._tell_what_is_left()
+        note_left_on_hold(self.needles)
+
+    def _work_sections(self) -> None:
         for section in self.needles.project.sections:
             self._begin(section, section.name)
             self._work(section, section.lines)
@@ -71,8 +79,6 @@ class Course:
                 piece = sections_of_piece(source, self.needles.project.sections)
                 self._made_again(instruction, piece, section)
             self.to_come = []
-        self._tell_what_is_left()
-        note_left_on_hold(self.needles)
 
     def _tell_what_is_left(self) -> None:
         """Tell with the last round what is said behind it and no later round is there to say: making up."""
@@ -117,6 +123,7 @@ class Course:
         for block in blocks(lines):
             if needles.reached:
                 return
+            self._end_at(block)
             switch = self.switches.get((block[0].label or "").lower())
             self.size = switch.size if switch is not None else self.size
             needles.size = chosen[0] if chosen is not None else self.size
@@ -136,6 +143,14 @@ class Course:
                 check_edges(block, needles, begin)
                 check_fabric_said(block, needles, begin)
                 check_picked_up(block, needles, begin)
+
+    def _end_at(self, block: list[Line]) -> None:
+        """End the garment if it is worked up to one of these lines, in the size in force."""
+        for line in block:
+            ends = any(isinstance(each, UpToHere) for each in line.sentences)
+            if ends and not (line.only and self.needles.size not in line.only):
+                self.needles.ends_at = line
+                raise OpenReachedError
 
     def _work_as(self, block: list[Line], section: Section) -> None:
         """Work a line that works another part again."""

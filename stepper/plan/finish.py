@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import re
 from collections import Counter
+from dataclasses import replace
 from typing import Final
 
 from stepper.craft.even.manners import Manner
 from stepper.plan.drafts import DraftRound
 from stepper.plan.lines.flat_or_round import settle_flat
 from stepper.plan.materials import materials_of
-from stepper.plan.model import Caution, Checkpoint, Plan, Round, Run
+from stepper.plan.model import Caution, Checkpoint, OpenRow, Plan, Round, Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.abbreviate import instruction
 from stepper.plan.stitches.evenly import shaping_places
@@ -35,6 +36,9 @@ def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) ->
             _round(index, draft, following, number[draft.section], of[draft.section], project, seen)
         )
     laid, more = with_strands(rounds, project)
+    open_row = _open_row(needles)
+    if open_row is not None:
+        laid = tuple(replace(each, of=0) if each.section == open_row.section else each for each in laid)
     return Plan(
         title=project.title,
         rounds=laid,
@@ -45,6 +49,21 @@ def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) ->
         finish_by=project.finish_by,
         materials=materials_of(project),
         spacing=project.spacing or Manner.MIXED,
+        open=open_row,
+    )
+
+
+def _open_row(needles: Needles) -> OpenRow | None:
+    """Return the row up to which the garment was worked; None if it was worked to its end."""
+    line = needles.ends_at
+    if line is None:
+        return None
+    return OpenRow(
+        line=line.place.line,
+        section=needles.section.name,
+        flat=needles.flat,
+        remarks=tuple(needles.remarks),
+        words=line.text,
     )
 
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import field
+from enum import StrEnum
 
 from stepper.craft.even.manners import Manner
 from stepper.craft.stitches import stitch
@@ -115,7 +116,7 @@ class Round:
     number: int
     """Number in the section, from 1, for people."""
     of: int
-    """Rounds in the section."""
+    """Rounds in the section; 0 while it is not read to its end."""
     label: str | None
     """The printed label of the line this round begins, if it has one."""
     size: str
@@ -170,6 +171,11 @@ class Round:
         return sum(item.progress for item in self.phrase)
 
     @property
+    def numbered(self) -> str:
+        """Its number in the section, and of how many if that is known: `35 of 98`."""
+        return f"{self.number} of {self.of}" if self.of else f"{self.number}"
+
+    @property
     def holds(self) -> bool:
         """Whether stitches are put on hold in it, as where a yoke is divided."""
         return any(run.stitch == "hold" for run in self.runs)
@@ -201,9 +207,64 @@ class Caution:
     text: str
 
 
+class OpenKind(StrEnum):
+    """What a row that is not read may be."""
+
+    ROWS = "rows"
+    """Rows worked by its words."""
+    IDLE = "idle"
+    """A remark: nothing is knitted for it."""
+    CAST_ON = "cast on"
+    PICK_UP = "pick up"
+    HOLD = "hold"
+    BIND_OFF = "bind off"
+    """All stitches bound off."""
+    AGAIN = "again"
+    """Lines of another part once more."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Proposed:
+    """What a row that is not read is likely to be, as the page says, in the size that is knitted."""
+
+    kind: OpenKind
+    rows: int = 0
+    """`ROWS`: how many; 0 if they last until something."""
+    lasts: str = ""
+    """`ROWS`: until what they last: "until piece measures 12 cm"; empty if their number is known."""
+    stitches: int = 0
+    """Stitches after it. Range: 0 and up; 0 where none are left."""
+    printed: bool = False
+    """Whether the page prints them; else they stay as they are."""
+    moved: str = ""
+    """What is cast on, picked up or put on hold: "38", "54 for left sleeve"."""
+    part: str = ""
+    """`AGAIN`: the part."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OpenRow:
+    """A row that is not read or does not fit, up to which the garment is worked out."""
+
+    line: int
+    """Its line in the project file, from 1."""
+    section: str
+    """The section that it stands in."""
+    flat: bool
+    """Whether the piece is worked in rows before it."""
+    remarks: tuple[str, ...] = ()
+    """What is to be said before it, of lines that are read."""
+    words: str = ""
+    """The row as the page prints it."""
+    trouble: str = ""
+    """Why it cannot be kept by its count alone, as a sentence; empty if it can."""
+    proposed: Proposed | None = None
+    """What it is likely to be; None where the page does not say enough."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Plan:
-    """The whole garment, ready to knit."""
+    """The whole garment, ready to knit, or as much of it as is read."""
 
     title: str
     rounds: tuple[Round, ...]
@@ -219,6 +280,8 @@ class Plan:
     """What the garment is made of."""
     spacing: Manner = Manner.SAYABLE
     """The manner in which its even changes are spaced."""
+    open: OpenRow | None = None
+    """The row behind the last round if the garment goes on with one that is not read; None if it ends there."""
 
     @property
     def sections(self) -> tuple[str, ...]:

@@ -473,6 +473,16 @@ class Unread:
 
 
 @dataclass(frozen=True, slots=True)
+class UpToHere:
+    """A line at which the garment ends for now: it is worked up to there and not beyond.
+
+    Made only where a garment is to be knitted as far as it is read (`stepper.plan.as_far`).
+    """
+
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
 class PrintedCount:
     """The count printed at the end of a line."""
 
@@ -538,6 +548,7 @@ Sentence = (
     | Remark
     | OwnWords
     | Unread
+    | UpToHere
     | PrintedCount
     | RowsCount
 )

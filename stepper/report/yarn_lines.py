@@ -151,7 +151,7 @@ def _shortage(found: Forecast, plan: Plan) -> Iterator[str]:
 
 
 def _place(round_: Round) -> str:
-    return f"{round_.section}, {round_word(round_)} {round_.number} of {round_.of}"
+    return f"{round_.section}, {round_word(round_)} {round_.numbered}"
 
 
 def _factor(factor: float) -> str:

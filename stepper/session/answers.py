@@ -19,6 +19,7 @@ from stepper.session.counting.checks import expected_at_end
 from stepper.session.counting.tally import between_markers, count_at
 from stepper.session.effects import Effect, Lead, TellFinished, TellHelp, TellStep
 from stepper.session.fault import respond as inquiry
+from stepper.session.open_row.telling import tell_open_row
 from stepper.session.pace.learning import evening_of
 from stepper.session.pace.outlook import Outlook, look_ahead, paces_of, stitches_by_kind
 from stepper.session.questions.about import tell_about, tell_how_far_in, tell_how_far_to, tell_meaning
@@ -109,7 +110,7 @@ def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False, taugh
     """
     place = state.place
     if place.index >= len(plan.rounds):
-        return TellFinished()
+        return TellFinished() if plan.open is None else tell_open_row(plan.open, state)
     round_ = plan.rounds[place.index]
     part = part_at(cut_into_steps(round_, state.knitting.by_of(round_)), place.stitch)
     heard, stop = stops_at(plan, state)
@@ -176,6 +177,7 @@ def _help(plan: Plan, state: State, cue: cues.Help) -> Iterator[Effect]:
 _FITTING: Final[MappingProxyType[Mode, tuple[type[cues.Cue], ...]]] = MappingProxyType(
     {
         Mode.KNITTING: (cues.Next, cues.Again, cues.Where, cues.Count, cues.Undo),
+        Mode.OPEN: (cues.Yes, cues.No, cues.Next, cues.Count, cues.Again),
         Mode.FINISHED: (cues.Back, cues.Where, cues.Note, cues.Undo, cues.Enough),
         Mode.ASKED: (cues.Choose, cues.Again, cues.Where, cues.Enough),
         Mode.CLOSED: (),

@@ -34,6 +34,8 @@ from stepper.session.state import (
     Knitting,
     NoteKept,
     Observation,
+    OpenAnswer,
+    OpenWork,
     Position,
     Question,
     ReadingAlong,
@@ -107,6 +109,9 @@ class PlanChanged(Event):
     """Lifelines as they are in the new plan; None in entries of version 1, which kept them unchanged."""
     answer: int = 0
     """Which of the offered places she chose, from 1; 0 if the place was certain."""
+    settled: bool = False
+    """Whether she has just answered what the row is at which the plan ended, and it only goes on from
+    there."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -292,6 +297,26 @@ class Noted(Event):
             return knitting
         noted = NoteKept(index=self.place.index, text=self.text)
         return replace(knitting, notes=(*knitting.notes, noted)[-NOTES_KEPT:])
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RowSaid(Event):
+    """Something was said of the row that is not read: a row of it worked, a count, that it is nothing."""
+
+    work: OpenWork
+
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting with what is known of the row now."""
+        return replace(knitting, open=self.work)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RowAnswered(Event):
+    """All was said that has to be known of the row that is not read. The project file is written after it."""
+
+    answer: OpenAnswer
+    words: str
+    """The row, as the page prints it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -185,6 +185,7 @@ def _carried(state: State, event: PlanChanged) -> State:
         balls=tuple(_ball_moved(each, moved) for each in was.balls),
         verified=None,
         doubt=None,
+        open=None,
     )
     if event.lifelines is not None:  # an old journal does not say where these went
         lifelines = tuple(each for each in event.lifelines if each <= event.place)

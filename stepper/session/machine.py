@@ -22,8 +22,9 @@ from stepper.session.decision import Refusal
 from stepper.session.effects import Effect, Refuse
 from stepper.session.events import Event, Opened, PlaceAsked, PlanChanged
 from stepper.session.evolve import evolve_all
+from stepper.session.open_row.settled import behind_open_row
 from stepper.session.respond import respond
-from stepper.session.state import Adapted, Knitting, Position, Question, State
+from stepper.session.state import Adapted, Knitting, Question, State
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -104,7 +105,9 @@ class Session:
         """
         return self._considered((Opened(at=at, fingerprint=fingerprint),), None)
 
-    def consider_plan(self, plan: Plan, at: str, fingerprint: str, *, comparable: bool = True) -> Considered:
+    def consider_plan(
+        self, plan: Plan, at: str, fingerprint: str, *, comparable: bool = True, settled: bool = False
+    ) -> Considered:
         """Work out how to go on with another plan: the place in it, or a question about the place.
 
         A question also opens the sitting, on the plan knitted so far, and nothing moves before the answer.
@@ -115,6 +118,7 @@ class Session:
             fingerprint: That of the new plan.
             comparable: Whether the plan here is the one actually knitted so far; otherwise only the place is
             kept.
+            settled: Whether she has just answered what the row is at which the plan here ends.
         """
         place = self._state.place
         adapted = adapt(self._base, plan, self._state.knitting)
@@ -127,7 +131,7 @@ class Session:
             old_fingerprint=self._state.fingerprint,
             new_fingerprint=fingerprint,
             origin=place,
-            place=Position(index=carried.index, stitch=carried.stitch),
+            place=behind_open_row(self._plan, new, self._state, carried),
             corrections=adapted.corrections,
             mends=adapted.mends,
             respacings=adapted.respacings,
@@ -137,6 +141,7 @@ class Session:
             want=carried.want,
             found=carried.found,
             comparable=comparable,
+            settled=settled,
         )
         return self._led_to((event,), None, evolve_all(self._state, (event,)), plan, new)
 

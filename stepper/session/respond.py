@@ -68,6 +68,8 @@ from stepper.session.events import (
     Remedied,
     Respaced,
     Returned,
+    RowAnswered,
+    RowSaid,
     Searched,
     StrideSet,
     Tallied,
@@ -78,6 +80,8 @@ from stepper.session.events import (
 )
 from stepper.session.fault import respond as inquiry
 from stepper.session.fault.tinking import reverse
+from stepper.session.open_row.so_far import as_far_as_read
+from stepper.session.open_row.telling import TellSettled, settle_row, tell_ahead, tell_row_said
 from stepper.session.pace.learning import find_undone
 from stepper.session.pace.silence import was_silent
 from stepper.session.questions.yarn_left import forecast_ball
@@ -133,11 +137,11 @@ def _answer(
     if not events and after.question is not None and not isinstance(cue, cues.Help):
         return tuple(ask_place(after))
     if not events and cue is not None:
-        return tuple(ANSWERS[type(cue)](plan, after, cue))
+        return as_far_as_read(plan, ANSWERS[type(cue)](plan, after, cue))
     effects: list[Effect] = []
     for event in events:
         effects += TOLD.get(type(event), _confirmed)(plan, before, event, after)
-    return (*effects, *read_along.next_beat(plan, after))
+    return (*as_far_as_read(plan, effects), *read_along.next_beat(plan, after))
 
 
 def ask_place(state: State, *, later: bool = False) -> Iterator[Effect]:
@@ -167,6 +171,7 @@ def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[
         yield TellRecap(done=done, at=before.last_cue_at)
         yield from tell_reminders(before, after)
     yield from ask_open(plan, after)
+    yield from tell_ahead(plan, after.place.index)
     yield step_at(plan, after, _lead_behind_recap(plan, before, after))
 
 
@@ -200,6 +205,10 @@ def _plan_changed(plan: Plan, before: State, event: PlanChanged, after: State) -
         yield TellChosen(choice=before.question.choices[event.answer - 1])
         yield step_at(plan, after, Lead.FULL)
         return
+    if event.settled:
+        yield TellSettled()
+        yield step_at(plan, after, Lead.FULL)
+        return
     yield TellChanges(
         changes=event.changes,
         have=event.have,
@@ -226,6 +235,7 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
         yield TellTaken(stitches=event.stitches, place=place)
     yield from tell_second(plan, origin.index, place.index)
     yield from tell_due(plan, before, event, after)
+    yield from tell_ahead(plan, place.index)
     same_section = place.index < len(plan.rounds) and plan.rounds[place.index].section == done.section
     yield step_at(plan, after, Lead.ROUND if same_section else Lead.FULL)
 
@@ -385,5 +395,7 @@ TOLD: Final[MappingProxyType[type[Event], _Telling]] = MappingProxyType(
         AskingSet: inquiry.tell_asking,
         Tallied: inquiry.tell_tally,
         ReadingSet: read_along.tell_setting,
+        RowSaid: tell_row_said,
+        RowAnswered: settle_row,
     }
 )

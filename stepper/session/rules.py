@@ -17,6 +17,7 @@ from stepper.session.counting import bare_number, checks, doubts
 from stepper.session.decision import Handler
 from stepper.session.fault import rules as faults
 from stepper.session.keeping import KEPT
+from stepper.session.open_row import rules as open_row
 from stepper.session.questions import about
 from stepper.session.state import State
 
@@ -26,6 +27,8 @@ class Mode(Enum):
 
     KNITTING = "knitting"
     """A round is in hand."""
+    OPEN = "open"
+    """All that is read is done, and the pattern goes on with a row that is not."""
     FINISHED = "finished"
     """Every round is done; looking and going back is still possible."""
     ASKED = "asked"
@@ -40,7 +43,9 @@ def mode_of(plan: Plan, state: State) -> Mode:
         return Mode.CLOSED
     if state.question is not None:
         return Mode.ASKED
-    return Mode.KNITTING if state.place.index < len(plan.rounds) else Mode.FINISHED
+    if state.place.index < len(plan.rounds):
+        return Mode.KNITTING
+    return Mode.FINISHED if plan.open is None else Mode.OPEN
 
 
 def _below(family: type[cues.Cue]) -> tuple[type[cues.Cue], ...]:
@@ -108,8 +113,26 @@ _WHILE_ASKED: Final[dict[type[cues.Cue], Handler]] = {
     **{cue: _ROWS[cue][0] for cue in (cues.Wait, cues.Listen, cues.Enough, cues.Film, cues.Look)},
 }
 
+# Where the pattern goes on with a row that is not read, these are about it; all else is as when finished.
+_AT_OPEN_ROW: Final[dict[type[cues.Cue], Handler]] = {
+    cues.Next: open_row.next_row,
+    cues.GoOn: open_row.next_row,
+    cues.RoundsDone: open_row.rows_done,
+    cues.Back: open_row.back,
+    cues.Count: open_row.count,
+    cues.Yes: open_row.yes,
+    cues.No: open_row.no,
+}
+
+
+def _at_open_row(cue: type[cues.Cue]) -> Handler:
+    done = _ROWS[cue][_COLUMNS.index(Mode.FINISHED)]
+    return _AT_OPEN_ROW.get(cue, open_row.not_before if done is control.refuse_done else done)
+
+
 RULES: Final = MappingProxyType(
     {(mode, cue): row[at] for cue, row in _ROWS.items() for at, mode in enumerate(_COLUMNS)}
+    | {(Mode.OPEN, cue): _at_open_row(cue) for cue in _ROWS}
     | {(Mode.ASKED, cue): _WHILE_ASKED.get(cue, plan_question.not_yet) for cue in _ROWS}
 )
 """The rule for each mode and kind of cue."""

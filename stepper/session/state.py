@@ -13,7 +13,7 @@ from __future__ import annotations
 from enum import Enum
 
 from stepper.craft.pace_by_kind import KnittingKind
-from stepper.plan.model import Round
+from stepper.plan.model import OpenKind, Round
 from stepper.plan.under_way.absorb import Mend
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
@@ -201,6 +201,31 @@ class StrideKept:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class OpenWork:
+    """What was said so far of a row that is not read, at which the garment ends for now."""
+
+    rows: int = 0
+    """Rows worked by its words. Range: 0 and up."""
+    stitches: int | None = None
+    """Her count after them, which waits for a yes; None while she has said none. Unit: stitches."""
+    declined: bool = False
+    """Whether it is not what it seems to be."""
+    idle: bool = False
+    """Whether nothing is knitted for it, which waits for a yes."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OpenAnswer:
+    """What a row that is not read is, as she answered it."""
+
+    kind: OpenKind
+    rows: int = 0
+    """How many rows it is; 0 for as proposed. Range: 0 and up."""
+    stitches: int | None = None
+    """Stitches after them; None for as proposed. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Knitting:
     """What undo restores."""
 
@@ -225,6 +250,8 @@ class Knitting:
     """Where there is a lifeline, in the order of the garment."""
     tens: tuple[int, ...] | None = None
     """The parts of a count being made aloud; None if none is. Unit: stitches."""
+    open: OpenWork | None = None
+    """What was said of the row at which the garment ends for now; None while nothing is."""
     asking: Asking = Asking.COST
     reminders: tuple[Reminder, ...] = ()
     """What she asked to be reminded of, in the order of the rounds. A reminder that has been said stays until

@@ -172,7 +172,7 @@ class NumberQuestions:
             if rows == proposed.rows:
                 count = proposed.count
                 typed += proposed.typed
-        elif len(read_each(said.count)) == self._in_size(rows) > 1:
+        elif len(read_each(said.count)) == self.in_size(rows) > 1:
             each = read_each(said.count)
             typed.append(AnsweredNumber(values=each[:1]))
             count = CountAnswer(each=each)
@@ -223,7 +223,7 @@ class NumberQuestions:
         assert numbers.count is not None
         if numbers.count.each:
             return tuple(map(str, numbers.count.each))
-        many = self._in_size(numbers.rows)
+        many = self.in_size(numbers.rows)
         if not many:
             print_folded(["They are written one by one: say how many rows they are, not how long."])
             return ()
@@ -233,7 +233,7 @@ class NumberQuestions:
 
     def _ask_each(self, rows: str, count: str) -> tuple[int, ...]:
         """Ask for the count after each of several rows; empty, told, if they have no number."""
-        many, last = self._in_size(rows), self._in_size(count)
+        many, last = self.in_size(rows), self.in_size(count)
         if not many:
             print_folded(["The number changes in them: say how many rows they are, not how long."])
             return ()
@@ -259,19 +259,19 @@ class NumberQuestions:
         sizes = self.file.sizes
         if not self.before:
             return ()
-        last = self._in_size(count)
+        last = self.in_size(count)
         return counts_by_words(self.words, self.before, last, sizes.index(self.file.size), len(sizes))
 
     def _needs_each(self, rows: str, count: CountAnswer | None) -> bool:
         """Return whether several rows change the number, and where is not said."""
         if count is None or count.each or rows in ("", "1") or not count.text:
             return False
-        changed = self.before is not None and self._in_size(count.text) != self.before
+        changed = self.before is not None and self.in_size(count.text) != self.before
         return changed or count.text.endswith("'d")
 
     def _each_proposed(self, rows: str, count: str) -> tuple[int, ...]:
         """Return the counts after each of several rows, if they change it by the same step or in the last."""
-        many, last = self._in_size(rows), self._in_size(count)
+        many, last = self.in_size(rows), self.in_size(count)
         if not many:
             return ()
         return self._in_last(last, many) if _says_last(self.words) else self._in_steps(many, last)
@@ -365,7 +365,21 @@ class NumberQuestions:
         """Return a printed number if it fits the sizes of the file, else nothing."""
         return "" if isinstance(self._read(number), str) else number
 
-    def _in_size(self, number: str) -> int:
+    def after(self, count: str) -> int:
+        """Return the stitches after a row, in the size that is knitted, from a count as it is written.
+
+        Args:
+            count: A number, a list, or a change ("4 sts dec'd"); empty for the same as before.
+        """
+        if not count:
+            return self.before or 0
+        change = re.fullmatch(r"(?P<number>\d[^a-z]*)(?:sts?)? ?(?P<way>inc|dec)'d", count)
+        if change is None:
+            return self.in_size(count)
+        number = self.in_size(change["number"].strip())
+        return (self.before or 0) + (number if change["way"] == "inc" else -number)
+
+    def in_size(self, number: str) -> int:
         """Return a number as it is in the size that is knitted; 0 if it is no number."""
         found = self._read(number)
         if isinstance(found, str):

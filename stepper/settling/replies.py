@@ -94,7 +94,7 @@ def ask_kind(asked: RowAsked, numbers: NumberQuestions, said: str = "") -> Reply
         numbers: The questions about its numbers.
         said: What she answered already; empty if nothing.
     """
-    proposed, default = _propose(asked, numbers)
+    proposed, default = propose_reply(asked, numbers)
     if asked.same is not None:
         same = asked.same if asked.same.plain else None
         proposed, default = Reply(kept=Kept.AGAIN, part=same), say_part(asked.same)
@@ -125,7 +125,7 @@ def ask_kind(asked: RowAsked, numbers: NumberQuestions, said: str = "") -> Reply
             print_folded(HELP if answer in ("?", "help") else [told])
 
 
-def _propose(asked: RowAsked, numbers: NumberQuestions) -> tuple[Reply | None, str]:
+def propose_reply(asked: RowAsked, numbers: NumberQuestions) -> tuple[Reply | None, str]:
     """Return what Enter takes, and how it stands in brackets; None where that is one of the short answers."""
     kept = asked.proposal.kept
     if asked.left.kind is LeftKind.LINE:

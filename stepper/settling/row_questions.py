@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from typing import Final
 
 from stepper.project.page.unread.kept_rows import (
@@ -13,7 +14,6 @@ from stepper.project.page.unread.kept_rows import (
     take_mark_off,
     write_each,
     write_kept,
-    write_numbered,
 )
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, lines_below
 from stepper.project.page.unread.proposals import Kept
@@ -21,11 +21,12 @@ from stepper.project.reading.own_words import find_depended_on
 from stepper.regex import regex
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.mend_questions import ask_mended
-from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
+from stepper.settling.number_questions import NumberQuestions
 from stepper.settling.prompting import BackAsked, ask_right, ask_yes, read_line, turn_away
 from stepper.settling.replies import Reply, ask_kind
 from stepper.settling.rows_asked import ROW_BY_ROW, RowAsked
 from stepper.settling.same_part import ask_part, rows_again, tell_part
+from stepper.settling.written_rows import forms_of, write_first_read
 from stepper.sitting.folding import print_folded
 
 _SHOWN: Final = 40
@@ -187,34 +188,23 @@ def _keep(reply: Reply, asked: RowAsked, numbers: NumberQuestions) -> Sequence[t
     Returns:
         The rows that may be written, the best form first; none if no form fits what she answers.
     """
-    kept, words, numbered = reply.kept, asked.left.text, asked.proposal.numbered
-    if kept in (Kept.NOTE, Kept.OUT, Kept.BIND_OFF):
-        return _each_alone(write_kept(words, kept))
+    kept, words = reply.kept, asked.left.text
     if kept in (Kept.CAST_ON, Kept.PICK_UP):
         verb = "cast on" if kept is Kept.CAST_ON else "picked up"
-        return _each_alone(write_kept(words, kept, moved=numbers.ask_moved(verb, reply.moved)))
-    if kept is Kept.HOLD:
+        reply = replace(reply, moved=numbers.ask_moved(verb, reply.moved))
+    elif kept is Kept.HOLD:
         moved = numbers.ask_held(reply.moved)
-        count = numbers.ask_rest() if reply.count is None else reply.count
-        return _each_alone(write_kept(words, kept, moved=moved, count=count))
-    if asked.defines and reply.numbers is None:
-        found: RowNumbers | None = RowNumbers(rows=asked.proposal.rows, count=CountAnswer())
-    elif reply.numbers is not None:
-        found = numbers.complete(reply.numbers)
-    else:
-        found = numbers.ask_numbers()
-    if found is None or found.count is None:
-        return ()
-    rows, count_text = found.rows, found.count.text
-    depended = find_depended_on(words)
-    if depended:
-        counts = numbers.row_by_row(found)
-        return (write_each(words, counts),) if counts and _may_be_rows(words, depended, asked) else ()
-    if found.count.each:
-        return (write_each(words, tuple(map(str, found.count.each))),)
-    by_number = write_numbered(words, count_text) if numbered and rows == asked.proposal.rows else ()
-    plain = write_kept(words, kept, rows=rows, count=count_text, flat=asked.so_far.flat)
-    return _each_alone((*by_number, *plain))
+        reply = replace(reply, moved=moved, count=numbers.ask_rest() if reply.count is None else reply.count)
+    elif kept is Kept.ROWS and not (asked.defines and reply.numbers is None):
+        found = numbers.ask_numbers() if reply.numbers is None else numbers.complete(reply.numbers)
+        depended = find_depended_on(words)
+        if found is None or found.count is None:
+            return ()
+        if depended:
+            counts = numbers.row_by_row(found)
+            return (write_each(words, counts),) if counts and _may_be_rows(words, depended, asked) else ()
+        reply = replace(reply, numbers=found)
+    return forms_of(reply, asked)
 
 
 _OFF: Final = regex(r"\b(?:(?:bind|cast)(?:ing)?[\s-]+off|bound[\s-]+off|BO)\b(?:sts?\.|[^.;])*", re.I)
@@ -239,26 +229,15 @@ def _may_be_rows(words: str, depended: Mapping[str, str], asked: RowAsked) -> bo
     return not no
 
 
-def _each_alone(forms: Sequence[str]) -> tuple[tuple[str, ...], ...]:
-    return tuple((form,) for form in forms)
-
-
 def _first_read(made: Sequence[Sequence[str]], left: LeftOpen, file: FileInHand) -> str:
     """Return the text with the first form that is read; empty, with what is wrong told, if none is."""
-    told: list[str] = []
-    at = _place_of(left, file.text)
-    for rows in made:
-        if not rows:
-            continue
-        text = put_rows(file.text, at, at + left.last - left.first, rows)
-        problems = file.problems_with(text, at, len(rows))
-        if not problems:
-            shown = rows if len(rows) <= _MOST_SHOWN else (*rows[:2], "…", rows[-1])
-            print_folded([f"Written: {_shortened(row, left.text)}" for row in shown])
-            return text
-        told = [f"{each.message} {each.hint}".strip() for each in problems]
-    print_folded([f"That is not read: {each}" for each in told[:2]])
-    return ""
+    written = write_first_read(made, left, file)
+    if written.text:
+        rows = written.rows
+        shown = rows if len(rows) <= _MOST_SHOWN else (*rows[:2], "…", rows[-1])
+        print_folded([f"Written: {_shortened(row, left.text)}" for row in shown])
+    print_folded([f"That is not read: {each}" for each in written.trouble[:2]])
+    return written.text
 
 
 def _shortened(row: str, words: str) -> str:
@@ -266,18 +245,6 @@ def _shortened(row: str, words: str) -> str:
     plain = " ".join(words.split())
     stem = plain[_SHOWN:].rstrip(".")
     return row.replace(stem, " …", 1) if len(row) > 2 * _SHOWN < len(plain) and stem in row else row
-
-
-def _place_of(left: LeftOpen, text: str) -> int:
-    """Return the first row of what is asked about, which moves where the file was kept for one size."""
-    rows = text.split("\n")
-    for at in (left.first, left.first + 1):
-        if left.kind is LeftKind.LINE:
-            if at <= len(rows) and rows[at - 1].strip() == left.text:
-                return at
-        elif any(each.first == at and each.text == left.text for each in find_left_open(text)):
-            return at
-    return left.first
 
 
 def ask_front(left: LeftOpen, file: FileInHand) -> str:

@@ -2,21 +2,24 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from contextlib import ExitStack
 from pathlib import Path
 
 from stepper.devices.played_sound import PlayedSound
 from stepper.mouth.ports import Speaker
+from stepper.plan.under_way.fingerprint import fingerprint
 from stepper.records import dataclass
 from stepper.screen.device_status import GETTING_READY
 from stepper.session.events import Event
+from stepper.session.state import OpenAnswer
 from stepper.sitting.clock import now
 from stepper.sitting.conductor import Conductor
 from stepper.sitting.front_end import FrontEnd, SittingView
 from stepper.sitting.installation import how_to_install
 from stepper.sitting.live_ears import NOT_INSTALLED, LiveEars, can_interrupt, why_not_installed
 from stepper.sitting.patience import patience
-from stepper.sitting.ports import ConductorPorts, ConductorSettings, Keep
+from stepper.sitting.ports import ConductorPorts, ConductorSettings, GoesOn, Keep
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import LoadedProject
 from stepper.sitting.recognisers import (
@@ -51,8 +54,17 @@ class SittingOptions:
     """A WAV file in place of the microphone."""
 
 
+Settle = Callable[[OpenAnswer], LoadedProject | str]
+"""Write what a row is that was not read into the project file. Return the file as it is then, or why the row
+cannot be kept so, as a sentence."""
+
+
 def hold_sitting(
-    loaded: LoadedProject, front_end: FrontEnd, mine: Preferences, options: SittingOptions
+    loaded: LoadedProject,
+    front_end: FrontEnd,
+    mine: Preferences,
+    options: SittingOptions,
+    settle: Settle | None = None,
 ) -> None:
     """Knit until the sitting is over.
 
@@ -61,6 +73,7 @@ def hold_sitting(
         front_end: Where she reads and types.
         mine: Her settings.
         options: What is asked for on the command line.
+        settle: Settles a row at which the plan ends because it is not read; None if none can be.
 
     Raises:
         StepperError: The journal or the recording cannot be used.
@@ -83,7 +96,7 @@ def hold_sitting(
         taken = resume_session(loaded, journal, now())
         # The project text is kept before anything refers to its fingerprint.
         journal.keep_plan(loaded.text, taken.fingerprint, now())
-        ports = _ports(EventKeeper(journal), front_end, speaker, hearing)
+        ports = _ports(EventKeeper(journal), front_end, speaker, hearing, _settling(settle, journal))
         conductor = Conductor(taken.session, ports, _settings(mine))
         front_end.open(
             SittingView(
@@ -115,7 +128,29 @@ def read_latest_events(journal: JournalReader) -> list[tuple[int, Event]]:
     return read_events(journal, after=max(0, journal.count() - LATEST))
 
 
-def _ports(keep: Keep, front_end: FrontEnd, speaker: Speaker | None, hearing: Hearing) -> ConductorPorts:
+def _settling(settle: Settle | None, journal: Journal) -> Callable[[OpenAnswer], GoesOn | str] | None:
+    """Return what settles a row; the text that follows is kept before anything refers to its fingerprint."""
+    if settle is None:
+        return None
+
+    def settled(answer: OpenAnswer) -> GoesOn | str:
+        outcome = settle(answer)
+        if isinstance(outcome, str):
+            return outcome
+        mark = fingerprint(outcome.plan)
+        journal.keep_plan(outcome.text, mark, now())
+        return GoesOn(plan=outcome.plan, fingerprint=mark)
+
+    return settled
+
+
+def _ports(
+    keep: Keep,
+    front_end: FrontEnd,
+    speaker: Speaker | None,
+    hearing: Hearing,
+    settle: Callable[[OpenAnswer], GoesOn | str] | None,
+) -> ConductorPorts:
     return ConductorPorts(
         keep=keep,
         show=front_end.show,
@@ -126,6 +161,7 @@ def _ports(keep: Keep, front_end: FrontEnd, speaker: Speaker | None, hearing: He
         asked=hearing.question.ask,
         listens=hearing.ears,
         schedule=front_end.schedule,
+        settle=settle,
     )
 
 

@@ -37,11 +37,12 @@ from stepper.session.effects import (
     TurnTo,
 )
 from stepper.session.machine import Considered, Session
+from stepper.session.open_row.telling import SettleRow
 from stepper.session.pace.learning import seconds_between
 from stepper.session.pace.silence import silence_limit_s
 from stepper.session.questions.open_question import list_answers
 from stepper.session.questions.topics import HelpWith
-from stepper.session.state import State
+from stepper.session.state import OpenAnswer, State
 from stepper.sitting.ports import ConductorPorts, ConductorSettings, WorkedOff
 
 
@@ -291,6 +292,9 @@ class Conductor:
             if isinstance(effect, TurnTo) and self._ports.turn is not None:
                 self._ports.turn(effect.view)
                 continue
+            if isinstance(effect, SettleRow):
+                self._settle(effect.answer)
+                continue
             if isinstance(effect, TurnFilm):
                 self._turn_film(effect.on)
             if isinstance(effect, RestHands) and not self._settings.rest:
@@ -304,6 +308,18 @@ class Conductor:
             if self._speaker is not None and not (isinstance(effect, Refuse) and not effect.aloud):
                 said = self._said(line, effect)
                 self._speaker.say(said.text, slower=said.slower)
+
+    def _settle(self, answer: OpenAnswer) -> None:
+        """Have a row that was not read written as she answered, and go on with the plan that follows."""
+        if self._ports.settle is None:
+            self._perform((Refuse(sentence="Nothing is written here: stepper settle asks about it."),))
+            return
+        outcome = self._ports.settle(answer)
+        if isinstance(outcome, str):
+            self._perform((Refuse(sentence=outcome),))
+            return
+        now, mark = self._ports.clock(), outcome.fingerprint
+        self._carry_out(self._session.consider_plan(outcome.plan, now, mark, settled=True))
 
     def _turn_film(self, on: bool) -> None:
         """Have the address word asked for from now on, or no longer, with a tone for the start of a film."""

@@ -7,11 +7,12 @@ from dataclasses import field
 
 from stepper.mouth.ports import Speaker
 from stepper.mouth.settings import SpeechSettings
+from stepper.plan.model import Plan
 from stepper.records import dataclass
 from stepper.session.cues import Cue, View
 from stepper.session.events import Event
 from stepper.session.pace.silence import SILENCE_S
-from stepper.session.state import State
+from stepper.session.state import OpenAnswer, State
 
 Keep = Callable[[tuple[Event, ...], State], Sequence[str] | None]
 """Keep events for good. Return once that is done, with what the knitter must be told about it, one sentence
@@ -27,6 +28,15 @@ class WorkedOff:
     """The words, if it was words; empty for a cue of a key, a clock or a page, and for the opening."""
     heard: bool = False
     """Whether they came through the microphone."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GoesOn:
+    """What the knitting goes on with once a row that was not read is settled."""
+
+    plan: Plan
+    """As compiled."""
+    fingerprint: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,6 +62,10 @@ class ConductorPorts:
     schedule: Callable[[float, Cue], None] | None = None
     """Offers a cue after a number of seconds, on any thread. If None, reading along does not advance by
     itself and nothing is said in a long silence."""
+    settle: Callable[[OpenAnswer], GoesOn | str] | None = None
+    """Writes what a row is that was not read into the project file, for good. Returns the plan that follows,
+    or why the row cannot be kept so, as a sentence; then nothing is written. None if the file stays as it
+    is."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

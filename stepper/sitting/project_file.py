@@ -8,10 +8,13 @@ from pathlib import Path
 from typing import Never
 
 from stepper.craft.even.manners import Manner
+from stepper.plan.as_far import plan_as_far
 from stepper.plan.compile import Compiled, SecondReading, compile_plan, faults_of
 from stepper.plan.model import Plan
 from stepper.project.model import Project
+from stepper.project.page.file_text import is_from_page
 from stepper.project.page.marks import find_standing_marks
+from stepper.project.page.unread.left_open import LeftKind, find_left_open, is_work_row
 from stepper.project.problems import Problem, UnsoundFileError
 from stepper.project.reader import FileReading, read_project
 from stepper.project.yaml_file.source import read_picture, read_text
@@ -50,6 +53,40 @@ def load_project(path: Path, *, spacing: Manner | None = None, marks: bool = Tru
             raise UnsoundFileError(compiled.problems, text, str(path))
         plan = compiled.plan
     return LoadedProject(path=path, text=text, project=project, plan=plan)
+
+
+def load_as_far(path: Path) -> LoadedProject | None:
+    """Read a project file begun from a page of which some rows are not read, up to the first of them.
+
+    Args:
+        path: The file.
+
+    Returns:
+        The file with its plan, which ends where it is open (`Plan.open`); None if it was not begun from a
+        page, if something else than its rows is not settled, or if no round stands above the first.
+
+    Raises:
+        SurroundingsError: The file cannot be read.
+    """
+    text = read_text(path)
+    read = _as_far(text, path.parent)
+    if read is None:
+        return None
+    return LoadedProject(path=path, text=text, project=read[0], plan=read[1])
+
+
+def _as_far(text: str, folder: Path) -> tuple[Project, Plan] | None:
+    left = find_left_open(text)
+    if any(each.kind is not LeftKind.ROW for each in left):
+        return None
+    reading = read_project(text, lambda picture: read_picture(folder / picture))
+    project, rows = reading.project or reading.partial, text.split("\n")
+    elsewhere = any(not is_work_row(rows, each.line) for each in reading.problems)
+    if project is None or elsewhere or not (left or is_from_page(text)):
+        return None
+    lines = {row for each in left for row in range(each.first, each.last + 1)}
+    plan = plan_as_far(project, lines | {each.line for each in reading.problems})
+    return None if plan is None else (project, plan)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -91,7 +128,7 @@ def load_sizes(path: Path) -> PrintedSizes:
 
 
 def plan_of_text(text: str, name: str, folder: Path, *, formerly: bool = False) -> Plan:
-    """Work out the plan of a project text that is not in a file.
+    """Work out the plan of a project text that is not in a file, or as much of it as is read.
 
     Args:
         text: The whole text.
@@ -102,7 +139,13 @@ def plan_of_text(text: str, name: str, folder: Path, *, formerly: bool = False) 
     Raises:
         UnsoundFileError: The text has problems.
     """
-    return _compiled(text, name, folder, cues=False, formerly=formerly)[1]
+    try:
+        return _compiled(text, name, folder, cues=False, formerly=formerly)[1]
+    except UnsoundFileError:
+        read = _as_far(text, folder)
+        if read is None:
+            raise
+        return read[1]
 
 
 def _compiled(

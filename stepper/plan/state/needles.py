@@ -23,6 +23,7 @@ from stepper.plan.state.in_hand import (
 from stepper.plan.state.stripes_in_hand import StripesInHand
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_facing import Facing, face, mirror_places
+from stepper.project.instructions import Line
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Span
 from stepper.project.stitchwork import PrintedLength
@@ -36,6 +37,10 @@ MOST_WORKED = 1_000_000
 
 class PartReachedError(Exception):
     """A part worked again has come to where it ends, in the middle of a line."""
+
+
+class OpenReachedError(Exception):
+    """The garment has come to the line up to which it is worked."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -112,6 +117,8 @@ class Needles:
     cautions: list[Finding] = field(default_factory=list)
     choices: list[TwoReadings] = field(default_factory=list)
     """Words of two readings that were met."""
+    ends_at: Line | None = None
+    """The line up to which the garment was worked; None if it was worked to its end."""
 
     def report(self, place: Span, message: str, hint: str = "", kind: str = "misfit") -> None:
         """Note something that does not fit, unless the count is unknown anyway."""

@@ -133,7 +133,7 @@ def renumber_rounds(rounds: tuple[Round, ...]) -> tuple[Round, ...]:
     numbered = []
     for index, round_ in enumerate(rounds):
         seen[round_.section] += 1
-        number, of = seen[round_.section], totals[round_.section]
+        number, of = seen[round_.section], totals[round_.section] if round_.of else 0
         if (round_.index, round_.number, round_.of) != (index, number, of):
             round_ = replace(round_, index=index, number=number, of=of)
         numbered.append(round_)

@@ -98,9 +98,18 @@ _KEPT: Final = (
 )
 
 
+_BEGUN: Final = "# Written from the text of a printed pattern."
+"""What a file begins with that was written from a page."""
+
+
+def is_from_page(text: str) -> bool:
+    """Return whether a file was written from the text of a page."""
+    return text.startswith(_BEGUN)
+
+
 def _head(pasted: Pasted) -> list[str]:
     rows = [
-        "# Written from the text of a printed pattern. All of the text stands here, in its order. Rows that",
+        f"{_BEGUN} All of the text stands here, in its order. Rows that",
         f"# begin with # are not knitted. Where {MARK} stands, something was not found or not understood:",
         "# put it right, then let `stepper check` read the file.",
         *(_KEPT if any(piece.kind == "note" for piece in pasted.pieces) else ()),

@@ -136,7 +136,7 @@ def _figure(scene: Scene, terminal: Terminal, step: StepText, rows: int, most: i
         (Styled(_EDGE), *each)
         for each in draw_numeral(round_.number, scale, blocks=terminal.blocks or terminal.solid)
     ]
-    drawn[-1] = (*drawn[-1], Styled(f" of {round_.of}", BOLD))
+    drawn[-1] = (*drawn[-1], Styled(round_.numbered.removeprefix(str(round_.number)), BOLD))
     side = max(row_width(each) for each in drawn) + 3
     room = terminal.columns - side - 1
     if scale is Scale.SMALL:
@@ -209,7 +209,7 @@ def _is_typing(scene: Scene) -> bool:
 def _numbered_head(scene: Scene, columns: int) -> Row:
     """Write the round without numerals: section and number whole, the rest as far as there is room."""
     round_ = _here(scene)
-    number = f"{round_.number} of {round_.of}"
+    number = round_.numbered
     section = shorten(sentence_case(round_.section), max(1, columns - len(number) - 2))
     name = f"{section} {number}" if columns >= len(number) + 4 else number
     marks = "".join(f", {mark}" for mark in list_marks(round_))

@@ -10,10 +10,12 @@ from typing import Final
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan
 from stepper.records import dataclass
+from stepper.session.control import refuse_done
 from stepper.session.cues import About, Explain, HowFarIn, HowFarTo
-from stepper.session.decision import Decision, Refusal
+from stepper.session.decision import Decision
 from stepper.session.effects import Effect
 from stepper.session.moves import round_called
+from stepper.session.open_row.rules import not_before
 from stepper.session.pace.outlook import Outlook, look_ahead
 from stepper.session.questions import about_ahead, about_named, about_piece, about_round
 from stepper.session.questions.slips import tell_worked_twice, tell_wrong_yarn
@@ -54,7 +56,7 @@ def ask_about(plan: Plan, state: State, cue: About) -> Decision:
     """Let a question be answered; after the last round, only one about what lies behind."""
     if state.place.index < len(plan.rounds) or (cue.topic in _ANYWHERE and plan.rounds):
         return ()
-    return Refusal(sentence="The garment is finished; no round is left.")
+    return refuse_done(plan, state, cue) if plan.open is None else not_before(plan, state, cue)
 
 
 def tell_about(plan: Plan, state: State, cue: About) -> Iterator[Effect]:

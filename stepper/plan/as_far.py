@@ -1,0 +1,81 @@
+"""Work out a garment as far as its file is read: up to the first row that is open. No I/O.
+
+Theory of operation. A row is open that is not read, and so is one that is read and does not fit. The garment
+is worked in the order in which it is knitted and ends where it comes to such a row, so nothing behind it is
+worked out: neither what hangs on it nor what only seems not to. A row that does not fit is found by working
+what stands above it; the garment is then worked again up to there, until nothing is left that does not fit.
+A row that says what is done at the same time as the line above it opens that line, too: knitted without it,
+that line would be knitted wrongly.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import replace
+
+from stepper.plan.compile import compile_plan
+from stepper.plan.model import Plan
+from stepper.project.instructions import Line, Unread, UpToHere
+from stepper.project.model import Project, Section
+from stepper.project.page.pieces import works
+from stepper.project.problems import Span
+from stepper.regex import regex
+
+_BESIDE = regex(
+    r"\b(?:at\s+the\s+same\s+time|same\s+time|meanwhile|in\s+the\s+meantime|simultaneously|whil(?:e|st)"
+    r"|as\s+you\s+(?:knit|work|go)|along\s+the\s+way|when\b[^.;]*?\b(?:measures?|is)\s+(?:about\s+)?\d"
+    r"|throughout|already|from\s+(?:the\s+)?(?:beginning|start|first)|before\s+(?:you|this|that))\b",
+    re.I,
+)
+"""Words of a row that may begin above it."""
+
+
+def plan_as_far(project: Project, rows: Iterable[int]) -> Plan | None:
+    """Work out a garment up to the first row that is open, in the size that is knitted alone.
+
+    Args:
+        project: As much of the file as is read.
+        rows: Rows of the file that are open, from 1: left by a pasted page, or not read.
+
+    Returns:
+        The plan, with the row at which it ends; None if something does not fit that is no row of the
+        pattern, or if no round stands above the first.
+    """
+    known = {line.place.line for section in project.sections for line in section.lines}
+    if project.alone is None and not project.switches:
+        project = replace(project, alone=Span(line=1, column=1))
+    open_rows = frozenset(rows)
+    while True:
+        compiled = compile_plan(_up_to(project, open_rows))
+        if compiled.plan is not None:
+            return compiled.plan
+        misfits = {each.line for each in compiled.problems} & known - open_rows
+        if not misfits:
+            return None
+        open_rows |= {min(misfits)}
+
+
+def _up_to(project: Project, open_rows: frozenset[int]) -> Project:
+    """Return a project that ends at the first of some rows that the knitting comes to."""
+    sections = tuple(
+        replace(section, lines=_with_ends(section, open_rows)) for section in project.sections
+    )
+    return replace(project, sections=sections)
+
+
+def _with_ends(section: Section, open_rows: frozenset[int]) -> tuple[Line, ...]:
+    lines = list(section.lines)
+    for at, line in enumerate(section.lines):
+        if line.place.line not in open_rows and not any(isinstance(each, Unread) for each in line.sentences):
+            continue
+        lines[at] = _ended(line)
+        if _BESIDE.search(line.text):
+            above = next((one for one in range(at - 1, -1, -1) if works(section.lines[one])), None)
+            if above is not None:
+                lines[above] = _ended(section.lines[above])
+    return tuple(lines)
+
+
+def _ended(line: Line) -> Line:
+    return replace(line, sentences=(UpToHere(line.place),))

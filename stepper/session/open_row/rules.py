@@ -1,0 +1,142 @@
+"""Rules where the pattern goes on with a row that is not read: she says what it is, and it is kept so.
+
+What the page lets guess is asked first and taken with a yes. Else she knits the row by its words, and the
+program does what a row counter does: each "next step" is a row of it, and with the count after the last it
+is known. Nothing is written into the file before a yes. Pure.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from stepper.plan.model import OpenKind, OpenRow, Plan
+from stepper.session import moves
+from stepper.session.counting import bare_number, doubts
+from stepper.session.cues import Back, Count, Cue, GoOn, Next, No, RoundsDone, Yes
+from stepper.session.decision import Decision, Refusal
+from stepper.session.events import RowAnswered, RowSaid
+from stepper.session.state import OpenAnswer, OpenWork, State
+
+MOST_ROWS = 1000
+"""Rows that may be worked by the words of one row; more is a slip of the tongue. Chosen here."""
+
+
+def next_row(plan: Plan, state: State, cue: Next | GoOn) -> Decision:
+    """Count a row worked by the words."""
+    return _rows(plan, state, cue, 1)
+
+
+def rows_done(plan: Plan, state: State, cue: RoundsDone) -> Decision:
+    """Count several rows worked by the words."""
+    return _rows(plan, state, cue, cue.rounds)
+
+
+def _rows(plan: Plan, state: State, cue: Cue, more: int) -> Decision:
+    row = _row(plan)
+    if row.trouble:
+        return Refusal(sentence=at_the_keyboard(row))
+    rows = _said(state).rows + more
+    if not 0 < more <= rows <= MOST_ROWS:
+        return Refusal(sentence="Say how many rounds are done.")
+    return (RowSaid(at=cue.at, work=OpenWork(rows=rows, declined=True)),)
+
+
+def back(plan: Plan, state: State, cue: Back) -> Decision:
+    """Take a row off, or what was said of the row; before that, return to the step before."""
+    work = _said(state)
+    if work.rows:
+        fewer = replace(work, rows=work.rows - 1, stitches=None, idle=False)
+        return (RowSaid(at=cue.at, work=fewer if fewer.rows else OpenWork()),)
+    if work != OpenWork():
+        return (RowSaid(at=cue.at, work=OpenWork()),)
+    return moves.go_back(plan, state, cue)
+
+
+def count(plan: Plan, state: State, cue: Count) -> Decision:
+    """Take a count as that after the row, which is read back; while a fault is looked for, as any other."""
+    if _is_looking(state):
+        return bare_number.take_count(plan, state, cue)
+    row, work = _row(plan), _said(state)
+    if row.trouble:
+        return Refusal(sentence=at_the_keyboard(row))
+    if not (work.rows or _rows_proposed(row)):
+        return Refusal(sentence="First its rounds: say next step after each, or: three rounds done.")
+    most = 3 * max(1, plan.count_before(len(plan.rounds)))
+    if not 0 < cue.stitches <= most:
+        return Refusal(sentence=f"{cue.stitches} cannot be kept: say how many stitches are on the needles.")
+    return (RowSaid(at=cue.at, work=replace(work, stitches=cue.stitches, idle=False)),)
+
+
+def yes(plan: Plan, state: State, cue: Yes) -> Decision:
+    """Take the row for what was asked."""
+    if _is_looking(state):
+        return doubts.yes(plan, state, cue)
+    row, work = _row(plan), _said(state)
+    if work.idle:
+        return _answered(cue, row, OpenAnswer(kind=OpenKind.IDLE))
+    rows = work.rows or _rows_proposed(row)
+    if work.stitches is not None:
+        return _answered(cue, row, OpenAnswer(kind=OpenKind.ROWS, rows=rows, stitches=work.stitches))
+    if work.rows:
+        if rows == _rows_proposed(row) and row.proposed is not None and row.proposed.printed:
+            stitches = row.proposed.stitches
+            return _answered(cue, row, OpenAnswer(kind=OpenKind.ROWS, rows=rows, stitches=stitches))
+        return Refusal(sentence="Say the count after them.")
+    if row.proposed is None or work.declined:
+        return Refusal(sentence=at_the_keyboard(row) if row.trouble else how_to_answer(row))
+    return _answered(cue, row, OpenAnswer(kind=row.proposed.kind))
+
+
+def no(plan: Plan, state: State, cue: No) -> Decision:
+    """Drop what was asked; where nothing was, nothing is knitted for the row, which is asked back."""
+    if _is_looking(state):
+        return doubts.no(plan, state, cue)
+    row, work = _row(plan), _said(state)
+    if cue.later or cue.unsure:
+        return Refusal(sentence="Then it waits here: behind it nothing is known yet.")
+    if work.stitches is not None or work.idle:
+        return (RowSaid(at=cue.at, work=replace(work, stitches=None, idle=False)),)
+    if work.rows:
+        return Refusal(sentence="Say the count after them, or go back.")
+    if row.proposed is not None and not work.declined:
+        return (RowSaid(at=cue.at, work=OpenWork(declined=True)),)
+    return (RowSaid(at=cue.at, work=replace(work, idle=True)),)
+
+
+def not_before(plan: Plan, state: State, cue: Cue) -> Decision:
+    """Refuse what needs a round that is read."""
+    return Refusal(sentence="First the row that I do not read. To hear it, say: again.")
+
+
+def how_to_answer(row: OpenRow) -> str:
+    """Return how a row is answered whose page does not say enough."""
+    word = "row" if row.flat else "round"
+    return f"Knit it by its words: next step after each {word}, then the count. Is nothing knitted, say no."
+
+
+def at_the_keyboard(row: OpenRow) -> str:
+    """Return why a row cannot be kept by its count, and what to do."""
+    return f"{row.trouble} It is settled at the keyboard: stepper settle. Is nothing knitted for it, say no."
+
+
+def _answered(cue: Cue, row: OpenRow, answer: OpenAnswer) -> Decision:
+    return (RowAnswered(at=cue.at, answer=answer, words=row.words),)
+
+
+def _row(plan: Plan) -> OpenRow:
+    assert plan.open is not None  # the mode says so
+    return plan.open
+
+
+def _said(state: State) -> OpenWork:
+    return state.knitting.open or OpenWork()
+
+
+def _rows_proposed(row: OpenRow) -> int:
+    proposed = row.proposed
+    return proposed.rows if proposed is not None and proposed.kind is OpenKind.ROWS else 0
+
+
+def _is_looking(state: State) -> bool:
+    """Return whether something else is asked: a number that was read back, a fault that is looked for."""
+    return state.knitting.doubt is not None or state.knitting.fault is not None

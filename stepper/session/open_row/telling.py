@@ -1,0 +1,87 @@
+"""Tell of a row that is not read, at which the garment ends for now, and ask what it is. Pure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from stepper.plan.model import OpenRow, Plan
+from stepper.records import dataclass
+from stepper.session.effects import Effect
+from stepper.session.events import RowAnswered, RowSaid
+from stepper.session.state import OpenAnswer, OpenWork, State
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellOpenRow(Effect):
+    """Say a row that is not read, and ask what it is."""
+
+    row: OpenRow
+    work: OpenWork
+    """What is known of it."""
+    brief: bool = False
+    """Whether she has just heard its words."""
+
+    @property
+    def fits(self) -> bool:
+        """Whether as many rows are worked as it is likely to have, so that its count may be asked for."""
+        proposed = self.row.proposed
+        return proposed is not None and 0 < proposed.rows == self.work.rows and proposed.printed
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellOpenAhead(Effect):
+    """Say that behind the line that begins here the pattern goes on with a row that is not read."""
+
+    row: OpenRow
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellSettled(Effect):
+    """Say that the row is kept as she answered."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellSoFar(Effect):
+    """Say that what was asked is known only up to the row that is not read."""
+
+    row: OpenRow
+    known: bool
+    """Whether something was told of it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SettleRow(Effect):
+    """Write into the project file what the row is, and go on with the plan that follows."""
+
+    answer: OpenAnswer
+
+
+def tell_open_row(row: OpenRow, state: State, *, brief: bool = False) -> TellOpenRow:
+    """Return what is told of the row where the session stands."""
+    return TellOpenRow(row=row, work=state.knitting.open or OpenWork(), brief=brief)
+
+
+def tell_row_said(plan: Plan, before: State, event: RowSaid, after: State) -> Iterator[Effect]:
+    """Tell how much of the row is known now, and ask for the rest."""
+    if plan.open is not None:
+        yield tell_open_row(plan.open, after, brief=True)
+
+
+def settle_row(plan: Plan, before: State, event: RowAnswered, after: State) -> Iterator[Effect]:
+    """Have the row written as she answered it."""
+    yield SettleRow(answer=event.answer)
+
+
+def tell_ahead(plan: Plan, index: int) -> Iterator[Effect]:
+    """Tell of the row that is not read where the line above it begins: it may speak of what comes now.
+
+    Args:
+        plan: The plan as knitted.
+        index: The round that is begun.
+    """
+    if plan.open is None or index >= len(plan.rounds) - 1:
+        return  # one round: she hears the row behind it soon enough
+    line = plan.rounds[index].line
+    begins = not index or plan.rounds[index - 1].line != line
+    if begins and all(each.line == line for each in plan.rounds[index:]):
+        yield TellOpenAhead(row=plan.open)

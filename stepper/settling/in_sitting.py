@@ -1,0 +1,271 @@
+"""The row at which a sitting ends because it is not read: what it seems to be, and how it is kept once answered.
+
+Theory of operation. What is proposed is what `stepper settle` puts in brackets, and what is written is what it
+writes. Nothing is asked here: the session has asked, and has had its yes. A row of several kinds is taken
+sentence by sentence.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Final
+
+from stepper.plan.model import OpenKind, OpenRow, Proposed
+from stepper.plan.so_far import find_misfits
+from stepper.project.page.marks import find_standing_marks
+from stepper.project.page.unread.answers import AnsweredNumber
+from stepper.project.page.unread.kept_rows import keep_for_size, marked_rows, put_rows, split_sentences
+from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, line_at
+from stepper.project.page.unread.proposals import Kept
+from stepper.project.problems import UnsoundFileError
+from stepper.project.reading.own_words import find_depended_on
+from stepper.project.yaml_file.source import read_picture
+from stepper.records import dataclass
+from stepper.session.state import OpenAnswer
+from stepper.settling.file_in_hand import FileInHand, read_lines, take_in_hand, write_whole
+from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
+from stepper.settling.replies import Reply, propose_reply
+from stepper.settling.rows_asked import RowAsked, look_at
+from stepper.settling.written_rows import write_reply
+from stepper.sitting.project_file import LoadedProject, load_as_far, load_project
+
+_KINDS: Final = {
+    Kept.ROWS: OpenKind.ROWS,
+    Kept.NOTE: OpenKind.IDLE,
+    Kept.OUT: OpenKind.IDLE,
+    Kept.CAST_ON: OpenKind.CAST_ON,
+    Kept.PICK_UP: OpenKind.PICK_UP,
+    Kept.HOLD: OpenKind.HOLD,
+    Kept.BIND_OFF: OpenKind.BIND_OFF,
+    Kept.AGAIN: OpenKind.AGAIN,
+}
+"""What may be proposed, and as what; the rest is settled at the keyboard."""
+_CHANGED: Final = "The file was changed meanwhile. Stop, and begin again: you go on where you are."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Looked:
+    """A row that is open, with what is known of it."""
+
+    asked: RowAsked
+    file: FileInHand
+    numbers: NumberQuestions
+    reply: Reply | None
+    """What it is proposed to be, with all its numbers; None if not all are known."""
+
+
+class OpenRows:
+    """Settles the rows of one file at which its sitting ends."""
+
+    def __init__(self, loaded: LoadedProject) -> None:
+        """Take up a file whose plan ends at a row that is not read.
+
+        Args:
+            loaded: The file, read as far as it can be.
+        """
+        self._loaded = self.describe(loaded)
+
+    @property
+    def loaded(self) -> LoadedProject:
+        """The file, with what the row at which its plan ends seems to be."""
+        return self._loaded
+
+    @staticmethod
+    def describe(loaded: LoadedProject) -> LoadedProject:
+        """Return a file with what the row seems to be; unchanged if its plan goes to the end."""
+        row = loaded.plan.open
+        if row is None:
+            return loaded
+        looked = _look(loaded)
+        told = replace(
+            row,
+            words=looked.asked.left.text,
+            trouble=_why_not_by_count(looked.asked),
+            proposed=_proposed(looked) if looked.reply is not None else None,
+        )
+        return replace(loaded, plan=replace(loaded.plan, open=told))
+
+    def settle(self, answer: OpenAnswer) -> LoadedProject | str:
+        """Write what the row is into the file, and read that again.
+
+        Args:
+            answer: What she answered, and said yes to.
+
+        Returns:
+            The file as it is then; why the row cannot be kept so, as a sentence, with the file as it was.
+
+        Raises:
+            SurroundingsError: The file cannot be written.
+        """
+        path, before = self._loaded.path, self._loaded.text
+        if read_lines(path) != before.replace("\r\n", "\n"):
+            return _CHANGED
+        looked = _look(self._loaded)
+        reply = looked.reply if answer.stitches is None else None
+        if answer.kind is OpenKind.IDLE:
+            reply = looked.reply if _is_idle(looked.reply) else Reply(kept=Kept.NOTE)
+        elif answer.kind is OpenKind.ROWS and answer.stitches is not None:
+            reply = _counted(answer, looked)
+        if reply is None:
+            return "It cannot be kept so. Settle it at the keyboard: stepper settle."
+        _keep_for_her_size(reply, looked.file)
+        written = write_reply(reply, looked.asked, looked.file)
+        if not written.text:
+            return f"It cannot be kept so: {(written.trouble or ('it is not read then.',))[0]}"
+        misfit = _misfit(written.text, looked.asked.left.first, len(written.rows), looked.file)
+        if misfit:
+            return f"It cannot be kept so: {misfit}"
+        crlf = b"\r\n" in path.read_bytes()
+        write_whole(path, written.text, crlf=crlf)
+        after = _load(self._loaded)
+        if after is None:
+            write_whole(path, before.replace("\r\n", "\n"), crlf=crlf)
+            return "It cannot be kept so: what is knitted already would no longer fit."
+        self._loaded = self.describe(after)
+        return self._loaded
+
+
+def _look(loaded: LoadedProject) -> _Looked:
+    """Look at the row at which a plan ends; of a row of several kinds, at its first sentence."""
+    row = loaded.plan.open
+    assert row is not None  # the caller has looked
+    text = loaded.text.replace("\r\n", "\n")
+    left = _left_at(text, row)
+    asked = look_at(left, text)
+    numbers = _numbers(asked, take_in_hand(text, loaded.path.parent))
+    reply, _ = propose_reply(asked, numbers)
+    if asked.proposal.kept is Kept.SPLIT and (reply is None or not reply.kinds):
+        sentences = split_sentences(left.text)
+        text = put_rows(text, left.first, left.last, marked_rows(sentences, left.where, ""))
+        asked = look_at(_left_at(text, replace(row, line=left.first)), text)
+        numbers = _numbers(asked, take_in_hand(text, loaded.path.parent))
+        reply, _ = propose_reply(asked, numbers)
+    whole = reply is not None and _is_whole(reply, asked, numbers)
+    return _Looked(asked=asked, file=numbers.file, numbers=numbers, reply=reply if whole else None)
+
+
+def _left_at(text: str, row: OpenRow) -> LeftOpen:
+    for left in find_left_open(text):
+        if left.kind is LeftKind.ROW and left.first <= row.line <= left.last:
+            return left
+    line = line_at(text, row.line, "")
+    if line is not None:
+        return line
+    return LeftOpen(
+        kind=LeftKind.LINE, first=row.line, last=row.line, where="", part=row.section, text=row.words, why=""
+    )
+
+
+def _numbers(asked: RowAsked, file: FileInHand) -> NumberQuestions:
+    return NumberQuestions(
+        proposal=asked.proposal,
+        before=asked.so_far.stitches,
+        file=file,
+        words=asked.left.text,
+        flat=asked.so_far.flat,
+    )
+
+
+def _is_whole(reply: Reply, asked: RowAsked, numbers: NumberQuestions) -> bool:
+    """Return whether a proposal leaves nothing to ask."""
+    match reply.kept:
+        case Kept.ROWS:
+            found = reply.numbers
+            return found is not None and numbers.is_whole(found) and not find_depended_on(asked.left.text)
+        case Kept.AGAIN:
+            return reply.part is not None
+        case Kept.HOLD:
+            return reply.count is not None
+        case Kept.CAST_ON | Kept.PICK_UP:
+            return bool(reply.moved)
+        case _:
+            return reply.kept in (Kept.NOTE, Kept.OUT, Kept.BIND_OFF)
+
+
+def _is_idle(reply: Reply | None) -> bool:
+    return reply is not None and reply.kept in (Kept.NOTE, Kept.OUT)
+
+
+def _why_not_by_count(asked: RowAsked) -> str:
+    """Return why the words cannot be kept by how many rows and stitches they come to; empty if they can."""
+    if asked.refused:
+        return asked.refused
+    depended = find_depended_on(asked.left.text)
+    return next(iter(depended.values()), "")
+
+
+def _proposed(looked: _Looked) -> Proposed:
+    """Return a proposal in the size that is knitted."""
+    reply, numbers = looked.reply, looked.numbers
+    assert reply is not None  # the caller has looked
+    before = numbers.before or 0
+    kind = _KINDS[reply.kept]
+    if reply.kept is Kept.ROWS:
+        assert reply.numbers is not None
+        assert reply.numbers.count is not None
+        count, rows = reply.numbers.count, numbers.in_size(reply.numbers.rows)
+        after = count.each[-1] if count.each else numbers.after(count.text)
+        lasts = "" if rows else reply.numbers.rows
+        return Proposed(kind=kind, rows=rows, lasts=lasts, stitches=after, printed=bool(count.text))
+    if reply.kept is Kept.HOLD:
+        held = [each.strip().partition(" for ") for each in reply.moved.split(";")]
+        many = [(numbers.in_size(number), name) for number, _, name in held]
+        moved = " and ".join(f"{number} for {name}" if name else f"{number}" for number, name in many)
+        left = numbers.after(reply.count) if reply.count else before - sum(number for number, _ in many)
+        return Proposed(kind=kind, moved=moved, stitches=left, printed=bool(reply.count))
+    if reply.kept in (Kept.CAST_ON, Kept.PICK_UP):
+        return Proposed(kind=kind, moved=f"{numbers.in_size(reply.moved)}", printed=True)
+    return Proposed(kind=kind, part=reply.part.name if reply.part is not None else "")
+
+
+def _counted(answer: OpenAnswer, looked: _Looked) -> Reply:
+    """Return rows as she counted them; what the page prints alike stays as it is printed, for every size."""
+    numbers, stitches = looked.numbers, answer.stitches
+    assert stitches is not None  # the caller has looked
+    proposed = numbers.propose()
+    typed: list[AnsweredNumber] = []
+    rows = proposed.rows
+    if numbers.in_size(rows) != answer.rows:
+        rows = str(answer.rows)
+        typed += [AnsweredNumber(values=(answer.rows,))] if answer.rows != 1 else []
+    count = proposed.count
+    printed = count is not None and (count.each[-1] if count.each else numbers.after(count.text)) == stitches
+    as_proposed = rows == proposed.rows and printed
+    if count is None or not as_proposed:
+        single = AnsweredNumber(values=(stitches,))
+        before = numbers.before
+        same = stitches == before
+        text = "" if same else count.text if printed and count is not None else single.text
+        changes = not same and answer.rows > 1
+        each = (*((before or stitches,) * (answer.rows - 1)), stitches) if changes else ()
+        count = CountAnswer(text=text, each=each)
+        typed += [single] if not same and (changes or not printed) else []
+    return Reply(kept=Kept.ROWS, numbers=RowNumbers(rows=rows, count=count, typed=tuple(typed)))
+
+
+def _keep_for_her_size(reply: Reply, file: FileInHand) -> None:
+    """Keep the file for her size alone if a number is for no other."""
+    typed = reply.numbers.typed if reply.numbers is not None else ()
+    if file.several and any(each.single for each in typed):
+        file.text, file.alone = keep_for_size(file.text, file.size), True
+
+
+def _misfit(text: str, first: int, rows: int, file: FileInHand) -> str:
+    """Return what does not fit in the rows written, as a sentence; empty if all does."""
+    found = find_misfits(text, lambda picture: read_picture(file.folder / picture))
+    return next((each.message for each in found if first <= each.line < first + rows), "")
+
+
+def _load(loaded: LoadedProject) -> LoadedProject | None:
+    """Read a file again, all of it if nothing is open any more, else as far as it goes.
+
+    None if it goes less far than before.
+    """
+    after = None
+    if not find_standing_marks(read_lines(loaded.path)):
+        try:
+            return load_project(loaded.path)
+        except UnsoundFileError:
+            after = None
+    after = load_as_far(loaded.path)
+    return after if after is not None and len(after.plan.rounds) >= len(loaded.plan.rounds) else None
