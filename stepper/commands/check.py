@@ -8,8 +8,8 @@ from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
-from stepper.commands.loading import load
-from stepper.commands.standard_streams import print_document
+from stepper.commands.loading import load, tell_how_far
+from stepper.commands.standard_streams import complain, print_document
 from stepper.errors import ProjectError
 from stepper.plan.model import Item, Plan, Run
 from stepper.project.problems import Problem, UnsoundFileError
@@ -47,6 +47,9 @@ def run(args: argparse.Namespace) -> int:
         add_own_cues(loaded, read_preferences())
     except UnsoundFileError as error:
         if not args.json:
+            how_far = tell_how_far(args.file, len(error.problems))
+            if how_far:
+                complain(how_far)
             raise
         print_document(_document(args.file, None, error.problems))
         return ProjectError.exit_code

@@ -10,12 +10,14 @@ import sys
 from importlib.util import find_spec
 from pathlib import Path
 
-from stepper.commands.loading import load
+from stepper.commands.loading import load, tell_as_far, tell_how_far
 from stepper.errors import NotInstalledError
 from stepper.project.problems import UnsoundFileError
 from stepper.settling.in_sitting import OpenRows
+from stepper.settling.prompting import can_ask
+from stepper.settling.walk import Settling
 from stepper.sitting.assembly import SittingOptions, hold_sitting
-from stepper.sitting.folding import check_terminal
+from stepper.sitting.folding import check_terminal, print_folded
 from stepper.sitting.front_end import FrontEnd
 from stepper.sitting.line_mode import LineMode, complain
 from stepper.sitting.own_cues import add_own_cues
@@ -114,15 +116,15 @@ def _load(args: argparse.Namespace) -> tuple[LoadedProject, OpenRows | None]:
     except UnsoundFileError as error:
         with patience(f"Working out {args.file.name} as far as it is read", lasting=args.plain):
             loaded = load_as_far(args.file)
-            if loaded is None or _is_past(loaded):
-                raise
+        if loaded is None and can_ask() and tell_how_far(args.file, 0):
+            print_folded(["First what stands in front of the pattern."])
+            Settling(path=args.file, front_only=True).run()
+            loaded = load_as_far(args.file)
+        if loaded is None or _is_past(loaded):
+            raise
+        with patience(f"Looking at what {args.file.name} leaves open", lasting=args.plain):
             open_rows = OpenRows(loaded)
-        many = len(error.problems)
-        complain(
-            f"{many} {'place' if many == 1 else 'places'} of {args.file.name} "
-            f"{'is' if many == 1 else 'are'} open: it is knitted up to line {loaded.plan.open.line if loaded.plan.open else 0}, "
-            "where you are asked. stepper check lists them."
-        )
+        complain(tell_as_far(loaded, len(error.problems)))
         return open_rows.loaded, open_rows
 
 

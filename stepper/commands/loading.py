@@ -5,8 +5,11 @@ from __future__ import annotations
 from pathlib import Path
 
 from stepper.craft.even.manners import Manner
+from stepper.project.page.file_text import is_from_page
+from stepper.project.page.unread.left_open import LeftKind, find_left_open
+from stepper.project.yaml_file.source import read_text
 from stepper.sitting.patience import patience
-from stepper.sitting.project_file import LoadedProject, load_project
+from stepper.sitting.project_file import LoadedProject, load_as_far, load_project
 
 
 def load(
@@ -25,3 +28,39 @@ def load(
     """
     with patience(f"Working out every round of {path.name}", lasting=lasting):
         return load_project(path, spacing=spacing, marks=marks)
+
+
+def tell_how_far(path: Path, places: int) -> str:
+    """Say how far a file begun from a page can be knitted though it has problems; empty if not at all.
+
+    Args:
+        path: The file.
+        places: How many places of it are open.
+    """
+    loaded = load_as_far(path)
+    if loaded is not None:
+        return f"{tell_as_far(loaded, places)} stepper knit {path}"
+    text = read_text(path)
+    kinds = {left.kind for left in find_left_open(text)}
+    if kinds - {LeftKind.ROW} and LeftKind.ROW in kinds and is_from_page(text):
+        return (
+            "Once its size and what stands in front of the pattern are settled, it can be knitted as far "
+            f"as it is read: stepper knit {path}"
+        )
+    return ""
+
+
+def tell_as_far(loaded: LoadedProject, places: int) -> str:
+    """Say how far a file can be knitted of which some places are open.
+
+    Args:
+        loaded: The file, read as far as it can be.
+        places: How many places are open.
+    """
+    rounds = len(loaded.plan.rounds)
+    line = loaded.plan.open.line if loaded.plan.open is not None else 0
+    many = "1 place is" if places == 1 else f"{places} places are"
+    return (
+        f"{many} open in {loaded.path.name}. Up to line {line} it can be knitted ({rounds} "
+        f"{'round' if rounds == 1 else 'rounds'}); there you are asked."
+    )

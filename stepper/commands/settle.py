@@ -17,6 +17,7 @@ from stepper.settling.prompting import can_ask
 from stepper.settling.rows_asked import look_at
 from stepper.settling.walk import Settling
 from stepper.sitting.folding import print_folded
+from stepper.sitting.project_file import load_as_far
 from stepper.store.location import journal_path
 from stepper.store.reader import journal_exists
 
@@ -86,7 +87,10 @@ def settle(path: Path) -> int:
 
 def _kept(path: Path, answered: int) -> list[str]:
     kept = f"{answered} answer{'' if answered == 1 else 's'} kept. " if answered else ""
-    return [f"{kept}To go on: stepper settle {path}"]
+    rows = [f"{kept}To go on: stepper settle {path}"]
+    if load_as_far(path) is not None:
+        rows.append(f"To knit it as far as it is read: stepper knit {path}")
+    return rows
 
 
 def _print_open(path: Path) -> int:

@@ -7,16 +7,16 @@ import sys
 from pathlib import Path
 
 from stepper.commands.error_text import error_text
-from stepper.commands.loading import load
+from stepper.commands.loading import load, tell_how_far
 from stepper.commands.settle import settle
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.files import open_plain
 from stepper.project.page.file_text import WrittenFile, write_file
-from stepper.project.page.marks import MARK
+from stepper.project.page.marks import MARK, find_standing_marks
 from stepper.project.page.pasted import take_apart
 from stepper.project.page.pdf import MOST_BYTES, is_pdf, read_pdf, told_pictures
 from stepper.project.page.questions import QUESTIONS, default_of, first_file
-from stepper.project.problems import UNCHANGED
+from stepper.project.problems import UNCHANGED, UnsoundFileError
 from stepper.project.yaml_file.missing_file import name_missing
 from stepper.project.yaml_file.source import MAX_BYTES
 from stepper.settling.prompting import BackAsked, LaterAsked, StopAsked, ask_yes, can_ask
@@ -169,10 +169,14 @@ def _checked(path: Path, marked: bool) -> str:
         plan = load(path, marks=False).plan
     except ProjectError as error:
         told = error_text(error, terminal_columns(sys.stdout)).removesuffix(UNCHANGED)
-        return f"It cannot be knitted from yet:\n{told}\nPut it right there, then: stepper check {path}"
+        places = len(error.problems) if isinstance(error, UnsoundFileError) else 1
+        how_far = tell_how_far(path, places)
+        rows = ["It cannot be knitted to its end yet:", told, f"Put it right there, then: stepper check {path}"]
+        return "\n".join([*rows, *([how_far] if how_far else [])])
     if marked:
         rounds = f"What is read comes to {len(plan.rounds)} rounds."
-        return f"{rounds} It can be knitted from once no {MARK} stands in it any more."
+        how_far = tell_how_far(path, len(find_standing_marks(path.read_text(encoding="utf-8"))))
+        return f"{rounds} {how_far or f'It can be knitted from once no {MARK} stands in it any more.'}"
     return f"It is sound as it stands: {len(plan.rounds)} rounds."
 
 

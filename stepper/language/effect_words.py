@@ -261,7 +261,8 @@ def _second(effect: effects.TellSecond, plan: Plan) -> str:
 
 def _far(effect: answers.TellFar, plan: Plan) -> str:
     if not effect.rounds:
-        return "Nothing is left: every round is done." if plan.open is None else "Every round that is read is done."
+        read = "" if plan.open is None else " that is read"
+        return f"Nothing is left: every round{read} is done."
     section = f"{plural(effect.section_rounds, 'round')} left in {effect.section}"
     stitches = many_stitches(effect.stitches)
     return f"{section}, {effect.rounds} altogether, {stitches}."

@@ -184,7 +184,8 @@ EVENT_WORDS: Final[MappingProxyType[type[Event], EventWords]] = MappingProxyType
             notes=lambda event, plan: event.text,
         ),
         events.RowSaid: EventWords(
-            name="what was said of the row", journal=lambda event, plan: f"a row by its words: {_said(event.work)}"
+            name="what was said of the row",
+            journal=lambda event, plan: f"a row by its words: {_said(event.work)}",
         ),
         events.RowAnswered: EventWords(
             name="the answer",

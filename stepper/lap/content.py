@@ -7,7 +7,7 @@ from typing import Any
 
 from stepper.language.places import list_marks, sentence_case
 from stepper.lap.ports import Sight
-from stepper.lap.questions import find_question, say_what_number_does
+from stepper.lap.questions import NOT_READ, find_question, say_what_number_does
 from stepper.lap.squares import describe_strip, list_yarns, yarn_numbers
 from stepper.screen.device_status import DeviceStatus, EarsState, MouthState
 from stepper.screen.drawing.rows import clean, text_of
@@ -71,8 +71,12 @@ def _round(scene: Scene) -> dict[str, Any]:
     index = scene.state.place.index
     rounds = scene.course.rounds
     if index >= len(rounds):
-        done = f"Every round is done: {len(rounds)} of {len(rounds)}. The garment is finished."
         nothing = dict.fromkeys(("before", "minded", "where", "facts", "hand", "marks"), ())
+        row = scene.plan.open
+        if row is not None:
+            section, words = clean(sentence_case(row.section)), clean(row.words)
+            return {**nothing, "section": section, "round": NOT_READ, "step": [words], "worked": 0}
+        done = f"Every round is done: {len(rounds)} of {len(rounds)}. The garment is finished."
         return {**nothing, "section": "Finished", "round": "", "step": [done], "worked": 1}
     round_, step = rounds[index], word_step(scene)
     stitch, total = scene.state.place.stitch, scene.course.stitches_in(index)

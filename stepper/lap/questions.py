@@ -24,6 +24,7 @@ from stepper.session.fault.inquiry import Inquiry
 from stepper.session.fault.respond import TellLadder
 from stepper.session.fault.ways import RemedyKind
 from stepper.session.machine import Session
+from stepper.session.open_row.telling import TellOpenRow
 from stepper.session.state import Seen, State
 
 
@@ -52,6 +53,8 @@ class PageQuestion:
     choices: tuple[Choice, ...] = ()
 
 
+NOT_READ: Final = "A row that is not read"
+"""What a page is headed where the pattern goes on with one."""
 _CAUGHT: Final = "it is caught"
 _CAUSES: Final = Choice(says="What probably went wrong", ask="what happened")
 
@@ -71,11 +74,13 @@ def find_question(plan: Plan, state: State, asked: OpenQuestions) -> PageQuestio
             for number, place in enumerate(places, start=1)
         )
         return PageQuestion(title="Where do you go on?", says="The pattern has changed.", choices=listed)
+    yes_or_no = (Choice(says="Yes, it is", ask="yes"), Choice(says="No, it is not", ask="no"))
     if state.knitting.doubt is not None:
-        yes_or_no = (Choice(says="Yes, it is", ask="yes"), Choice(says="No, it is not", ask="no"))
         return PageQuestion(title="Is it so?", says=_told(asked.effects, plan), choices=yes_or_no)
     if asked.inquiry is None:
-        return None
+        if not any(isinstance(each, TellOpenRow) for each in asked.effects):
+            return None
+        return PageQuestion(title=NOT_READ, says=_told(asked.effects, plan), choices=yes_or_no)
     return _about_fault(asked.inquiry, asked.effects, plan)
 
 

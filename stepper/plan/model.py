@@ -281,7 +281,7 @@ class Plan:
     spacing: Manner = Manner.SAYABLE
     """The manner in which its even changes are spaced."""
     open: OpenRow | None = None
-    """The row behind the last round if the garment goes on with one that is not read; None if it ends there."""
+    """The row behind the last round if the garment goes on with one that is not read; None if it ends."""
 
     @property
     def sections(self) -> tuple[str, ...]:

@@ -70,7 +70,12 @@ def _going(each: Garment) -> Iterator[str]:
     standing, seen = each.standing, each.outlook
     total = standing.stitches_done + standing.stitches_left
     share = 100 * standing.stitches_done // max(1, total)
-    place = f"{standing.section}, round {standing.round} of {standing.of}"
+    of = f" of {standing.of}" if standing.of else ""
+    place = f"{standing.section}, round {standing.round}{of}"
+    if not standing.whole:
+        known = f"{plural(standing.rounds_left, 'round')} up to a row that is not read"
+        yield f"{standing.title} ({each.file}): {place}{_touched(each)}; {known}."
+        return
     yield f"{standing.title} ({each.file}): {place}, {share} % done{_touched(each)}."
     ahead = [f"{say_hours(seen.seconds_left)} left", *([_finish(seen)] if seen.likely else [])]
     yield f"    {'; '.join([*ahead, *([_due(seen)] if _due(seen) else [])])}.".replace(

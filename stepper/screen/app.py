@@ -373,7 +373,7 @@ class Screen:
 
     def _record_of(self, session: Session) -> GarmentRecord:
         """Tell the making of the garment once it is finished, once for each event."""
-        if session.state.place.index < len(session.plan.rounds):
+        if session.state.place.index < len(session.plan.rounds) or session.plan.open is not None:
             return NO_RECORD
         if self._record[0] != session.state.seq:
             record = record_garment(self._around.whole_history(), session.plan)

@@ -18,7 +18,7 @@ class Progress:
     round: int
     """Round of the section being worked, from 1; the last one if all is done."""
     of: int
-    """Rounds of the section."""
+    """Rounds of the section; 0 while it is not read to its end."""
     stitch: int
     """Stitches of the round worked."""
     stitches: int
@@ -34,6 +34,8 @@ class Progress:
     stitches_left: int
     last_cue_at: str | None
     """When the knitter last did something. ISO 8601; None before the first cue."""
+    whole: bool = True
+    """Whether the pattern is read to its end; else what is left is only what is known of it."""
 
 
 def measure_progress(plan: Plan, state: State) -> Progress:
@@ -45,10 +47,10 @@ def measure_progress(plan: Plan, state: State) -> Progress:
     """
     rounds, place = plan.rounds, state.place
     index = min(place.index, len(rounds))
-    finished = index == len(rounds)
+    all_done = index == len(rounds)
     here = rounds[min(index, len(rounds) - 1)] if rounds else None
-    stitch = here.progress if here and finished else place.stitch
-    done = sum(round_.progress for round_ in rounds[:index]) + (0 if finished else place.stitch)
+    stitch = here.progress if here and all_done else place.stitch
+    done = sum(round_.progress for round_ in rounds[:index]) + (0 if all_done else place.stitch)
     return Progress(
         title=plan.title,
         section=here.section if here else "",
@@ -57,10 +59,11 @@ def measure_progress(plan: Plan, state: State) -> Progress:
         stitch=stitch,
         stitches=count_at(plan, Position(index=index, stitch=stitch)),
         label=here.label if here else None,
-        finished=finished,
+        finished=all_done and plan.open is None,
         rounds_done=index,
         rounds_left=len(rounds) - index,
         stitches_done=done,
         stitches_left=sum(round_.progress for round_ in rounds) - done,
         last_cue_at=state.last_cue_at or None,
+        whole=plan.open is None,
     )

@@ -1,7 +1,7 @@
-"""The row at which a sitting ends because it is not read: what it seems to be, and how it is kept once answered.
+"""The row that is not read, at which a sitting stands: what it seems to be, and how it is kept once answered.
 
-Theory of operation. What is proposed is what `stepper settle` puts in brackets, and what is written is what it
-writes. Nothing is asked here: the session has asked, and has had its yes. A row of several kinds is taken
+Theory of operation. What is proposed is what `stepper settle` puts in brackets, and what is written is what
+it writes. Nothing is asked here: the session has asked, and has had its yes. A row of several kinds is taken
 sentence by sentence.
 """
 

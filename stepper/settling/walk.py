@@ -47,6 +47,9 @@ class Settling:
     text: str = ""
     """The text as it was last read or written."""
     crlf: bool = False
+    front_only: bool = False
+    """Whether only that is asked about without which nothing can be knitted: values, and what stands in front
+    of the pattern."""
     later: set[_Key] = field(default_factory=set)
     """What is left open in this run."""
     before: list[tuple[str, frozenset[_Key]]] = field(default_factory=list)
@@ -157,6 +160,8 @@ class Settling:
     def _next(self) -> tuple[LeftOpen, Problem | None] | None:
         """Return what is to be asked about next, with the problem if it is a line that does not fit."""
         marked = [each for each in find_left_open(self.text) if self._is_open(each)]
+        if self.front_only:
+            return next(((each, None) for each in marked if each.kind is not LeftKind.ROW), None)
         first = marked[0] if marked else None
         if first is not None and not first.part:
             return first, None

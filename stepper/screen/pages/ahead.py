@@ -126,7 +126,7 @@ def list_progress(course: SummedPlan, state: State) -> list[tuple[str, float, st
 
     Returns:
         For each its name, the share that is done, from 0 to 1, and how long the rest should take; empty if
-        nothing is left.
+        nothing is left. What is not read to its end is left out: its share is not known.
     """
     place, paces, done = state.place, paces_of(state), course.done(state.place)
 
@@ -140,7 +140,10 @@ def list_progress(course: SummedPlan, state: State) -> list[tuple[str, float, st
         begin = course.before[course.section_begins[place.index]]
         last = course.section_ends[place.index]
         end = course.before[last]
-        found.append(_done(round_.section, done - begin, end - begin, rest(last)))
+        if round_.of:
+            found.append(_done(round_.section, done - begin, end - begin, rest(last)))
+    if course.plan.open is not None:
+        return found
     return [*found, _done("garment", done, course.stitches, rest(len(course.rounds)))]
 
 

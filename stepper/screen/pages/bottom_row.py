@@ -30,6 +30,8 @@ _HINTS: Final = MappingProxyType(
 )
 _FINISHED: Final = ("u undo", "o yoke", "d chart", "j journal", "n note", "q twice to stop", "? keys")
 
+_OPEN: Final = ("/ yes or no", "space a row is done", "figures count", "page up back", "u undo", "? keys")
+
 
 def draw_bottom_row(scene: Scene, terminal: Terminal, page: tuple[int, int] = (1, 1)) -> Row:
     """Draw the bottom row.
@@ -50,7 +52,7 @@ def draw_bottom_row(scene: Scene, terminal: Terminal, page: tuple[int, int] = (1
         return leaving if sum(text_width(span.text) for span in leaving) <= terminal.columns else leaving[:2]
     hints = _HINTS[ui.page]
     if ui.page is Page.ROUND and scene.state.place.index >= len(scene.course.rounds):
-        hints = _FINISHED
+        hints = _FINISHED if scene.plan.open is None else _OPEN
     if page[1] > 1:
         hints = (f"tab more, {page[0]} of {page[1]}", *hints)
     return _hints(hints, terminal.columns, paged=page[1] > 1)

@@ -45,14 +45,33 @@ _LEAST_PICTURE = (20, 14)
 
 def draw_finished_page(scene: Scene, terminal: Terminal) -> list[Row]:
     """Draw the page; what does not fit is turned page by page. Always: as many rows as the terminal has."""
-    columns, rows = terminal.columns, terminal.rows
-    told = [row for line in scene.told for row in indent(paragraph(line, columns - 2, BOLD))]
-    signs = indent(draw_devices(scene.devices, terminal.depth, columns - 1, blocks=terminal.blocks))
-    title = _title(scene, terminal)
-    room = max(1, rows - 1 - len(title) - len(signs))
+    signs = _signs(scene, terminal)
+    title = draw_large_title("Finished", scene, terminal)
+    room = max(1, terminal.rows - 1 - len(title) - len(signs))
     picture = _picture(scene, terminal, room)
     aside = max(map(row_width, picture), default=-2) + 2
-    text = [*told, *indent(_text(scene, columns - aside - 2))]
+    text = indent(_text(scene, terminal.columns - aside - 2))
+    return draw_text_page(scene, terminal, title, text, picture)
+
+
+def draw_text_page(
+    scene: Scene, terminal: Terminal, title: list[Row], text: list[Row], picture: list[Row] | None = None
+) -> list[Row]:
+    """Draw a page of text where no round is in hand, turned page by page where it is too long.
+
+    Args:
+        scene: What there is to show.
+        terminal: The terminal to draw on.
+        title: What stands on top.
+        text: What stands below, behind what was just told.
+        picture: What stands beside it; none for nothing.
+    """
+    columns, rows, picture = terminal.columns, terminal.rows, picture or []
+    signs = _signs(scene, terminal)
+    told = [row for line in scene.told for row in indent(paragraph(line, columns - 2, BOLD))]
+    room = max(1, rows - 1 - len(title) - len(signs))
+    aside = max(map(row_width, picture), default=-2) + 2
+    text = [*told, *text]
     pages = -(-len(text) // room)
     page = scene.ui.down % pages
     shown = put_beside(text[page * room : (page + 1) * room], picture, at=columns - aside)
@@ -67,13 +86,17 @@ def draw_finished_page(scene: Scene, terminal: Terminal) -> list[Row]:
     return stack_blocks(blocks, columns, rows)
 
 
-def _title(scene: Scene, terminal: Terminal) -> list[Row]:
-    """Write that it is finished, large if there is room."""
+def _signs(scene: Scene, terminal: Terminal) -> list[Row]:
+    return indent(draw_devices(scene.devices, terminal.depth, terminal.columns - 1, blocks=terminal.blocks))
+
+
+def draw_large_title(words: str, scene: Scene, terminal: Terminal) -> list[Row]:
+    """Write what a page is about, large if there is room, with the name of the garment."""
     columns = terminal.columns
     name = (Styled(shorten(scene.plan.title, columns // 2) + " "),)
-    large = enlarge("Finished", columns - 2, 4, terminal) if terminal.rows >= 22 else None
+    large = enlarge(words, columns - 2, 4, terminal) if terminal.rows >= 22 else None
     if large is None:
-        return [put_apart((Styled(" Finished", BOLD),), name, columns)]
+        return [put_apart((Styled(f" {words}", BOLD),), name, columns)]
     return [put_apart((Styled(" "), *large[0]), name, columns), *indent(large[1:3]), ()]
 
 

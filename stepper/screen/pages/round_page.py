@@ -31,6 +31,7 @@ from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.pages.count_badge import CountVerdict, draw_verdict, judge_count
 from stepper.screen.pages.device_signs import draw_devices, draw_heard
 from stepper.screen.pages.finished_page import draw_finished_page
+from stepper.screen.pages.open_row_page import draw_open_row_page
 from stepper.screen.pages.place_lines import list_counts, list_place
 from stepper.screen.pages.ribbon import draw_ribbon
 from stepper.screen.pages.step_text import (
@@ -56,7 +57,12 @@ _ROOMY_ROWS = 36
 def draw_round_page(scene: Scene, terminal: Terminal) -> list[Row]:
     """Draw the page. Always: as many rows as the terminal has."""
     if scene.state.place.index >= len(scene.course.rounds):
-        return draw_finished_page(scene, terminal)
+        open_row = scene.plan.open
+        return (
+            draw_finished_page(scene, terminal)
+            if open_row is None
+            else draw_open_row_page(scene, terminal, open_row)
+        )
     return _spread_out(scene, terminal) or _close(scene, terminal)
 
 

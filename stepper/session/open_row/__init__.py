@@ -1,1 +1,1 @@
-"""The row that is not read, at which the garment ends for now: part of the session, without input or output."""
+"""The row that is not read, at which a garment ends for now: part of the session, without I/O."""

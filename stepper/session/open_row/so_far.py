@@ -25,7 +25,9 @@ from stepper.session.questions.about_piece import (
     TellShareDone,
 )
 
-_OF_ALL: Final = frozenset((TellTimeLeft, TellDue, TellFinishDate, TellLasting, TellYarnNeeded, TellShareDone))
+_OF_ALL: Final = frozenset(
+    (TellTimeLeft, TellDue, TellFinishDate, TellLasting, TellYarnNeeded, TellShareDone)
+)
 """Answers that need the whole garment: of a part of it they are wrong, and not told."""
 _AHEAD: Final = frozenset(
     (

@@ -11,7 +11,9 @@ from stepper.session.counting.doubts import COUNTS, AskBack
 from stepper.session.cues import Count, Cue, No, Yes
 from stepper.session.effects import AskCount, AskLook, AskSections, Effect
 from stepper.session.fault.respond import AskAgain
+from stepper.session.open_row.telling import TellOpenRow, tell_open_row
 from stepper.session.respond import ask_open
+from stepper.session.rules import Mode, mode_of
 from stepper.session.state import State
 
 _A_COUNT: Final[frozenset[type[Cue]]] = frozenset((Count, No))
@@ -36,10 +38,19 @@ def list_answers(plan: Plan, state: State, told: Iterable[Effect]) -> frozenset[
         told: What has just been said; a count that falls due is asked for there alone.
     """
     answers: set[type[Cue]] = set()
-    for effect in (*told, *ask_open(plan, state)):
+    for effect in (*told, *ask_open(plan, state), *_open_row(plan, state)):
         answers |= _ANSWERED_BY.get(type(effect), frozenset())
         if isinstance(effect, AskSections) and effect.yes:
             answers.add(Yes)
         if isinstance(effect, AskBack):
             answers |= {Yes, No, Count} if effect.doubt.kind in COUNTS else {Yes, No}
+        if isinstance(effect, TellOpenRow):
+            answers |= {Yes, No, Count}
     return frozenset(answers)
+
+
+def _open_row(plan: Plan, state: State) -> Iterable[Effect]:
+    """Return what is asked of the row that is not read, which stays open until it is answered."""
+    if plan.open is None or mode_of(plan, state) is not Mode.OPEN:
+        return ()
+    return (tell_open_row(plan.open, state),)
