@@ -16,6 +16,7 @@ from stepper.project.problems import Problem, UnsoundFileError
 from stepper.sitting.folding import print_folded
 from stepper.sitting.own_cues import add_own_cues
 from stepper.sitting.preferences import read_preferences
+from stepper.sitting.project_file import LoadedProject
 
 FORMAT = 1
 """Version of the JSON document."""
@@ -42,14 +43,11 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The file has problems, or cannot be read.
     """
     try:
-        loaded = load(args.file)
+        loaded = load(args.file) if args.json else load_sound(args.file)
         # Words that mean one thing here and another in her settings are a problem.
         add_own_cues(loaded, read_preferences())
     except UnsoundFileError as error:
         if not args.json:
-            how_far = tell_how_far(args.file, len(error.problems))
-            if how_far:
-                complain(how_far)
             raise
         print_document(_document(args.file, None, error.problems))
         return ProjectError.exit_code
@@ -60,6 +58,21 @@ def run(args: argparse.Namespace) -> int:
     print_folded(f"{args.file}:{caution.line}:1: note: {caution.text}" for caution in plan.warnings)
     print_folded(sound_lines(args.file, plan))
     return 0
+
+
+def load_sound(path: Path) -> LoadedProject:
+    """Read a project file; of one begun from a page that has problems say how far it can be knitted.
+
+    Raises:
+        StepperError: The file has problems, or cannot be read.
+    """
+    try:
+        return load(path)
+    except UnsoundFileError as error:
+        how_far = tell_how_far(path, len(error.problems))
+        if how_far:
+            complain(how_far)
+        raise
 
 
 def sound_lines(path: Path, plan: Plan) -> Iterator[str]:

@@ -6,7 +6,7 @@ import argparse
 from pathlib import Path
 from typing import Any
 
-from stepper.commands.check import sound_lines
+from stepper.commands.check import load_sound, sound_lines
 from stepper.commands.loading import load
 from stepper.commands.standard_streams import print_document
 from stepper.errors import ProjectError
@@ -51,7 +51,7 @@ def run(args: argparse.Namespace) -> int:
     if args.json:
         return _print_open(args.file)
     if not can_ask():
-        print_folded(sound_lines(args.file, load(args.file).plan))
+        print_folded(sound_lines(args.file, load_sound(args.file).plan))
         return 0
     return settle(args.file)
 

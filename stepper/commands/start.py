@@ -171,12 +171,14 @@ def _checked(path: Path, marked: bool) -> str:
         told = error_text(error, terminal_columns(sys.stdout)).removesuffix(UNCHANGED)
         places = len(error.problems) if isinstance(error, UnsoundFileError) else 1
         how_far = tell_how_far(path, places)
-        rows = ["It cannot be knitted to its end yet:", told, f"Put it right there, then: stepper check {path}"]
+        right = f"Put it right there, then: stepper check {path}"
+        rows = ["It cannot be knitted to its end yet:", told, right]
         return "\n".join([*rows, *([how_far] if how_far else [])])
     if marked:
         rounds = f"What is read comes to {len(plan.rounds)} rounds."
+        then = f"{rounds} It can be knitted from once no {MARK} stands in it any more."
         how_far = tell_how_far(path, len(find_standing_marks(path.read_text(encoding="utf-8"))))
-        return f"{rounds} {how_far or f'It can be knitted from once no {MARK} stands in it any more.'}"
+        return "\n".join([then, *([how_far] if how_far else [])])
     return f"It is sound as it stands: {len(plan.rounds)} rounds."
 
 

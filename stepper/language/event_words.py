@@ -185,12 +185,12 @@ EVENT_WORDS: Final[MappingProxyType[type[Event], EventWords]] = MappingProxyType
         ),
         events.RowSaid: EventWords(
             name="what was said of the row",
-            journal=lambda event, plan: f"a row by its words: {_said(event.work)}",
+            journal=lambda event, plan: f"a row by its words: {_said(event.said)}",
         ),
         events.RowAnswered: EventWords(
             name="the answer",
-            journal=lambda event, plan: f"a row by its words answered: {_answer(event.answer)}",
-            notes=lambda event, plan: f"knitted by its words ({_answer(event.answer)}): {event.words}",
+            journal=lambda event, plan: f"a row by its words answered: {_answer(event.meant)}",
+            notes=lambda event, plan: f"knitted by its words ({_answer(event.meant)}): {event.words}",
         ),
         events.Undone: EventWords(journal=lambda event, plan: "taken back"),
         events.FellAsleep: EventWords(journal=lambda event, plan: "ears closed"),

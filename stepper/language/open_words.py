@@ -10,7 +10,6 @@ from stepper.language.measures import plural
 from stepper.language.places import sentence_case
 from stepper.plan.model import OpenKind, Plan, Proposed
 from stepper.session.effects import Effect
-from stepper.session.open_row.rules import at_the_keyboard, how_to_answer
 from stepper.session.open_row.telling import (
     SettleRow,
     TellOpenAhead,
@@ -70,7 +69,10 @@ def _ask(effect: TellOpenRow) -> str:
             return f"{done} Are they done, with {after} as printed? Say yes, or the count."
         return f"{done} Say next step after the next, or the count if it was the last."
     if proposed is None or work.declined:
-        return at_the_keyboard(row) if row.trouble else how_to_answer(row)
+        if row.trouble:
+            return f"{row.trouble} Stepper settle asks about it, at the keyboard. Is nothing knitted, say no."
+        how = f"next step after each {word}, then the count"
+        return f"Knit it by its words: {how}. Is nothing knitted, say no."
     if proposed.kind is OpenKind.IDLE:
         return "Nothing seems to be knitted for it: is that so?"
     return f"I take it for {say_proposed(proposed, flat=row.flat)}: is that so?"

@@ -303,18 +303,18 @@ class Noted(Event):
 class RowSaid(Event):
     """Something was said of the row that is not read: a row of it worked, a count, that it is nothing."""
 
-    work: OpenWork
+    said: OpenWork
 
     def applied(self, knitting: Knitting) -> Knitting:
         """Return the knitting with what is known of the row now."""
-        return replace(knitting, open=self.work)
+        return replace(knitting, open=self.said)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RowAnswered(Event):
     """All was said that has to be known of the row that is not read. The project file is written after it."""
 
-    answer: OpenAnswer
+    meant: OpenAnswer
     words: str
     """The row, as the page prints it."""
 

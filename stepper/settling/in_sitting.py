@@ -140,6 +140,8 @@ def _look(loaded: LoadedProject) -> _Looked:
         asked = look_at(_left_at(text, replace(row, line=left.first)), text)
         numbers = _numbers(asked, take_in_hand(text, loaded.path.parent))
         reply, _ = propose_reply(asked, numbers)
+    if reply is None and left.kind is LeftKind.ROW and asked.proposal.kept in (Kept.NOTE, Kept.OUT):
+        reply = Reply(kept=asked.proposal.kept)
     whole = reply is not None and _is_whole(reply, asked, numbers)
     return _Looked(asked=asked, file=numbers.file, numbers=numbers, reply=reply if whole else None)
 

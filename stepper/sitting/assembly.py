@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from contextlib import ExitStack
 from pathlib import Path
 
@@ -81,11 +81,7 @@ def hold_sitting(
         BrokenPipeError: The terminal has gone.
     """
     hearing = Hearing(film=Toggle(mine.hearing.address), question=OpenQuestion(), ears=Toggle(False))
-    recording = None
-    if options.recording is not None and not options.deaf:
-        with patience("Loading the ears", lasting=True):
-            recording = hear_recording(options.recording, loaded.plan, hearing.film, mine, hearing.question)
-        hearing.ears.turn(True)
+    recording = _open_recording(loaded, mine, options, hearing)
     why_no_ears = "" if recording is not None else _why_no_ears(front_end, mine, options)
     with ExitStack() as stack:
         played = PlayedSound() if can_interrupt(mine.hearing) and why_no_ears == GETTING_READY else None
@@ -121,6 +117,18 @@ def hold_sitting(
         front_end.close()
         if speaker is not None:
             speaker.wait(timeout=LAST_WORDS_S)
+
+
+def _open_recording(
+    loaded: LoadedProject, mine: Preferences, options: SittingOptions, hearing: Hearing
+) -> Iterator[str] | None:
+    """Return what is heard in a recording; None if none stands in the microphone's place."""
+    if options.recording is None or options.deaf:
+        return None
+    with patience("Loading the ears", lasting=True):
+        recording = hear_recording(options.recording, loaded.plan, hearing.film, mine, hearing.question)
+    hearing.ears.turn(True)
+    return recording
 
 
 def read_latest_events(journal: JournalReader) -> list[tuple[int, Event]]:

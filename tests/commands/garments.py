@@ -46,6 +46,32 @@ sections:
 """A whole garment of 17 rounds: rib, an increase, a chart, a length, an end."""
 
 
+PAGE = """
+# Written from the text of a printed pattern.
+title: Toasting mitts
+sizes: S (M, L)
+knit: {size: M}
+yarn:
+  MC: {name: chalk}
+gauge:
+  plain: {needle: 4 mm, stitches: 20, rounds: 28}
+sections:
+  - name: cuff
+    work: |
+      Cast on 36 (40, 44) sts.
+      Join in the round.
+      Knit 3 rounds.
+      # LOOK (row 9 of the text): "Twirl" is not understood here.
+      Note: Twirl each pair of loops over the thumb.
+      Knit 2 rounds.
+      # LOOK (row 12 of the text): "nest" is not understood here.
+      Note: Next rnd: Nest the loops in pairs. 18 (20, 22) sts.
+      Knit 1 round.
+      Bind off.
+"""
+"""A garment begun from a page, of which two rows are not read; with them it has 11 rounds."""
+
+
 def garment(folder: Path, text: str = CUFF, name: str = "cuff.yaml") -> Path:
     """Write a project file."""
     path = folder / name

@@ -13,7 +13,7 @@ from stepper.session.state import Position
 from stepper.sitting.session_journal import read_events, restore_state
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
-from tests.commands.garments import CUFF, Sitting, garment, stepper
+from tests.commands.garments import CUFF, PAGE, Sitting, garment, stepper
 
 ROUNDS = 17
 STEPS = 18
@@ -236,3 +236,69 @@ def test_rows_in_own_words_are_said_counted_and_found_again_after_a_kill(tmp_pat
     again.kill()
     with Journal.read_only(journal_path(path)) as journal:
         assert restore_state(journal).place.index == 6
+
+
+def test_a_page_is_knitted_as_far_as_it_is_read_and_asked_about_on_the_way(tmp_path: Path) -> None:
+    """No LOOK has to be put right before the first evening: each is answered where she comes to it."""
+    path = garment(tmp_path, PAGE, "mitts.yaml")
+    done = stepper(
+        *("knit", path, "--plain", "--mute", "--deaf"),
+        typed="4 rounds done\nnext\nnext\ncount is 40\nyes\n2 rounds done\nno\nyes\nwhere am i\n",
+    )
+    assert done.returncode == 0, done.stderr
+    assert "2 places are open in mitts.yaml. Up to line 16 it can be knitted (4 rounds); there you are asked." in done.stderr
+    told = done.stdout
+    assert "Starting: 4 rounds as far as the pattern is read." in told
+    assert "2 rounds, 40 stitches after them: is that so?" in told
+    assert "I take it for 1 round, 20 stitches after it as printed: is that so?" in told
+    text = path.read_text()
+    assert "Own words, 2 rounds: Twirl each pair of loops over the thumb." in text
+    assert "LOOK" in text
+
+
+def test_killed_at_a_row_that_is_not_read_she_goes_on_there(tmp_path: Path) -> None:
+    """What she counted of it is on the disk like every step; once it is written, the rounds behind it are read."""
+    path = garment(tmp_path, PAGE, "mitts.yaml")
+    sitting = Sitting(path)
+    sitting.say("4 rounds done")
+    sitting.say("next step")
+    sitting.kill()
+
+    sitting = Sitting(path)
+    assert any("Round 1 of these words is done" in line for line in sitting.opening), sitting.opening
+    sitting.say("next step")
+    assert sitting.say("count is 40") == ["2 rounds, 40 stitches after them: is that so?"]
+    answer = sitting.say("yes")
+    assert answer[0] == "Kept so."
+    assert answer[-1].endswith("knit all forty.")
+    sitting.kill()
+
+    sitting = Sitting(path)
+    assert any("knit all forty" in line for line in sitting.opening), sitting.opening
+    sitting.say("2 rounds done")
+    assert sitting.say("yes")[0] == "Kept so."
+    sitting.say("3 rounds done")
+    assert "The garment is finished" in " ".join(sitting.say("where am i") + sitting.say("say again"))
+    sitting.kill()
+    assert "Next rnd: Own words: Nest the loops in pairs. 18 (20, 22) sts." in path.read_text()
+
+
+def test_a_file_that_goes_less_far_than_it_is_knitted_is_refused(tmp_path: Path) -> None:
+    """A slip of the keyboard behind her must not take rounds away that she has knitted."""
+    path = garment(tmp_path, PAGE, "mitts.yaml")
+    sitting = Sitting(path)
+    sitting.say("3 rounds done")
+    sitting.kill()
+    path.write_text(path.read_text().replace("Knit 3 rounds.", "Knti 3 rounds."))
+    done = stepper("knit", path, "--plain", "--mute", "--deaf")
+    assert done.returncode == 1
+    assert "Knti" in done.stderr
+
+
+def test_a_file_that_was_typed_is_refused_with_its_problems_as_ever(tmp_path: Path) -> None:
+    """Whoever types a pattern wants to know of a slip before the first round."""
+    path = garment(tmp_path, PAGE.replace("# Written from the text of a printed pattern.\n", "").replace("# LOOK", "# look"))
+    path.write_text(path.read_text().replace("Note: Twirl each", "Twirl each"))
+    done = stepper("knit", path, "--plain", "--mute", "--deaf")
+    assert done.returncode == 1
+    assert "Twirl" in done.stderr

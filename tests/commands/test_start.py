@@ -68,7 +68,7 @@ def test_a_page_that_does_not_come_out_says_why(tmp_path: Path, capsys: pytest.C
     page.write_text("BODY\nCast on 40 sts. 44 sts.\n", encoding="utf-8")
     assert main(["start", str(path), "--paste", str(page)]) == 0
     shown = capsys.readouterr().out
-    assert "It cannot be knitted from yet:" in shown
+    assert "It cannot be knitted to its end yet:" in shown
     assert "prints 44 stitches" in shown
     assert "Nothing was changed" not in shown  # the file was written
     assert f"then: stepper check {path}" in shown

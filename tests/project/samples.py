@@ -33,6 +33,11 @@ def project(work: str, *, sizes: str = "S (M, L)", size: str = "M", head: str = 
     return head.format(sizes=sizes, size=size) + body + "\n"
 
 
+def begun_from_page(work: str, *, sizes: str = "S (M, L)", size: str = "M") -> str:
+    """Put work lines into a small project file that says it was written from a page."""
+    return "# Written from the text of a printed pattern.\n" + project(work, sizes=sizes, size=size)
+
+
 @st.composite
 def legal_works(draw: st.DrawFn) -> str:
     """Make work lines of a garment in the round that fits, whatever is drawn."""

@@ -6,6 +6,7 @@ from typing import Any
 
 from hypothesis import strategies as st
 
+from stepper.plan.model import OpenKind
 from stepper.plan.under_way.absorb import Mend
 from stepper.plan.under_way.carry import Difference
 from stepper.plan.under_way.lengthen import LengthCorrection
@@ -21,6 +22,8 @@ from stepper.session.state import (
     Doubt,
     DoubtKind,
     Observation,
+    OpenAnswer,
+    OpenWork,
     Position,
     Question,
     ReadingAlong,
@@ -153,6 +156,14 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "respacings": st.none() | st.lists(RESPACINGS, max_size=2).map(tuple),
     "lifelines": st.none() | st.lists(PLACES, max_size=2).map(tuple),
     "answer": st.integers(0, 4),
+    "settled": st.booleans(),
+    "said": st.builds(
+        OpenWork, rows=COUNTS, stitches=st.none() | COUNTS, declined=st.booleans(), idle=st.booleans()
+    ),
+    "meant": st.builds(
+        OpenAnswer, kind=st.sampled_from(OpenKind), rows=COUNTS, stitches=st.none() | COUNTS
+    ),
+    "words": st.text(max_size=9),
     "question": QUESTIONS,
     "asking": st.sampled_from(Asking),
     "reading": st.none()

@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from stepper.plan.model import OpenKind
 from stepper.plan.under_way.carry import Difference
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
@@ -34,6 +35,8 @@ from stepper.session.state import (
     DoubtKind,
     Mend,
     Observation,
+    OpenAnswer,
+    OpenWork,
     Position,
     Question,
     ReadingAlong,
@@ -123,6 +126,38 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
             respacings=(Respacing(index=3, section="yoke", before=8, after=9, places=(4,)),),
             lifelines=(Position(index=3),),
             answer=2,
+        ),
+    ),
+    (
+        "plan-changed",
+        2,
+        '{"at":"2025-03-03T20:15:00+01:00","old_fingerprint":"a","new_fingerprint":"b","origin":{"index":4},'
+        '"place":{"index":6},"corrections":[],"changes":[],"have":20,"want":20,"settled":true}',
+        events.PlanChanged(
+            at=AT,
+            old_fingerprint="a",
+            new_fingerprint="b",
+            origin=Position(index=4),
+            place=Position(index=6),
+            corrections=(),
+            changes=(),
+            have=20,
+            want=20,
+            settled=True,
+        ),
+    ),
+    (
+        "row-said",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","said":{"rows":2,"stitches":44,"declined":true}}',
+        events.RowSaid(at=AT, said=OpenWork(rows=2, stitches=44, declined=True)),
+    ),
+    (
+        "row-answered",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00","meant":{"kind":"rows","rows":2,"stitches":44},"words":"Twirl."}',
+        events.RowAnswered(
+            at=AT, meant=OpenAnswer(kind=OpenKind.ROWS, rows=2, stitches=44), words="Twirl."
         ),
     ),
     (

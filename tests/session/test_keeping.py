@@ -12,6 +12,7 @@ from stepper.session.decision import Refusal
 from stepper.session.events import ReminderSet
 from stepper.session.keeping import KEPT
 from stepper.session.machine import Session
+from stepper.session.open_row.rules import not_before
 from stepper.session.rules import RULES, Mode
 from stepper.session.state import Asking, Knitting, Position, Reminder, State
 from stepper.session.steps import By
@@ -39,6 +40,7 @@ def test_cues_of_a_family_have_its_row_in_every_mode(cue: type[Cue]) -> None:
     finished = control.refuse_done if issubclass(cue, cues.KeepsAhead) else KEPT[cue]
     assert {mode: RULES[mode, cue] for mode in Mode} == {
         Mode.KNITTING: KEPT[cue],
+        Mode.OPEN: not_before if finished is control.refuse_done else finished,
         Mode.FINISHED: finished,
         Mode.CLOSED: control.refuse,
         Mode.ASKED: plan_question.not_yet,

@@ -17,7 +17,8 @@ MARK: Final = "LOOK"
 """The word that marks where the knitter has to look."""
 
 _STANDING: Final = regex(
-    rf"(?:^|(?<=\s))# ?{MARK}(?P<row> \(rows? \d[^)]*\))?(?::[ \t]*(?P<why>.*?)|\.)[ \t]*$", re.MULTILINE
+    rf"(?:^|(?<=\s))# ?{MARK}(?P<row> \(rows? \d[^)]*\))?(?::[ \t]*(?P<why>.*?)|\.)[ \t]*\r?$",
+    re.MULTILINE,
 )
 _OF_A_ROW: Final = (
     'Write it so that it is read, keep it as "{form}", or delete this row to leave it as a note.'
@@ -66,7 +67,7 @@ def find_standing_marks(text: str) -> tuple[Problem, ...]:
             Problem(
                 line=text.count("\n", 0, match.start()) + 1,
                 column=match.start() - before + 1,
-                length=len(match[0]),
+                length=len(match[0].rstrip()),
                 message=f"{told}: {why}" if why else f"{told}.",
                 hint=_how_to_keep(below) if row else _OF_A_VALUE,
             )

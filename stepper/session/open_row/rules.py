@@ -17,6 +17,8 @@ from stepper.session.decision import Decision, Refusal
 from stepper.session.events import RowAnswered, RowSaid
 from stepper.session.state import OpenAnswer, OpenWork, State
 
+_BY_KEYBOARD = "Its count is not enough: it is settled at the keyboard, by stepper settle."
+_BY_COUNT = "Say next step after each round of it, and then the count."
 MOST_ROWS = 1000
 """Rows that may be worked by the words of one row; more is a slip of the tongue. Chosen here."""
 
@@ -34,11 +36,11 @@ def rows_done(plan: Plan, state: State, cue: RoundsDone) -> Decision:
 def _rows(plan: Plan, state: State, cue: Cue, more: int) -> Decision:
     row = _row(plan)
     if row.trouble:
-        return Refusal(sentence=at_the_keyboard(row))
+        return Refusal(sentence=_BY_KEYBOARD)
     rows = _said(state).rows + more
     if not 0 < more <= rows <= MOST_ROWS:
         return Refusal(sentence="Say how many rounds are done.")
-    return (RowSaid(at=cue.at, work=OpenWork(rows=rows, declined=True)),)
+    return (RowSaid(at=cue.at, said=OpenWork(rows=rows, declined=True)),)
 
 
 def back(plan: Plan, state: State, cue: Back) -> Decision:
@@ -46,9 +48,9 @@ def back(plan: Plan, state: State, cue: Back) -> Decision:
     work = _said(state)
     if work.rows:
         fewer = replace(work, rows=work.rows - 1, stitches=None, idle=False)
-        return (RowSaid(at=cue.at, work=fewer if fewer.rows else OpenWork()),)
+        return (RowSaid(at=cue.at, said=fewer if fewer.rows else OpenWork()),)
     if work != OpenWork():
-        return (RowSaid(at=cue.at, work=OpenWork()),)
+        return (RowSaid(at=cue.at, said=OpenWork()),)
     return moves.go_back(plan, state, cue)
 
 
@@ -58,13 +60,13 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
         return bare_number.take_count(plan, state, cue)
     row, work = _row(plan), _said(state)
     if row.trouble:
-        return Refusal(sentence=at_the_keyboard(row))
+        return Refusal(sentence=_BY_KEYBOARD)
     if not (work.rows or _rows_proposed(row)):
         return Refusal(sentence="First its rounds: say next step after each, or: three rounds done.")
     most = 3 * max(1, plan.count_before(len(plan.rounds)))
     if not 0 < cue.stitches <= most:
-        return Refusal(sentence=f"{cue.stitches} cannot be kept: say how many stitches are on the needles.")
-    return (RowSaid(at=cue.at, work=replace(work, stitches=cue.stitches, idle=False)),)
+        return Refusal(sentence=f"{cue.stitches} cannot be. Say how many stitches are on the needles.")
+    return (RowSaid(at=cue.at, said=replace(work, stitches=cue.stitches, idle=False)),)
 
 
 def yes(plan: Plan, state: State, cue: Yes) -> Decision:
@@ -83,7 +85,7 @@ def yes(plan: Plan, state: State, cue: Yes) -> Decision:
             return _answered(cue, row, OpenAnswer(kind=OpenKind.ROWS, rows=rows, stitches=stitches))
         return Refusal(sentence="Say the count after them.")
     if row.proposed is None or work.declined:
-        return Refusal(sentence=at_the_keyboard(row) if row.trouble else how_to_answer(row))
+        return Refusal(sentence=_BY_KEYBOARD if row.trouble else _BY_COUNT)
     return _answered(cue, row, OpenAnswer(kind=row.proposed.kind))
 
 
@@ -95,12 +97,12 @@ def no(plan: Plan, state: State, cue: No) -> Decision:
     if cue.later or cue.unsure:
         return Refusal(sentence="Then it waits here: behind it nothing is known yet.")
     if work.stitches is not None or work.idle:
-        return (RowSaid(at=cue.at, work=replace(work, stitches=None, idle=False)),)
+        return (RowSaid(at=cue.at, said=replace(work, stitches=None, idle=False)),)
     if work.rows:
         return Refusal(sentence="Say the count after them, or go back.")
     if row.proposed is not None and not work.declined:
-        return (RowSaid(at=cue.at, work=OpenWork(declined=True)),)
-    return (RowSaid(at=cue.at, work=replace(work, idle=True)),)
+        return (RowSaid(at=cue.at, said=OpenWork(declined=True)),)
+    return (RowSaid(at=cue.at, said=replace(work, idle=True)),)
 
 
 def not_before(plan: Plan, state: State, cue: Cue) -> Decision:
@@ -108,19 +110,8 @@ def not_before(plan: Plan, state: State, cue: Cue) -> Decision:
     return Refusal(sentence="First the row that I do not read. To hear it, say: again.")
 
 
-def how_to_answer(row: OpenRow) -> str:
-    """Return how a row is answered whose page does not say enough."""
-    word = "row" if row.flat else "round"
-    return f"Knit it by its words: next step after each {word}, then the count. Is nothing knitted, say no."
-
-
-def at_the_keyboard(row: OpenRow) -> str:
-    """Return why a row cannot be kept by its count, and what to do."""
-    return f"{row.trouble} It is settled at the keyboard: stepper settle. Is nothing knitted for it, say no."
-
-
 def _answered(cue: Cue, row: OpenRow, answer: OpenAnswer) -> Decision:
-    return (RowAnswered(at=cue.at, answer=answer, words=row.words),)
+    return (RowAnswered(at=cue.at, meant=answer, words=row.words),)
 
 
 def _row(plan: Plan) -> OpenRow:

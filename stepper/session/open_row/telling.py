@@ -69,7 +69,7 @@ def tell_row_said(plan: Plan, before: State, event: RowSaid, after: State) -> It
 
 def settle_row(plan: Plan, before: State, event: RowAnswered, after: State) -> Iterator[Effect]:
     """Have the row written as she answered it."""
-    yield SettleRow(answer=event.answer)
+    yield SettleRow(answer=event.meant)
 
 
 def tell_ahead(plan: Plan, index: int) -> Iterator[Effect]:

@@ -1,0 +1,67 @@
+"""A row that is not read is said as the page prints it, and what it may be in a few words."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from stepper.language.effect_words import tell_effect
+from stepper.language.open_words import say_proposed
+from stepper.plan.model import OpenKind, Proposed
+from stepper.session.open_row.telling import TellOpenAhead, TellOpenRow, TellSettled, TellSoFar
+from stepper.session.state import OpenWork
+from tests.session.open_row.evening import ROW, cowl
+from tests.tables import each_row
+
+
+@each_row(
+    ("proposed", "flat", "said"),
+    [
+        (Proposed(kind=OpenKind.ROWS, rows=1, stitches=54, printed=True), False, "1 round, 54 stitches after it as printed"),
+        (Proposed(kind=OpenKind.ROWS, rows=4, stitches=1), True, "4 rows, 1 stitch after them as before"),
+        (
+            Proposed(kind=OpenKind.ROWS, lasts="until piece measures 12 cm", stitches=60),
+            False,
+            "rounds until piece measures 12 cm, 60 stitches after them as before",
+        ),
+        (Proposed(kind=OpenKind.IDLE), False, "nothing to knit"),
+        (Proposed(kind=OpenKind.CAST_ON, moved="38"), False, "38 stitches cast on"),
+        (Proposed(kind=OpenKind.PICK_UP, moved="31"), False, "31 stitches picked up"),
+        (Proposed(kind=OpenKind.HOLD, moved="8 for thumb", stitches=32), False, "8 for thumb on hold, 32 stitches left"),
+        (Proposed(kind=OpenKind.BIND_OFF), False, "all stitches bound off"),
+        (Proposed(kind=OpenKind.AGAIN, part="left sleeve"), False, "left sleeve once more"),
+    ],
+)
+def test_each_kind_of_proposal_is_said_with_its_numbers(proposed: Proposed, flat: bool, said: str) -> None:
+    """She says yes to it or no: so all that will be written is said."""
+    assert say_proposed(proposed, flat=flat) == said
+    asked = tell_effect(TellOpenRow(row=replace(ROW, proposed=proposed, flat=flat), work=OpenWork(), brief=True), cowl())
+    assert "is that so?" in asked
+
+
+def test_what_comes_first_is_said_first_and_the_words_as_they_are_printed() -> None:
+    """A note's "Note:" is the file's, not the page's; three dots stand for the rest of a sentence."""
+    row = replace(ROW, remarks=("change to 4 mm needles.",), words="Note: Twirl the loops …")
+    said = tell_effect(TellOpenRow(row=row, work=OpenWork()), cowl())
+    assert said.startswith("Change to 4 mm needles. Body goes on with words that I do not read: Twirl the loops. Knit it")
+
+
+def test_why_a_count_is_not_enough_is_said_with_what_to_do() -> None:
+    """She stops there, with the needles in her hands."""
+    said = tell_effect(TellOpenRow(row=replace(ROW, trouble="It turns in the row."), work=OpenWork(), brief=True), cowl())
+    assert said == (
+        "It turns in the row. Stepper settle asks about it, at the keyboard. Is nothing knitted, say no."
+    )
+
+
+def test_the_row_ahead_the_answer_kept_and_what_is_not_known() -> None:
+    """Each in one line."""
+    garment = cowl()
+    assert tell_effect(TellOpenAhead(row=ROW), garment) == (
+        "Behind this comes a row that I do not read: Twirl the loops over the thumb. "
+        "Look whether it speaks of what you knit now."
+    )
+    assert tell_effect(TellSettled(), garment) == "Kept so."
+    assert tell_effect(TellSoFar(row=ROW, known=True), garment) == "That is as far as the pattern is read."
+    assert tell_effect(TellSoFar(row=ROW, known=False), garment) == (
+        "That is not known while a row of the pattern is not read."
+    )

@@ -1,0 +1,94 @@
+"""A garment is worked out as far as it is read, and not a round further."""
+
+from __future__ import annotations
+
+from stepper.plan.as_far import plan_as_far
+from stepper.plan.model import Plan
+from stepper.project.page.unread.left_open import LeftKind, find_left_open
+from stepper.project.reader import read_project
+from tests.project.samples import project
+from tests.tables import each_row
+
+MARK = "# LOOK (row 3 of the text)."
+
+
+def as_far(work: str, size: str = "M") -> Plan | None:
+    """Work out lines up to the first that is open."""
+    text = project(work, size=size)
+    reading = read_project(text)
+    found = reading.project or reading.partial
+    assert found is not None
+    left = find_left_open(text)
+    marked = {
+        row for each in left if each.kind is LeftKind.ROW for row in range(each.first, each.last + 1)
+    }
+    return plan_as_far(found, marked | {each.line for each in reading.problems})
+
+
+@each_row(
+    ("work", "rounds", "words"),
+    [
+        (f"Cast on 40 sts.\n{MARK}\nNote: Twirl them.\nKnit 4 rounds.", 1, "Note: Twirl them."),
+        ("Cast on 40 sts.\nJoin in the round.\nTwirl them.\nKnit 4 rounds.", 1, "Twirl them."),
+        ("Cast on 40 sts.\nJoin in the round.\nKnit 3 rounds.\nKnit 1 round. 44 sts.\nKnit 9 rounds.", 4, "Knit 1"),
+        ("Cast on 40 sts.\nJoin.\nKnit 3 rounds.\n*K3, p4; rep from * around.\nTwirl them.", 4, "*K3, p4"),
+        (f"Cast on 40 sts.\nKnit 8 rows.\n{MARK}\nNote: At the same time twirl them.", 1, "Knit 8 rows."),
+        (f"Cast on 40 sts.\nKnit 8 rows.\n{MARK}\nNote: When piece measures 3 cm, twirl.", 1, "Knit 8 rows."),
+        (f"Cast on 40 sts.\nRow 1: Knit.\nRow 2: Purl.\n{MARK}\nNote: Row 3: Twirl.\nRow 4: Purl.", 3, "Note: Row 3"),
+    ],
+)
+def test_it_ends_at_the_first_row_that_is_not_read_or_does_not_fit(work: str, rounds: int, words: str) -> None:
+    """What hangs on such a row, and what only seems not to, is not announced before the row is known.
+
+    A row that may begin above it ends the plan before the line above: knitted straight to its end, that would be
+    wrong by the time the row is heard.
+    """
+    plan = as_far(work)
+    assert plan is not None
+    assert plan.open is not None
+    assert len(plan.rounds) == rounds
+    assert plan.open.words.startswith(words)
+    assert plan.open.section == "body"
+    assert {each.of for each in plan.rounds} == {0}
+    assert plan.rounds[-1].numbered == str(plan.rounds[-1].number)
+
+
+def test_a_piece_that_is_made_twice_is_not_made_again_before_it_is_read_to_its_end() -> None:
+    """Or a sleeve would be begun a second time in the middle of the first."""
+    plan = as_far(f"Make 2.\nCast on 40 sts.\nKnit 4 rows.\n{MARK}\nNote: Twirl them.\nBind off.")
+    assert plan is not None
+    assert len(plan.rounds) == 5
+
+
+def test_a_row_of_other_sizes_ends_nothing() -> None:
+    """She never comes to it."""
+    work = "Cast on 40 sts.\nKnit 2 rows.\nSize L only: *K7, p7; rep from * to end.\nKnit 2 rows.\nBind off."
+    mine, other = as_far(work, size="M"), as_far(work, size="L")
+    assert mine is not None
+    assert mine.open is None
+    assert other is not None
+    assert other.open is not None
+    assert other.open.words.startswith("*K7, p7")
+
+
+def test_what_fits_in_the_size_she_knits_is_no_end_though_it_does_not_in_another() -> None:
+    """The others are not claimed: only hers is worked out."""
+    work = "Cast on 40 (44, 48) sts.\nKnit 1 row. 40 (45, 48) sts.\nBind off."
+    fits, other = as_far(work, size="S"), as_far(work, size="M")
+    assert fits is not None
+    assert fits.open is None
+    assert other is not None
+    assert other.open is not None
+
+
+def test_remarks_in_front_of_the_row_are_kept_for_it() -> None:
+    """ "Change to 4 mm needles." is done before the row, whatever that is."""
+    plan = as_far(f"Cast on 40 sts.\nChange to 4.5 mm needle.\n{MARK}\nNote: Twirl them.")
+    assert plan is not None
+    assert plan.open is not None
+    assert any("4.5 mm" in each for each in plan.open.remarks)
+
+
+def test_nothing_is_planned_where_no_round_stands_above_the_first_open_row() -> None:
+    """Nor where what does not fit is no row of the pattern."""
+    assert as_far(f"{MARK}\nNote: Twirl on 40 sts.\nKnit 4 rows.") is None

@@ -1,0 +1,54 @@
+"""Once a row is settled the knitting goes on behind what is knitted of it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from stepper.plan.model import Plan
+from stepper.session.cues import Next
+from stepper.session.machine import Session
+from stepper.session.state import OpenWork
+from tests.plans import plan
+from tests.playbook import AT
+from tests.session.open_row.evening import cowl, evening
+from tests.tables import each_row
+
+OWN = "Twirl the loops over the thumb"
+
+
+def gone_on(own: int) -> Plan:
+    """Return the garment as it goes on, with so many rounds by the words."""
+    made = plan(("body", ["co40", "k40", "k40", *["k40"] * own, "p40", "bo40"]))
+    rounds = tuple(
+        replace(each, words=OWN) if 3 <= each.index < 3 + own else each for each in made.rounds
+    )
+    return replace(made, rounds=rounds)
+
+
+def settle(session: Session, new: Plan) -> Session:
+    """Go on with a plan."""
+    session.adopt(session.consider_plan(new, AT, "new", settled=True))
+    return session
+
+
+@each_row(
+    ("worked", "own", "index"),
+    [(0, 1, 3), (2, 2, 5), (2, 3, 5), (3, 2, 3), (1, 0, 3)],
+)
+def test_the_place_is_behind_the_rows_that_are_knitted(worked: int, own: int, index: int) -> None:
+    """Those she counted by "next step", if the file has them as rows by the words; none if it has fewer."""
+    session = evening(cowl())
+    for _ in range(worked):
+        session.adopt(session.consider(Next(at=AT)))
+    settle(session, gone_on(own))
+    assert session.state.place.index == index
+    assert session.state.knitting.open is None
+    assert session.state.fingerprint == "new"
+
+
+def test_a_round_that_is_read_is_nothing_of_the_row() -> None:
+    """Who changes the file in the middle goes on where she is, whatever was said of the row before."""
+    session = evening(cowl(), index=1)
+    session = Session(session.base, replace(session.state, knitting=replace(session.state.knitting, open=OpenWork(rows=2))))
+    settle(session, gone_on(2))
+    assert session.state.place.index == 1

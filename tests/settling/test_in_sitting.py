@@ -1,0 +1,209 @@
+"""A row at which a sitting stands is written as she answered it, or the file stays as it was."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from stepper.plan.model import OpenKind, Proposed
+from stepper.session.state import OpenAnswer
+from stepper.settling.in_sitting import OpenRows
+from stepper.sitting.project_file import load_as_far
+from tests.project.samples import begun_from_page
+
+LOOK = "# LOOK (row {} of the text)."
+AS_PROPOSED = {kind: OpenAnswer(kind=kind) for kind in OpenKind}
+
+
+def rows_of(tmp_path: Path, words: str, *, sizes: str = "one", behind: str = "Knit 2 rounds.") -> OpenRows:
+    """Return what settles a row behind a cast-on of 40 stitches."""
+    path = tmp_path / "hat.yaml"
+    work = f"Cast on 40 sts.\nJoin in the round.\nKnit 2 rounds.\n{LOOK.format(7)}\nNote: {words}\n{behind}"
+    path.write_text(begun_from_page(work, sizes=sizes, size=sizes.split()[0]), encoding="utf-8")
+    loaded = load_as_far(path)
+    assert loaded is not None
+    return OpenRows(loaded)
+
+
+def text_of(rows: OpenRows) -> str:
+    """Return the file as it is now."""
+    return rows.loaded.path.read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize(
+    ("words", "proposed", "written", "rounds"),
+    [
+        (
+            "Next rnd: Twirl k2 in loops. 36 sts.",
+            Proposed(kind=OpenKind.ROWS, rows=1, stitches=36, printed=True),
+            "Next rnd: Own words: Twirl k2 in loops. 36 sts.",
+            6,
+        ),
+        (
+            "Twirl the loops for 4 rounds.",
+            Proposed(kind=OpenKind.ROWS, rows=4, stitches=40),
+            "Own words, 4 rounds: Twirl the loops for 4 rounds.",
+            9,
+        ),
+        (
+            "You will twirl this later.",
+            Proposed(kind=OpenKind.IDLE),
+            "Note: You will twirl this later.",
+            5,
+        ),
+        (
+            "Slip next 8 twirls sts to a stitch holder for thumb.",
+            Proposed(kind=OpenKind.HOLD, moved="8 for thumb", stitches=32),
+            "Own words, hold 8 sts for thumb: Slip next 8 twirls sts to a stitch holder for thumb.",
+            6,
+        ),
+    ],
+)
+def test_what_it_seems_to_be_is_proposed_and_kept_with_a_yes(
+    tmp_path: Path, words: str, proposed: Proposed, written: str, rounds: int
+) -> None:
+    """As `stepper settle` keeps it with Enter; the plan then goes on to the end."""
+    rows = rows_of(tmp_path, words)
+    row = rows.loaded.plan.open
+    assert row is not None
+    assert (row.words, row.trouble, row.proposed) == (words, "", proposed)
+    after = rows.settle(AS_PROPOSED[proposed.kind])
+    assert not isinstance(after, str), after
+    assert f"      {written}\n" in text_of(rows)
+    assert "LOOK" not in text_of(rows)
+    assert after.plan.open is None
+    assert len(after.plan.rounds) == rounds
+    assert after is rows.loaded
+
+
+@pytest.mark.parametrize(
+    ("words", "answer", "written"),
+    [
+        ("Twirl k2 in loops.", OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=44), ["Own words: Twirl k2 in loops. 44 sts."]),
+        ("Twirl k2 in loops.", OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40), ["Own words: Twirl k2 in loops."]),
+        ("Twirl k2 in loops.", OpenAnswer(kind=OpenKind.ROWS, rows=6, stitches=40), ["Own words, 6 rounds: Twirl k2 in loops."]),
+        (
+            "Twirl k2 in loops.",
+            OpenAnswer(kind=OpenKind.ROWS, rows=3, stitches=30),
+            [
+                "Note: Twirl k2 in loops.",
+                "Own words: by the words above, row 1 of 3. 40 sts.",
+                "Own words: by the words above, row 2 of 3. 40 sts.",
+                "Own words: by the words above, row 3 of 3. 30 sts.",
+            ],
+        ),
+        ("Twirl k2 in loops. 44 sts.", OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=42), ["Own words: Twirl k2 in loops. 44 sts. 42 sts."]),
+        ("Twirl k2 in loops.", OpenAnswer(kind=OpenKind.IDLE), ["Note: Twirl k2 in loops."]),
+    ],
+)
+def test_what_she_counted_is_written(tmp_path: Path, words: str, answer: OpenAnswer, written: list[str]) -> None:
+    """The count is hers; of several rounds only the number after the last is known, and stands there."""
+    rows = rows_of(tmp_path, words)
+    after = rows.settle(answer)
+    assert not isinstance(after, str), after
+    assert "\n".join(f"      {row}" for row in written) + "\n" in text_of(rows)
+    if answer.kind is OpenKind.ROWS:
+        assert after.plan.rounds[2 + answer.rows].after == answer.stitches
+
+
+def test_a_number_of_hers_is_kept_for_her_size_alone_and_a_printed_one_for_all(tmp_path: Path) -> None:
+    """A single number would be wrong for the others, and they are no longer claimed."""
+    words = "Next rnd: Twirl in loops. 36 (36, 36) sts."
+    printed = rows_of(tmp_path, words, sizes="S (M, L)")
+    assert printed.loaded.plan.open is not None
+    assert printed.loaded.plan.open.proposed == Proposed(
+        kind=OpenKind.ROWS, rows=1, stitches=36, printed=True
+    )
+    printed.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=36))
+    assert "only:" not in text_of(printed)
+    assert "Own words: Twirl in loops. 36 (36, 36) sts." in text_of(printed)
+    other = rows_of(tmp_path, words, sizes="S (M, L)")
+    other.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=34))
+    assert "only: S" in text_of(other)
+    assert "34 sts." in text_of(other)
+
+
+def test_a_row_of_several_kinds_is_taken_sentence_by_sentence(tmp_path: Path) -> None:
+    """She is asked of the first, and the next waits under its own mark."""
+    rows = rows_of(tmp_path, "Twirl k2 in loops. Bind off rem sts.")
+    assert rows.loaded.plan.open is not None
+    first = rows.loaded.plan.open.words
+    assert first == "Twirl k2 in loops."
+    after = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40))
+    assert not isinstance(after, str)
+    assert after.plan.open is not None
+    assert after.plan.open.words.startswith("Bind off rem")
+
+
+@pytest.mark.parametrize(
+    ("words", "why"),
+    [
+        ("Knit 20 twirls, turn, and go back.", "turn"),
+        ("Join in the round with a twirl.", "rounds"),
+    ],
+)
+def test_what_later_rows_hang_on_is_no_matter_of_a_count(tmp_path: Path, words: str, why: str) -> None:
+    """Kept by its count it would leave the program in the wrong: rows for rounds, a turn that nobody closes."""
+    rows = rows_of(tmp_path, words)
+    row = rows.loaded.plan.open
+    assert row is not None
+    assert row.proposed is None
+    assert why in row.trouble.lower()
+    before = text_of(rows)
+    assert isinstance(rows.settle(OpenAnswer(kind=OpenKind.BIND_OFF)), str)
+    assert text_of(rows) == before
+
+
+def test_a_line_that_is_read_and_does_not_fit_is_kept_by_her_count_too(tmp_path: Path) -> None:
+    """Behind words of her own nothing may be as the page thinks it is."""
+    rows = rows_of(tmp_path, "Twirl k2 in loops.", behind="*K3, p4; rep from * around.\nKnit 1 round.")
+    after = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40))
+    assert not isinstance(after, str)
+    assert after.plan.open is not None
+    assert after.plan.open.words == "*K3, p4; rep from * around."
+    after = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40))
+    assert not isinstance(after, str)
+    assert after.plan.open is None
+
+
+def test_a_file_that_another_changes_meanwhile_is_left_alone(tmp_path: Path) -> None:
+    """What she answered was of what stood there before."""
+    rows = rows_of(tmp_path, "Twirl k2 in loops.")
+    path = rows.loaded.path
+    path.write_text(path.read_text() + "# mine\n")
+    assert isinstance(rows.settle(OpenAnswer(kind=OpenKind.IDLE)), str)
+    assert path.read_text().endswith("# mine\n")
+
+
+def test_line_ends_of_windows_stay(tmp_path: Path) -> None:
+    """As in every file that is settled."""
+    rows = rows_of(tmp_path, "Twirl k2 in loops.")
+    path = rows.loaded.path
+    path.write_bytes(path.read_bytes().replace(b"\n", b"\r\n"))
+    loaded = load_as_far(path)
+    assert loaded is not None
+    again = OpenRows(loaded)
+    after = again.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=44))
+    assert not isinstance(after, str)
+    raw = path.read_bytes()
+    assert raw.count(b"\n") == raw.count(b"\r\n")
+
+
+def test_a_file_that_goes_to_its_end_is_described_as_it_is(tmp_path: Path) -> None:
+    """There is nothing to ask of it."""
+    rows = rows_of(tmp_path, "Twirl k2 in loops.")
+    after = rows.settle(OpenAnswer(kind=OpenKind.IDLE))
+    assert not isinstance(after, str)
+    assert OpenRows.describe(after) is after
+
+
+@pytest.mark.parametrize("words", ["Twirl k2 in loops.", "Work to end, k2tog twirl."])
+def test_nothing_is_asked_on_the_terminal(
+    tmp_path: Path, words: str, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The full screen is there: a question printed into it would be lost, and wait for ever."""
+    monkeypatch.setattr("sys.stdin", None)
+    rows = rows_of(tmp_path, words)
+    rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=2, stitches=41))
+    assert capsys.readouterr() == ("", "")
