@@ -117,8 +117,8 @@ def _load(args: argparse.Namespace) -> tuple[LoadedProject, OpenRows | None]:
         with patience(f"Working out {args.file.name} as far as it is read", lasting=args.plain):
             loaded = load_as_far(args.file)
         if loaded is None and can_ask() and tell_how_far(args.file, 0):
-            print_folded(["First what stands in front of the pattern."])
-            Settling(path=args.file, front_only=True).run()
+            print_folded(["First what has to be known before the first round."])
+            Settling(path=args.file, to_begin=True).run()
             loaded = load_as_far(args.file)
         if loaded is None or _is_past(loaded):
             raise

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from stepper.craft.even.manners import Manner
 from stepper.project.page.file_text import is_from_page
-from stepper.project.page.unread.left_open import LeftKind, find_left_open
+from stepper.project.page.unread.left_open import find_left_open
 from stepper.project.yaml_file.source import read_text
 from stepper.sitting.patience import patience
 from stepper.sitting.project_file import LoadedProject, load_as_far, load_project
@@ -41,13 +41,12 @@ def tell_how_far(path: Path, places: int) -> str:
     if loaded is not None:
         return f"{tell_as_far(loaded, places)} stepper knit {path}"
     text = read_text(path)
-    kinds = {left.kind for left in find_left_open(text)}
-    if kinds - {LeftKind.ROW} and LeftKind.ROW in kinds and is_from_page(text):
-        return (
-            "Once its size and what stands in front of the pattern are settled, it can be knitted as far "
-            f"as it is read: stepper knit {path}"
-        )
-    return ""
+    if not is_from_page(text) or not find_left_open(text):
+        return ""
+    return (
+        "Once its size, what stands in front of the pattern and its first row are settled, it can be knitted "
+        f"as far as it is read: stepper knit {path}"
+    )
 
 
 def tell_as_far(loaded: LoadedProject, places: int) -> str:

@@ -61,7 +61,8 @@ def _ask(effect: TellOpenRow) -> str:
         said = say_proposed(
             Proposed(kind=OpenKind.ROWS, rows=rows, stitches=work.stitches, printed=True), flat=row.flat
         )
-        return f"{said.removesuffix(' as printed')}: is that so?"
+        besides = f", {row.besides}" if row.besides else ""
+        return f"{said.removesuffix(' as printed')}{besides}: is that so?"
     if work.rows:
         done = f"{sentence_case(word)} {work.rows} of these words is done."
         if effect.fits and proposed is not None:

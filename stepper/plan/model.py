@@ -258,6 +258,8 @@ class OpenRow:
     """The row as the page prints it."""
     trouble: str = ""
     """Why it cannot be kept by its count alone, as a sentence; empty if it can."""
+    besides: str = ""
+    """What she says yes to besides its count, as it is said: "in rounds from here"; empty for nothing."""
     proposed: Proposed | None = None
     """What it is likely to be; None where the page does not say enough."""
 

@@ -7,6 +7,7 @@ sentence by sentence.
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from typing import Final
 
@@ -18,14 +19,15 @@ from stepper.project.page.unread.kept_rows import keep_for_size, marked_rows, pu
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, line_at
 from stepper.project.page.unread.proposals import Kept
 from stepper.project.problems import UnsoundFileError
-from stepper.project.reading.own_words import find_depended_on
+from stepper.project.reading.own_words import find_depended_on, turns_at_its_end
 from stepper.project.yaml_file.source import read_picture
 from stepper.records import dataclass
+from stepper.regex import regex
 from stepper.session.state import OpenAnswer
 from stepper.settling.file_in_hand import FileInHand, read_lines, take_in_hand, write_whole
 from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
 from stepper.settling.replies import Reply, propose_reply
-from stepper.settling.rows_asked import RowAsked, look_at
+from stepper.settling.rows_asked import RowAsked, bound_off_at_edge, look_at
 from stepper.settling.written_rows import write_reply
 from stepper.sitting.project_file import LoadedProject, load_as_far, load_project
 
@@ -40,6 +42,7 @@ _KINDS: Final = {
     Kept.AGAIN: OpenKind.AGAIN,
 }
 """What may be proposed, and as what; the rest is settled at the keyboard."""
+_JOINS: Final = regex(r"\bjoin(?:ing|ed)?\b[^.]*\bround\b", re.I)
 _CHANGED: Final = "The file was changed meanwhile. Stop, and begin again: you go on where you are."
 
 
@@ -80,7 +83,8 @@ class OpenRows:
         told = replace(
             row,
             words=looked.asked.left.text,
-            trouble=_why_not_by_count(looked.asked),
+            trouble=why_not_by_count(looked.asked),
+            besides=_besides(looked.asked),
             proposed=_proposed(looked) if looked.reply is not None else None,
         )
         return replace(loaded, plan=replace(loaded.plan, open=told))
@@ -109,7 +113,7 @@ class OpenRows:
         if reply is None:
             return "It cannot be kept so. Settle it at the keyboard: stepper settle."
         _keep_for_her_size(reply, looked.file)
-        written = write_reply(reply, looked.asked, looked.file)
+        written = write_reply(reply, looked.asked, looked.file, behind=_behind(answer, looked))
         if not written.text:
             return f"It cannot be kept so: {(written.trouble or ('it is not read then.',))[0]}"
         misfit = _misfit(written.text, looked.asked.left.first, len(written.rows), looked.file)
@@ -188,12 +192,35 @@ def _is_idle(reply: Reply | None) -> bool:
     return reply is not None and reply.kept in (Kept.NOTE, Kept.OUT)
 
 
-def _why_not_by_count(asked: RowAsked) -> str:
-    """Return why the words cannot be kept by how many rows and stitches they come to; empty if they can."""
-    if asked.refused:
-        return asked.refused
+def why_not_by_count(asked: RowAsked) -> str:
+    """Return why a row cannot be kept by how many rows and stitches it comes to; empty if it can.
+
+    What goes on hold or is worked besides is in her count. Of a turn in rows it is not known which side faces
+    her then, and what is bound off in the middle leaves two pieces.
+    """
+    words, flat = asked.left.text, asked.so_far.flat
+    depended = find_depended_on(words)
+    if "turn" in depended and flat is not False and not turns_at_its_end(words):
+        return _sentence(depended["turn"])
+    if "go" in depended and (flat is False or not bound_off_at_edge(words)):
+        return _sentence(depended["go"])
+    return ""
+
+
+def _sentence(told: str) -> str:
+    return f"It cannot be kept by a count: {told}"
+
+
+def _besides(asked: RowAsked) -> str:
+    """Return what she says yes to besides the count of a row."""
     depended = find_depended_on(asked.left.text)
-    return next(iter(depended.values()), "")
+    if "join" in depended:
+        return f"in {'rounds' if _joins(asked) else 'rows'} from here"
+    return "every turn closed" if "turn" in depended and asked.so_far.flat is False else ""
+
+
+def _joins(asked: RowAsked) -> bool:
+    return _JOINS.search(asked.left.text) is not None
 
 
 def _proposed(looked: _Looked) -> Proposed:
@@ -233,7 +260,11 @@ def _counted(answer: OpenAnswer, looked: _Looked) -> Reply:
     count = proposed.count
     printed = count is not None and (count.each[-1] if count.each else numbers.after(count.text)) == stitches
     as_proposed = rows == proposed.rows and printed
-    if count is None or not as_proposed:
+    if find_depended_on(looked.asked.left.text):  # its words stand as a note, and rows by them below
+        here = numbers.before or stitches
+        count = CountAnswer(each=(*(here,) * (answer.rows - 1), stitches))
+        typed += [AnsweredNumber(values=(stitches,))] if stitches != here else []
+    elif count is None or not as_proposed:
         single = AnsweredNumber(values=(stitches,))
         before = numbers.before
         same = stitches == before
@@ -243,6 +274,15 @@ def _counted(answer: OpenAnswer, looked: _Looked) -> Reply:
         count = CountAnswer(text=text, each=each)
         typed += [single] if not same and (changes or not printed) else []
     return Reply(kept=Kept.ROWS, numbers=RowNumbers(rows=rows, count=count, typed=tuple(typed)))
+
+
+def _behind(answer: OpenAnswer, looked: _Looked) -> tuple[str, ...]:
+    """Return what is written behind the rows that she counted: that rounds follow rows, or rows rounds."""
+    if answer.kind is not OpenKind.ROWS or answer.stitches is None:
+        return ()
+    if "join" not in find_depended_on(looked.asked.left.text):
+        return ()
+    return ("Join in the round.",) if _joins(looked.asked) else ("Work flat.",)
 
 
 def _keep_for_her_size(reply: Reply, file: FileInHand) -> None:

@@ -18,13 +18,12 @@ from stepper.project.page.unread.kept_rows import (
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, lines_below
 from stepper.project.page.unread.proposals import Kept
 from stepper.project.reading.own_words import find_depended_on
-from stepper.regex import regex
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.mend_questions import ask_mended
 from stepper.settling.number_questions import NumberQuestions
 from stepper.settling.prompting import BackAsked, ask_right, ask_yes, read_line, turn_away
 from stepper.settling.replies import Reply, ask_kind
-from stepper.settling.rows_asked import ROW_BY_ROW, RowAsked
+from stepper.settling.rows_asked import ROW_BY_ROW, RowAsked, bound_off_at_edge
 from stepper.settling.same_part import ask_part, rows_again, tell_part
 from stepper.settling.written_rows import forms_of, write_first_read
 from stepper.sitting.folding import print_folded
@@ -207,12 +206,6 @@ def _keep(reply: Reply, asked: RowAsked, numbers: NumberQuestions) -> Sequence[t
     return forms_of(reply, asked)
 
 
-_OFF: Final = regex(r"\b(?:(?:bind|cast)(?:ing)?[\s-]+off|bound[\s-]+off|BO)\b(?:sts?\.|[^.;])*", re.I)
-_AT_EDGE: Final = regex(
-    r"\bat\s+(?:the\s+)?(?:beg|start\b|(?:each|both|either)\s+(?:end|side)|(?:[a-z]+\s+)?edges?\b)", re.I
-)
-
-
 def _may_be_rows(words: str, depended: Mapping[str, str], asked: RowAsked) -> bool:
     """Return whether words that later rows depend on may be kept as rows, each with its count; tell why not.
 
@@ -221,8 +214,8 @@ def _may_be_rows(words: str, depended: Mapping[str, str], asked: RowAsked) -> bo
     no = [why for kind, why in depended.items() if kind not in ROW_BY_ROW]
     if not no and asked.so_far.flat is False and "go" in depended:
         no = [depended["go"]]  # a round has no edge
-    at_edge = all(_AT_EDGE.search(found) for found in _OFF.findall(words))
-    if not no and not at_edge and not ask_yes("Are all stitches bound off at an edge of the piece?", ""):
+    asks = not no and not bound_off_at_edge(words)
+    if asks and not ask_yes("Are all stitches bound off at an edge of the piece?", ""):
         no = [depended["go"]]
     how = "Type it so that it is read, or say later."
     print_folded([f"It cannot be kept as rows: {why} {how}" for why in no[:1]])

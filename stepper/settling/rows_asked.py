@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from typing import Final
 
@@ -13,11 +14,18 @@ from stepper.project.page.unread.proposals import Kept, Proposal, propose
 from stepper.project.page.unread.same_lines import SamePart, find_same
 from stepper.project.reading.own_words import find_depended_on, find_own_row, words_refused
 from stepper.records import dataclass
+from stepper.regex import regex
 
 _IN_FRONT: Final = "stands in front of the pattern"
 """What the mark says of text between a stitch pattern and the first part: mostly remarks."""
 ROW_BY_ROW: Final = {"go", "at once"}
 """What rows may say that are kept one by one, each with its count."""
+
+
+_OFF: Final = regex(r"\b(?:(?:bind|cast)(?:ing)?[\s-]+off|bound[\s-]+off|BO)\b(?:sts?\.|[^.;])*", re.I)
+_AT_EDGE: Final = regex(
+    r"\bat\s+(?:the\s+)?(?:beg|start\b|(?:each|both|either)\s+(?:end|side)|(?:[a-z]+\s+)?edges?\b)", re.I
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -72,6 +80,11 @@ def look_at(left: LeftOpen, text: str) -> RowAsked:
     mends = find_mends(left.text) if open_row else ()
     same = find_same(left.text, text, left.first) if open_row else None
     return RowAsked(left=left, so_far=so_far, proposal=proposal, refused=refused, mends=mends, same=same)
+
+
+def bound_off_at_edge(words: str) -> bool:
+    """Return whether all stitches that some words bind off are at an edge, so that whole rows are left."""
+    return all(_AT_EDGE.search(found) for found in _OFF.findall(words))
 
 
 def is_remark(left: LeftOpen) -> bool:

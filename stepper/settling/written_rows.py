@@ -63,18 +63,22 @@ def forms_of(reply: Reply, asked: RowAsked) -> Forms:
     return _each_alone((*(write_numbered(words, text) if by_number else ()), *plain))
 
 
-def write_reply(reply: Reply, asked: RowAsked, file: FileInHand) -> Written:
+def write_reply(
+    reply: Reply, asked: RowAsked, file: FileInHand, *, behind: tuple[str, ...] = ()
+) -> Written:
     """Write an open row as it was answered.
 
     Args:
         reply: The answer, with all its numbers.
         asked: The row.
         file: The file.
+        behind: Rows written behind it.
     """
     if reply.kept is Kept.AGAIN and reply.part is not None:
         rows = rows_again(reply.part, asked.left, file)
         return write_first_read((rows,) if rows else (), asked.left, file)
-    return write_first_read(forms_of(reply, asked), asked.left, file)
+    forms = [(*form, *behind) for form in forms_of(reply, asked)]
+    return write_first_read(forms, asked.left, file)
 
 
 def write_first_read(made: Sequence[Sequence[str]], left: LeftOpen, file: FileInHand) -> Written:

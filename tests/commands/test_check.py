@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from stepper.commands.main import main
+from tests.commands.garments import PAGE
 from tests.project.samples import project
 
 SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
@@ -115,3 +116,18 @@ def test_the_parts_are_told_apart_where_one_has_a_comma_in_its_name(
     path.write_text(SOUND.replace("- name: left sleeve", '- name: "sleeve, left"'), encoding="utf-8")
     assert main(["check", str(path)]) == 0
     assert "(neckband; yoke; body; sleeve, left; right sleeve)" in " ".join(capsys.readouterr().out.split())
+
+
+def test_of_a_page_it_says_how_far_it_can_be_knitted(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Beside all that is open; what stands in front of the pattern has to be settled first."""
+    path = tmp_path / "mitts.yaml"
+    path.write_text(PAGE.lstrip())
+    code, shown = check(path, capsys)
+    assert code == 1
+    assert "2 places are open in mitts.yaml. Up to line 16 it can be knitted (4 rounds); there you are asked." in shown
+    path.write_text(PAGE.lstrip().replace("size: M}", "size: M}  # LOOK: which size do you knit?"))
+    code, shown = check(path, capsys)
+    assert code == 1
+    assert "Once its size, what stands in front of the pattern and its first row are settled" in shown

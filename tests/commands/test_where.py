@@ -12,7 +12,7 @@ import pytest
 from stepper.commands.where import run
 from stepper.errors import SurroundingsError
 from stepper.store.location import journal_path
-from tests.commands.garments import CUFF, Sitting, environment, garment, stepper
+from tests.commands.garments import CUFF, PAGE, Sitting, environment, garment, stepper
 
 FIELDS = {
     "title",
@@ -190,3 +190,14 @@ class _Gone(type(Path())):  # type: ignore[misc]
 
     def iterdir(self) -> Iterator[Path]:
         raise FileNotFoundError(2, "No such file or directory")
+
+
+def test_of_a_page_that_is_not_read_to_its_end_only_what_is_known_is_told(tmp_path: Path) -> None:
+    """No hour is named, no share, and nothing is called finished."""
+    path = garment(tmp_path, PAGE, "mitts.yaml")
+    words = stepper("where", path).stdout
+    found = json.loads(stepper("where", path, "--json").stdout)
+    assert "4 rounds left in cuff" in words
+    assert "That is as far as the pattern is read." in words
+    assert "knitting left" not in words
+    assert (found["whole"], found["finished"], found["of"], found["rounds_left"]) == (False, False, 0, 4)

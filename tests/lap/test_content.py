@@ -7,6 +7,8 @@ from typing import Any
 
 from stepper.lap.content import describe_sight
 from stepper.lap.ports import Sight
+from stepper.lap.questions import NOT_READ
+from stepper.screen.course import course_of
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
 from stepper.screen.drawing.rows import text_of
 from stepper.screen.drawing.style import Terminal
@@ -15,6 +17,7 @@ from stepper.screen.view import draw_screen
 from tests.plans import plan
 from tests.screen.scenes import MOMENTS, Desk
 from tests.screen.test_view import shows_large
+from tests.session.open_row.evening import ROW
 from tests.tables import each_row
 
 LISTENING = DeviceStatus(
@@ -99,6 +102,16 @@ def test_a_finished_garment_says_so() -> None:
     assert page["step"] == ["Every round is done: 12 of 12. The garment is finished."]
     assert page["strip"] is None
     assert page["ahead"] == []
+
+
+def test_a_row_that_is_not_read_stands_in_place_of_the_step() -> None:
+    """In the words of the page, and nothing is called finished."""
+    scene = Desk().do("go to body round 3", "next").scene()
+    garment = replace(scene.plan, open=ROW)
+    sight = Sight(scene=replace(scene, course=course_of(garment)), session=Desk().conductor.session)
+    page = describe_sight(sight, here=True, room=40, speaking=False)
+    assert (page["section"], page["round"], page["step"]) == ("Body", NOT_READ, [ROW.words])
+    assert page["progress"] == []
 
 
 def test_signs_that_move_a_cursor_never_reach_a_page() -> None:

@@ -1,11 +1,12 @@
 from __future__ import annotations
 
-from stepper.lap.questions import find_question, foresee_number, say_what_number_does
+from stepper.lap.questions import NOT_READ, find_question, foresee_number, say_what_number_does
 from stepper.screen.open_questions import find_asked
 from stepper.session.cues import Choose, Count, GoTo
 from tests.plans import plan
 from tests.playbook import AT, opened, tell
 from tests.screen.scenes import Desk
+from tests.session.open_row.evening import ONE_ROUND, cowl, evening
 
 
 def says(desk: Desk) -> list[str]:
@@ -94,3 +95,15 @@ def test_a_number_is_taken_for_what_was_asked() -> None:
     for words, ask in ((["next"], "count"), (["next", "count with me"], "ten"), (["go to yoke round 2", "count is 59"], "count"), (["go to yoke round 2", "count is 59", "no loop"], "part")):
         desk = Desk().do(*words)
         assert say_what_number_does(desk.plan, desk.state).ask == ask
+
+
+def test_a_row_that_is_not_read_is_answered_by_touch() -> None:
+    """What it seems to be, with a yes and a no; a number typed is its count."""
+    garment = cowl(proposed=ONE_ROUND)
+    state = evening(garment).state
+    question = find_question(garment, state, find_asked(garment, state))
+    assert question is not None
+    assert question.title == NOT_READ
+    assert question.says == "I take it for 1 round, 36 stitches after it as printed: is that so?"
+    assert [each.ask for each in question.choices] == ["yes", "no"]
+    assert say_what_number_does(garment, state).ask == "count"

@@ -9,17 +9,20 @@ import pytest
 from stepper.plan.model import OpenKind, Proposed
 from stepper.session.state import OpenAnswer
 from stepper.settling.in_sitting import OpenRows
-from stepper.sitting.project_file import load_as_far
+from stepper.sitting.project_file import load_as_far, plan_of_text
 from tests.project.samples import begun_from_page
 
 LOOK = "# LOOK (row {} of the text)."
 AS_PROPOSED = {kind: OpenAnswer(kind=kind) for kind in OpenKind}
 
 
-def rows_of(tmp_path: Path, words: str, *, sizes: str = "one", behind: str = "Knit 2 rounds.") -> OpenRows:
+def rows_of(
+    tmp_path: Path, words: str, *, sizes: str = "one", behind: str = "Knit 2 rounds.", flat: bool = False
+) -> OpenRows:
     """Return what settles a row behind a cast-on of 40 stitches."""
     path = tmp_path / "hat.yaml"
-    work = f"Cast on 40 sts.\nJoin in the round.\nKnit 2 rounds.\n{LOOK.format(7)}\nNote: {words}\n{behind}"
+    above = "Knit 3 rows." if flat else "Join in the round.\nKnit 2 rounds."
+    work = f"Cast on 40 sts.\n{above}\n{LOOK.format(7)}\nNote: {words}\n{behind}"
     path.write_text(begun_from_page(work, sizes=sizes, size=sizes.split()[0]), encoding="utf-8")
     loaded = load_as_far(path)
     assert loaded is not None
@@ -137,22 +140,82 @@ def test_a_row_of_several_kinds_is_taken_sentence_by_sentence(tmp_path: Path) ->
 
 
 @pytest.mark.parametrize(
-    ("words", "why"),
+    ("words", "why", "flat"),
     [
-        ("Knit 20 twirls, turn, and go back.", "turn"),
-        ("Join in the round with a twirl.", "rounds"),
+        ("Bind off the centre 4 twirls, k to end.", "bound off", False),
+        ("Bind off the centre 4 twirls, k to end.", "bound off", True),
+        ("Knit 20 twirls, turn, purl 10, turn, knit to end.", "turned", True),
     ],
 )
-def test_what_later_rows_hang_on_is_no_matter_of_a_count(tmp_path: Path, words: str, why: str) -> None:
-    """Kept by its count it would leave the program in the wrong: rows for rounds, a turn that nobody closes."""
-    rows = rows_of(tmp_path, words)
+def test_what_later_rows_hang_on_is_no_matter_of_a_count(
+    tmp_path: Path, words: str, why: str, flat: bool
+) -> None:
+    """Kept by its count it would leave the program in the wrong: two pieces for one, the other side for this."""
+    rows = rows_of(tmp_path, words, flat=flat)
     row = rows.loaded.plan.open
     assert row is not None
     assert row.proposed is None
-    assert why in row.trouble.lower()
+    assert why in row.trouble
     before = text_of(rows)
     assert isinstance(rows.settle(OpenAnswer(kind=OpenKind.BIND_OFF)), str)
     assert text_of(rows) == before
+
+
+@pytest.mark.parametrize(
+    ("words", "besides", "flat", "answer", "written"),
+    [
+        (
+            "Knit 20 twirls, turn, purl 10, turn, knit to end.",
+            "every turn closed",
+            False,
+            OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40),
+            ["Own words: by the words above. 40 sts."],
+        ),
+        (
+            "Slide the loops and join in the round, then twirl.",
+            "in rounds from here",
+            True,
+            OpenAnswer(kind=OpenKind.ROWS, rows=2, stitches=40),
+            ["Own words: by the words above, row 1 of 2. 40 sts.", "Own words: by the words above, row 2 of 2. 40 sts.", "Join in the round."],
+        ),
+        (
+            "From here work back and forth in twirls.",
+            "in rows from here",
+            False,
+            OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40),
+            ["Own words: by the words above. 40 sts.", "Work flat."],
+        ),
+        (
+            "Twirl 15, turn, leave the other twirls on a spare needle.",
+            "",
+            True,
+            OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=15),
+            ["Own words: by the words above. 15 sts."],
+        ),
+        (
+            "Bind off 3 twirls at the beg of each row.",
+            "",
+            True,
+            OpenAnswer(kind=OpenKind.ROWS, rows=2, stitches=34),
+            ["Own words: by the words above, row 1 of 2. 40 sts.", "Own words: by the words above, row 2 of 2. 34 sts."],
+        ),
+    ],
+)
+def test_what_her_count_leaves_open_she_says_yes_to_besides(
+    tmp_path: Path, words: str, besides: str, flat: bool, answer: OpenAnswer, written: list[str]
+) -> None:
+    """Its words stand above as a note, and rows by them below."""
+    rows = rows_of(tmp_path, words, flat=flat, behind="Knit it.")
+    row = rows.loaded.plan.open
+    assert row is not None
+    assert (row.trouble, row.besides) == ("", besides)
+    after = rows.settle(answer)
+    assert not isinstance(after, str), after
+    block = "\n".join(f"      {each}" for each in [f"Note: {words}", *written])
+    assert f"{block}\n" in text_of(rows)
+    in_rows = besides == "in rows from here" or (flat and besides != "in rounds from here")
+    text = after.text.replace("Knit it.", "Knit 2 rows." if in_rows else "Knit 2 rounds.")
+    assert plan_of_text(text, "as it is now", tmp_path).rounds[-1].flat is in_rows
 
 
 def test_a_line_that_is_read_and_does_not_fit_is_kept_by_her_count_too(tmp_path: Path) -> None:

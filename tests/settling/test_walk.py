@@ -207,3 +207,19 @@ def test_what_is_no_project_file_is_refused(text: str, tmp_path: Path) -> None:
         Settling(path=path).run()
     with pytest.raises(SurroundingsError):
         Settling(path=tmp_path / "none.yaml").run()
+
+
+def test_only_what_stands_in_front_is_asked_about_before_the_knitting(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Without a size nothing can be knitted; the rows are asked about where she comes to them."""
+    path = written(tmp_path, TWO, sizes="S (M)")
+    size = "knit:\n  size: S  # LOOK: which size do you knit?"
+    text = path.read_text().replace("knit: {size: S}", size)
+    path.write_text(f"# Written from the text of a printed pattern.\n{text}")
+    before = [each.kind for each in find_left_open(path.read_text())]
+    type_answers(monkeypatch, "M")
+    assert Settling(path=path, to_begin=True).run()
+    after = find_left_open(path.read_text())
+    assert [each.kind for each in after] == before[1:]
+    assert "size: M" in path.read_text()

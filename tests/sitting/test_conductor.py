@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime, timedelta
 from threading import Thread
 
@@ -8,6 +9,7 @@ import pytest
 from stepper.errors import SurroundingsError
 from stepper.mouth.fakes import RecordingSpeaker
 from stepper.mouth.ports import Tone
+from stepper.plan.model import OpenKind, Proposed
 from stepper.session.clock_cues import Beat
 from stepper.session.cues import (
     Again,
@@ -26,11 +28,12 @@ from stepper.session.cues import (
 from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.read_along import cut_into_runs
-from stepper.session.state import State
+from stepper.session.state import Knitting, OpenAnswer, OpenWork, Position, State
 from stepper.sitting.conductor import Conductor
-from stepper.sitting.ports import ConductorPorts, ConductorSettings
+from stepper.sitting.ports import ConductorPorts, ConductorSettings, GoesOn
 from tests.plans import final_increase
 from tests.playbook import AT
+from tests.session.open_row.evening import ROW
 
 
 class Log:
@@ -577,3 +580,43 @@ def test_a_number_carries_how_well_it_was_heard_and_a_typed_one_does_not() -> No
     conductor.drain()
     assert conductor.session.state.knitting.doubt is None
     assert conductor.session.state.knitting.fault is not None
+
+
+def test_a_row_that_is_not_read_is_settled_and_the_knitting_goes_on() -> None:
+    """The answer is on the disk before the file is written, and the place after it before anything is said."""
+    log, asked = Log(), list[OpenAnswer]()
+    whole = final_increase()
+    short = replace(whole, rounds=whole.rounds[:4], stretches=(), open=ROW)
+
+    def settle(answer: OpenAnswer) -> GoesOn | str:
+        asked.append(answer)
+        log.lines.append("written")
+        return "It cannot be kept so." if len(asked) == 1 else GoesOn(plan=whole, fingerprint="new")
+
+    state = State(seq=9, knitting=Knitting(place=Position(index=4), open=OpenWork(rows=1, stitches=246)))
+    conductor = Conductor(
+        Session(short, state), ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT, settle=settle)
+    )
+    conductor.offer(Yes(at=AT))
+    conductor.drain()
+    assert log.lines == ["kept RowAnswered 10", "written", "shown It cannot be kept so."]
+    assert conductor.session.plan is short
+    conductor.offer(Yes(at=AT))
+    conductor.drain()
+    assert log.lines[3:7] == ["kept RowAnswered 11", "written", "kept PlanChanged 12", "shown Kept so."]
+    assert asked == [OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=246)] * 2
+    assert conductor.session.plan is whole
+    assert conductor.session.state.place == Position(index=4)
+
+
+def test_without_anyone_who_writes_the_file_that_is_said() -> None:
+    """A page that only shows the sitting, a test: nothing is written and nothing moves."""
+    log = Log()
+    short = replace(final_increase(), open=replace(ROW, proposed=Proposed(kind=OpenKind.IDLE)))
+    state = State(seq=9, knitting=Knitting(place=Position(index=len(short.rounds))))
+    conductor = Conductor(
+        Session(short, state), ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT)
+    )
+    conductor.offer(Yes(at=AT))
+    conductor.drain()
+    assert log.lines[-1] == "shown Nothing is written here: stepper settle asks about it."

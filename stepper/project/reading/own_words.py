@@ -210,6 +210,17 @@ def find_depended_on(words: str) -> dict[str, str]:
     return {kind: message for pattern, message, _, kind in _ELSEWHERE if re.search(pattern, words, re.I)}
 
 
+_TURNS = regex(r"\bw\s*&\s*t\b|\bwrap(?:\s+and|\s*&)\s+turn\b|\bshort[\s-]+rows?\b|\bturn\b", re.I)
+
+
+def turns_at_its_end(words: str) -> bool:
+    """Return whether some words turn once, and nothing is worked behind the turn: they are one row."""
+    turns = list(_TURNS.finditer(words))
+    if len(turns) != 1 or turns[0][0].lower() != "turn":
+        return False
+    return _WORKED_ON.search(words[turns[0].end() :]) is None
+
+
 def words_refused(own: OwnRow) -> tuple[int, int, str, str] | None:
     """Return why the words of a row cannot be kept: place and length in the line, message, hint; None if they
     can."""
@@ -231,8 +242,7 @@ def words_refused(own: OwnRow) -> tuple[int, int, str, str] | None:
         found = re.search(pattern, own.words, re.I)
         if found is None or kind == own.moves:
             continue
-        behind = own.words[found.end() :]
-        if not (own.moves == "held" and found[0].lower() == "turn" and not _WORKED_ON.search(behind)):
+        if not (own.moves == "held" and kind == "turn" and turns_at_its_end(own.words)):
             # "k28, turn, leave the others on a thread": what is behind the turn is on hold, and known
             return own.words_at + found.start(), len(found[0]), message, hint
     found = _COME_OR_GO.search(own.words)

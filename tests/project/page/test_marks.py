@@ -89,3 +89,12 @@ def test_a_mark_is_settled_by_the_line_that_takes_the_place_of_its_note() -> Non
     assert find_standing_marks(page.format("K2, p2 to end.")) == ()
     for left in ("Note: Twist across.", "note: Twist across.", "", "# Twist across.", "- name: sleeve", "work: |"):
         assert len(find_standing_marks(page.format(left))) == 1
+
+
+def test_a_mark_stands_in_a_file_with_the_line_ends_of_windows_too() -> None:
+    """Or a page saved there by an editor would count as sound with all that was left open."""
+    text = "a: 1  # LOOK: which?\nwork: |\n  # LOOK (row 3 of the text): no.\n  Note: Twirl.\n"
+    assert len(find_standing_marks(text)) == 2
+    assert [(each.line, each.length, each.message) for each in find_standing_marks(text.replace("\n", "\r\n"))] == [
+        (each.line, each.length, each.message) for each in find_standing_marks(text)
+    ]
