@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import suppress
 from dataclasses import replace
 from functools import lru_cache
 from pathlib import Path
 from typing import Never
 
 from stepper.craft.even.manners import Manner
+from stepper.errors import ProjectError
 from stepper.plan.as_far import plan_as_far
 from stepper.plan.compile import Compiled, SecondReading, compile_plan, faults_of
 from stepper.plan.model import Plan
@@ -128,7 +131,7 @@ def load_sizes(path: Path) -> PrintedSizes:
 
 
 def plan_of_text(text: str, name: str, folder: Path, *, formerly: bool = False) -> Plan:
-    """Work out the plan of a project text that is not in a file, or as much of it as is read.
+    """Work out the plan of a project text that is not in a file.
 
     Args:
         text: The whole text.
@@ -139,13 +142,23 @@ def plan_of_text(text: str, name: str, folder: Path, *, formerly: bool = False) 
     Raises:
         UnsoundFileError: The text has problems.
     """
-    try:
-        return _compiled(text, name, folder, cues=False, formerly=formerly)[1]
-    except UnsoundFileError:
-        read = _as_far(text, folder)
-        if read is None:
-            raise
-        return read[1]
+    return _compiled(text, name, folder, cues=False, formerly=formerly)[1]
+
+
+def plans_of_text(text: str, name: str, folder: Path) -> Iterator[Plan]:
+    """Yield the plans by which a text may have been knitted: as it is, as it was once, as far as it is read.
+
+    Args:
+        text: The whole text.
+        name: What to call it in problems.
+        folder: Where its chart pictures are.
+    """
+    for formerly in (False, True):
+        with suppress(ProjectError):
+            yield plan_of_text(text, name, folder, formerly=formerly)
+    read = _as_far(text, folder)
+    if read is not None:
+        yield read[1]
 
 
 def _compiled(

@@ -7,7 +7,6 @@ from collections.abc import Generator
 from contextlib import contextmanager
 from pathlib import Path
 
-from stepper.errors import ProjectError
 from stepper.plan.model import Plan
 from stepper.plan.under_way.fingerprint import fingerprint
 from stepper.records import dataclass
@@ -16,7 +15,7 @@ from stepper.session.events import Event, PlanChanged
 from stepper.session.machine import Considered, Session
 from stepper.session.replay import SNAPSHOT_EVERY, replay_events, state_from_snapshot
 from stepper.session.state import State
-from stepper.sitting.project_file import LoadedProject, plan_of_text
+from stepper.sitting.project_file import LoadedProject, plans_of_text
 from stepper.store.journal import Journal
 from stepper.store.reader import JournalReader, journal_exists
 from stepper.store.records import JournalEntry
@@ -121,15 +120,8 @@ def _plan_knitted(journal: JournalReader, mark: str, folder: Path) -> Plan | Non
     for version in reversed(journal.plan_versions()):
         if version.fingerprint == mark:
             # Even rounds were spaced and written otherwise once; a journal may have been knitted by that.
-            for formerly in (False, True):
-                try:
-                    text, name = version.project_text, "the pattern as it was"
-                    plan = plan_of_text(text, name, folder, formerly=formerly)
-                except ProjectError:
-                    return None
-                if fingerprint(plan) == mark:
-                    return plan
-            return None
+            plans = plans_of_text(version.project_text, "the pattern as it was", folder)
+            return next((plan for plan in plans if fingerprint(plan) == mark), None)
     return None
 
 

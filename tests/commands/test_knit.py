@@ -283,6 +283,23 @@ def test_killed_at_a_row_that_is_not_read_she_goes_on_there(tmp_path: Path) -> N
     assert "Next rnd: Own words: Nest the loops in pairs. 18 (20, 22) sts." in path.read_text()
 
 
+def test_a_row_written_while_the_power_failed_is_found_by_the_next_evening(tmp_path: Path) -> None:
+    """The file has it, the journal not yet: the place is behind the rounds of it that she has knitted."""
+    path = garment(tmp_path, PAGE, "mitts.yaml")
+    sitting = Sitting(path)
+    sitting.say("4 rounds done", "next step", "next step", "count is 40")
+    sitting.kill()
+    words = "Note: Twirl each pair of loops over the thumb."
+    row = "Own words, 2 rounds: Twirl each pair of loops over the thumb."
+    path.write_text(path.read_text().replace(words, row))
+    sitting = Sitting(path)
+    told = " ".join(sitting.opening)
+    assert "Cuff, rounds 5 to 8: added" in told
+    assert sitting.opening[-1].endswith("knit all forty.")
+    assert sitting.say("where am i") == ["Cuff, round 7, at its beginning. 40 stitches on the needles."]
+    sitting.kill()
+
+
 def test_a_file_that_goes_less_far_than_it_is_knitted_is_refused(tmp_path: Path) -> None:
     """A slip of the keyboard behind her must not take rounds away that she has knitted."""
     path = garment(tmp_path, PAGE, "mitts.yaml")

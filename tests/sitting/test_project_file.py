@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from stepper.errors import ProjectError
-from stepper.sitting.project_file import LoadedProject, load_as_far, load_project, plan_of_text
+from stepper.sitting.project_file import LoadedProject, load_as_far, load_project, plan_of_text, plans_of_text
 from tests.project.samples import begun_from_page, project
 
 
@@ -56,7 +56,8 @@ def test_what_is_no_row_of_a_page_ends_nothing(tmp_path: Path) -> None:
     assert far(tmp_path, begun_from_page("Twirl 8 sts on.\nKnit 1 row.")) is None
 
 
-def test_the_text_knitted_by_is_read_as_far_as_it_went_then(tmp_path: Path) -> None:
-    """Or a journal begun on a page could not be compared with what the file says today."""
-    text = begun_from_page(OPEN.replace("Twirl them.", "Twirl them. 9 sts."))
-    assert len(plan_of_text(text.replace("Bind off.", "Twirl off."), "as it was", tmp_path).rounds) == 1
+def test_the_plans_a_text_may_have_been_knitted_by_are_all_tried(tmp_path: Path) -> None:
+    """Or a journal begun on a page that was not read to its end could not be compared with today's file."""
+    plans = plans_of_text(begun_from_page(OPEN), "as it was", tmp_path)
+    assert [len(each.rounds) for each in plans] == [2, 2, 1]
+    assert [len(each.rounds) for each in plans_of_text(project("Twirl."), "as it was", tmp_path)] == []
