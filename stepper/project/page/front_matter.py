@@ -14,7 +14,14 @@ from stepper.project.grammar import abbreviations
 from stepper.project.page.abbreviation_lists import explains_short_form, lists_abbreviations
 from stepper.project.page.front_values import YARN_WORDS
 from stepper.project.page.headings import Heading, is_clutter
-from stepper.project.page.orders import LONGEST, casts_on, has_row_head, holds_instruction, is_order
+from stepper.project.page.orders import (
+    LONGEST,
+    casts_on,
+    has_row_head,
+    holds_instruction,
+    holds_strands_together,
+    is_order,
+)
 from stepper.project.reading.parsing import made_plain
 from stepper.project.rewording.remarks.idle import leaves_nothing_to_do
 from stepper.regex import regex
@@ -217,6 +224,8 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
         return "copyright" if _COPYRIGHT.search(sentence) else "page"
     if context == "comments":
         return "" if is_order(_SPEAKER.sub("", sentence)) else context
+    if holds_strands_together(sentence):
+        return ""
     if _means_something(sentence, context):
         return "abbreviations" if context != "chart" else "chart"
     if _is_gauge(sentence, context):

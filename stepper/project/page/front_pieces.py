@@ -5,10 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import groupby
 
-from stepper.project.page.orders import holds_instruction
+from stepper.project.page.orders import gives_needle_for_part, holds_instruction, holds_strands_together
 from stepper.project.page.pieces import Piece
 
 _ORDER = "this may be an instruction, and stands in front of the pattern."
+_STRANDS = (
+    "several strands are knitted as one here: the gauge has to be one that is knitted so, every strand adds to "
+    "the yarn needed, and no row says it again."
+)
+_NEEDLE = "a needle is given to a part here, and no row says which needle it is worked on."
 _UNNAMED = "it is not clear what this is."
 
 
@@ -43,7 +48,16 @@ def _runs(sentences: Sequence[str], kinds: Sequence[str], rows: Sequence[str], f
         if kind:
             yield Piece(kind="comment", text=text, row=row, front=kind)
         else:
-            yield Piece(kind="note", text=text, row=row, why=_ORDER if holds_instruction(text) else _UNNAMED)
+            yield Piece(kind="note", text=text, row=row, why=_why(text))
+
+
+def _why(text: str) -> str:
+    """Return why a text of no kind goes under a mark."""
+    if holds_strands_together(text):
+        return _STRANDS
+    if gives_needle_for_part(text) and not holds_instruction(text):
+        return _NEEDLE
+    return _ORDER if holds_instruction(text) else _UNNAMED
 
 
 def _row_at(offset: int, rows: Sequence[str]) -> int:

@@ -122,6 +122,37 @@ _STANDING = regex(
     re.I,
 )
 """A rule for all that follows, told as a fact: "The edge stitches are knitted", "The hem is in A"."""
+_CHANGE = r"(?:(?:paired|raglan|neck|armhole|thumb|gusset|waist|single|double)\s+)?(?:increas(?:es?|ings?)|decreas(?:es?|ings?))"
+_TO_BE = r"(?:is|are|(?:should|must|shall)(?:\s+all)?\s+be)\s+(?:all\s+|always\s+)?"
+_USES = (
+    r"[^.!?]*\b(?:use[sd]?|using|take|choose|go|switch|change|prefer)\b)(?![^.!?]*\bif\s+(?:your?|it|the)\b)"
+    r"(?![^.!?]*\b(?:get|obtain|reach|match|achieve)\b"
+)
+_RULED = regex(
+    # how every stitch or change of a kind is worked
+    rf"\b{_CHANGE}\s+{_TO_BE}(?:{_DONE}\s+)?(?:as|by|with|using|through|into|in\s+the|knitwise|purlwise|twisted|lifted|an?\s+|yarn[\s-]overs?|m1|kfb|make)"
+    rf"|\b(?:all|every|each|any)\s+{_CHANGE}\s+{_TO_BE}(?!(?:at|on|in|along|beside|near|given|marked|shown)\b)"
+    rf"|\b(?:sts?|stitch(?:es)?)\s+{_TO_BE}(?:slipped|{_DONE})\s+(?:[a-z]+\s+)?(?:purlwise|knitwise|as\s+if|as\s+to|with\s+(?:the\s+)?(?:yarn|wool)|tbl|through)"
+    r"|\b(?:knit|purl|edge|slipped)\s+(?:sts?|stitch(?:es)?)\s+(?:is|are)\s+(?:all\s+|always\s+)?(?:twisted|crossed)"
+    r"|\b(?:(?:always|never)\s+(?:slip|knit|purl|work|twist|make)|twist\s+(?:all|every|each|the)\s+(?:knit|purl))\b"
+    r"|\bkeep(?:ing)?\s+(?:the\s+)?(?:[a-z\d]+\s+){0,5}?(?:sts?|stitch(?:es)?|edges?|selvedges?|borders?)\s+(?:[a-z]+\s+){0,5}?(?:in|knit|garter|throughout)\b"
+    r"|\b(?:[rw]s|(?:right|wrong)[\s-]side|even|odd|plain)\s+(?:rows|rounds|rnds)\s+(?:is|are)\s+(?:all\s+|always\s+|simply\s+)?(?:knit|purl|worked\s+(?:in|as|plain))"
+    # by which cast-on or bind-off
+    r"|^\W*(?:please\s+)?use\s+(?:an?|the|your|any)\s+[^.!?]{0,60}\b(?:cast(?:ing)?|bind(?:ing)?|bound)[\s-](?:on|off)\b"
+    # on which needle a part is worked
+    rf"|^(?={_USES})[^.!?]*\b(?:(?:small|larg|thick|thinn?|fin|bigg)(?:er|est)\s+(?:[a-z-]+\s+){{0,3}}needles?|needles?(?:\s+(?:size|that\s+is|[a-z]+))?\s+(?:[a-z\d]+\s+)?(?:sizes?\s+)?(?:small|larg|thick|thinn?|fin|bigg)er"
+    r"|(?:up|down)\s+(?:by\s+)?(?:an?|one|two|three|\d)?\s*needle)"
+    rf"|^(?={_USES})(?=[^.!?]*\b(?:for|when|while)\b)[^!?]*?(?:\d\s*mm\s+(?:[a-z-]+\s+){{0,3}}needles?|needles?\s+(?:size|no\.?|number)\s*\d)",
+    re.I,
+)
+"""A rule for all that follows, told as an order or a fact: "Use larger needles for the cast-on", "All increases are M1L"."""
+_STRANDS = regex(
+    r"\b(?:held?|hold(?:ing)?|used?|using|taken?|yarns?|wool|strands?)\s+(?:(?:is|are|the|your|yarns?|wool|strands?|held|used|taken|worked|knitted)\s+)*(?:double(?!\s?-?\s*(?:knit|pointed|moss|seed|rib|dec|inc|crochet|st|wrap|thick|yarn))|doubled|tripled?|threefold|twofold)(?![\w-])"
+    r"|\b(?:strands?|yarns?|threads|ends|colou?rs)\s+(?:[^.!?;:]{0,50}?\s)?held\s+together\b|\bhold(?:ing)?\s+(?:[^.!?;:]{0,50}?\b)?(?:strands?|yarns?|threads|ends)\b[^.!?;:]{0,40}\btogether\b"
+    r"|\b(?:two|three|2|3|both|double|triple)[\s-]+(?:strands?|threads|ends)\s+(?:of|held|throughout|together|at\s+once)\b|\b(?:two|2|both)\s+(?:strands?|yarns?|threads)\s+together\b|\b(?:double|triple)[\s-]stranded\b",
+    re.I,
+)
+"""Words by which several strands are knitted as one."""
 _MADE = regex(
     r"^\W*(?:[\w ]{1,30}:\s+)?(?:knit\s+(?:flat|from\s+the|in\s+one\s+piece|seamless\w*|sideways|top"
     r"|bottom|side)"
@@ -147,6 +178,12 @@ _CASTS_ON = regex(
     r"|swatch|odd|even|number))[^.]*?\d)",
     re.I,
 )
+_NEEDLE_FOR = regex(
+    r"\b(?:needles?|circulars?|dpns?|mm)\b[^.!?;,]{0,40}(?:\bfor|[(\[:=\u2013-])\s*(?:the\s+|all\s+|working\s+|knitting\s+)*"
+    r"(?:rib(?:s|bing|bed)?|cuffs?|brims?|hems?|edg(?:es|ings?)|borders?|(?:neck|button|front|head)?-?bands?|collars?|welts?|cast(?:ing)?[\s-]on|bind(?:ing)?[\s-]off)\b",
+    re.I,
+)
+_NEEDLE = regex(r"\b(?:needles?|circulars?|dpns?)\b|\d\s?mm\b|\bUS\s?\d", re.I)
 SWATCH = regex(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 """Words of a piece knitted only to measure, which is no garment."""
 
@@ -176,8 +213,26 @@ def holds_instruction(sentence: str) -> bool:
     if _MADE.match(sentence) and not _COUNTED.search(sentence):
         return False
     begins = has_row_head(sentence) or casts_on(sentence) or _BEGINS.match(sentence)
-    signs = (_ALONE, _WORKED, _SAID, _REPEATED, _COUNTED, _LASTING, _EVERY, _STITCHES, _STANDING)
+    signs = (
+        *(_ALONE, _WORKED, _SAID, _REPEATED, _COUNTED, _LASTING, _EVERY, _STITCHES),
+        *(_STANDING, _RULED, _STRANDS),
+    )
     return bool(begins) or any(sign.search(sentence) for sign in signs)
+
+
+def holds_strands_together(sentence: str) -> bool:
+    """Return whether a sentence tells that several strands of yarn are knitted as one: "held double"."""
+    return bool(_STRANDS.search(sentence[:LONGEST]))
+
+
+def gives_needle_for_part(sentence: str) -> bool:
+    """Return whether an entry of a list gives a needle to a part: "3 mm needles for the ribbing"."""
+    return bool(_NEEDLE_FOR.search(sentence[:LONGEST]))
+
+
+def takes_needle(sentence: str) -> bool:
+    """Return whether a sentence orders something and names a needle: "With the smaller needles cast on 80 sts"."""
+    return bool(_NEEDLE.search(sentence[:LONGEST])) and is_order(sentence)
 
 
 def is_order(sentence: str) -> bool:

@@ -40,7 +40,15 @@ from stepper.project.page.headings import (
     shouts,
     small_part,
 )
-from stepper.project.page.orders import SWATCH, casts_on, has_row_head, holds_instruction, is_order
+from stepper.project.page.orders import (
+    SWATCH,
+    casts_on,
+    gives_needle_for_part,
+    has_row_head,
+    holds_instruction,
+    is_order,
+    takes_needle,
+)
 from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece, has_key
 from stepper.project.page.stops import ENDS, is_broken_at, sentences_of
@@ -608,6 +616,10 @@ class Sorter:
         torn = all(piece.kind == "note" or piece.front == "title" for piece in self.front)
         return torn and not self._knits and not self._defines
 
+    def _takes_needle(self, after: int) -> bool:
+        """Return whether a row from here on says on which needle it is worked."""
+        return any(takes_needle(one) for row in self.lines.rows[after:] for one in sentences_of(row))
+
     def _name(self, text: str, at: int, taken: int, context: str) -> None:
         """Sort a paragraph of front matter by kind; put what has none under a mark."""
         sentences = sentences_of(text)
@@ -615,6 +627,11 @@ class Sorter:
         if not self._knits and at < self.last_cast_on:
             kinds = [
                 kind or ("notes of the designer" if describes(one) else "")
+                for kind, one in zip(kinds, sentences, strict=True)
+            ]
+        if not self._knits and any(map(gives_needle_for_part, sentences)) and not self._takes_needle(at + taken):
+            kinds = [
+                "" if gives_needle_for_part(one) else kind
                 for kind, one in zip(kinds, sentences, strict=True)
             ]
         if self._is_unended(at) and (kinds[0] == "notes of the designer" or not text[0].isupper()):

@@ -112,7 +112,7 @@ def test_a_long_row_of_stitches_is_told_at_once() -> None:
     assert processor_s(lambda: is_fragment(row)) < usual_s(1)
 
 
-@pytest.mark.parametrize(
+@each_row(
     "told",
     [
         "The edge stitches are worked in garter stitch throughout.",
@@ -127,6 +127,27 @@ def test_a_long_row_of_stitches_is_told_at_once() -> None:
         "The body is knitted inside out.",
         "The first two sizes omit the last increase.",
         "Instructions in italics are for size L only.",
+        "Use larger needles for the cast-on.",
+        "For the ribbing use 3.5 mm needles.",
+        "Go down a needle size for the ribbing.",
+        "The ribbing uses a smaller needle.",
+        "Use a provisional cast-on.",
+        "Work all slipped stitches as if to purl.",
+        "Stitches are slipped purlwise.",
+        "All increases are M1L unless told otherwise.",
+        "All increases are lifted increases.",
+        "Increases are made by lifting the strand between two stitches.",
+        "Every increase is a yarn over.",
+        "Twist all purl stitches.",
+        "All knit stitches are twisted.",
+        "Always slip the first stitch.",
+        "Keep the first and last stitch in garter throughout.",
+        "The wrong-side rows are purled.",
+        "Yarn is held double throughout.",
+        "Held double throughout",
+        "Use the yarn double.",
+        "The hat is knitted with two strands of yarn held together.",
+        "200 g of fern, held double",
     ],
 )
 def test_a_rule_for_all_that_follows_orders_something(told: str) -> None:
@@ -143,6 +164,11 @@ def test_a_rule_for_all_that_follows_orders_something(told: str) -> None:
         "The sleeves are knitted first.",
         "It is worked in one piece.",
         "The yarn is a soft one.",
+        "Use 5 mm needles.",
+        "Double knitting wool.",
+        "Use a smaller needle if you knit loosely.",
+        "Colours are stranded throughout.",
+        "Increases are worked on both sides of the raglan lines.",
     ],
 )
 def test_what_only_describes_the_garment_orders_nothing(told: str) -> None:

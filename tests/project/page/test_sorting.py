@@ -410,3 +410,12 @@ def test_rows_told_below_a_chart_are_worked_once() -> None:
     assert next(piece.kind for piece in pieces if piece.text == line) == "comment"
     alone = take_apart(page.format("Knit 2 rows.")).pieces
     assert next(piece.kind for piece in alone if line.startswith(piece.text[:20])) == "note"
+
+
+def test_strands_held_together_and_a_needle_for_a_part_are_asked_about_where_no_row_says_them() -> None:
+    """Gauge and yarn needed hang on the strands; a needle of the list is worked with only where a row takes it up."""
+    listed = "Pine hat\n\nMaterials\n\n200 g of fern, held double.\n\n3 mm needles for the ribbing.\n\n4 mm needles.\n\n{}Rnd 1: *K2, p2; rep from * to end.\n"
+    marks = [piece.text for piece in take_apart(listed.format("Cast on 80 sts.\n")).pieces if piece.kind == "note"]
+    assert marks == ["200 g of fern, held double.", "3 mm needles for the ribbing."]
+    told = take_apart(listed.format("With 3 mm needles, cast on 80 sts.\n")).pieces
+    assert [piece.text for piece in told if piece.kind == "note"] == ["200 g of fern, held double."]
