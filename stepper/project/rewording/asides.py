@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 
 from stepper.project.grammar import abbreviations
+from stepper.project.rewording.clauses import word_classes as of
 from stepper.regex import regex
 
 _STITCHES = (
@@ -39,6 +40,16 @@ _PLACES = (
 _INSTRUCTING = regex(
     rf"(?P<place>{_PLACES})|(?<![\w-])(?:{_STITCHES}|{_VERBS}|{_OFTEN}|{_TOOLS})(?![\w-])", re.I
 )
+_NAMES = "|".join(
+    sorted(of.PREPOSITIONS | of.ADVERBS | of.DETERMINERS | of.JOINING | of.SUBORDINATING | of.NUMBERS | of.FABRIC)
+)
+_JOINED = regex(
+    rf"(?:(?<=\band\s)|(?<=\bthen\s)|(?<=[,;]\s))(?!(?:{_NAMES})(?![\w-]))(?!\w+(?:ing|ly)\b)"
+    rf"(?:[a-z]+(?=\s+(?:the(?!\s+same)|an?|it|them|these|those|its|your)(?![\w-]))"
+    rf"|(?!(?:{'|'.join(sorted(of.PARTS))})(?![\w-]))[a-z]+(?=\s+(?:all|in|off|up|down|together|aside)(?![\w-])))",
+    re.I,
+)
+"""A verb of any kind behind the name: "gusset and tie the ends". What no class has and an object follows is one."""
 _ROWS = regex(
     rf"(?P<place>{_PLACES})|(?<![\w-])(?:{_STITCHES}|{_VERBS}|twice|thrice|times|again|until|"
     r"(?:\d+|next|foll(?:owing)?|every|each|last|alt(?:ernate)?|other)\s+(?:\w+\s+)?(?:rows?|rnds?|rounds?))(?![\w-])",
@@ -163,7 +174,7 @@ def instructs(words: str) -> re.Match[str] | None:
     Returns:
         The match, with offsets into `words`; None if the words only name or locate something.
     """
-    return _first(_INSTRUCTING, words)
+    return _first(_INSTRUCTING, words) or _JOINED.search(words)
 
 
 def commands(words: str) -> re.Match[str] | None:

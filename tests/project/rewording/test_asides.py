@@ -23,6 +23,9 @@ from tests.tables import each_row
         "underarm stitches",
         "wrong side of the work",
         "the long-tail method",
+        "left front, around the neck and down the right front",
+        "gusset and heel",
+        "front and the back",
     ],
 )
 def test_names_and_places_instruct_nothing(words: str) -> None:
@@ -44,6 +47,9 @@ def test_names_and_places_instruct_nothing(words: str) -> None:
         ("smaller needles", "smaller"),
         ("edge with A", "with A"),
         ("sleeve until 10 rem", "until"),
+        ("gusset and tie the ends", "tie"),
+        ("pocket, close it", "close"),
+        ("pocket and weave in ends", "weave"),
     ],
 )
 def test_what_says_how_often_or_what_to_do_is_found(words: str, first: str) -> None:
