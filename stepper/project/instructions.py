@@ -23,7 +23,7 @@ from stepper.project.laying_out import (
     SetApart,
 )
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Element, Hold, Numbers, PrintedLength
+from stepper.project.stitchwork import Element, Hold, Numbers, PrintedLength, RepeatsTold
 from stepper.project.stripes.striping import StripesCalled
 from stepper.records import dataclass
 
@@ -167,6 +167,8 @@ class ChartWork:
     """Whether it is only said to begin; which of its rounds are worked is said next."""
     numbers: tuple[int, ...] = ()
     """Its rounds, where they are not worked upwards one after the other: `rnds 5, 4 and 3 of chart A`."""
+    across: RepeatsTold | None = None
+    """What the line says of its repeats across a row, to be held against chart and stitches."""
 
 
 @dataclass(frozen=True, slots=True)

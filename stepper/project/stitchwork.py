@@ -142,6 +142,16 @@ class TurnHere:
     """Stitches left unworked, if the line says how many."""
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RepeatsTold:
+    """How a line says that a chart is repeated across its row: `repeating the 4 sts 5 times`."""
+
+    width: int | None
+    """Stitches of one repeat; None if the words do not say."""
+    times: Numbers | None
+    """How often it stands across the row; None if the words do not say."""
+
+
 @dataclass(frozen=True, slots=True)
 class ChartPart:
     """A chart worked over part of the round: `chart fern to last 3 sts`, `chart fern over 20 sts`.
@@ -161,6 +171,8 @@ class ChartPart:
     place: Span
     defined: bool = False
     """Whether it is a pattern whose rows the page writes out, and no chart."""
+    across: RepeatsTold | None = None
+    """What the line says of its repeats besides, to be held against chart and stitches."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,7 +16,7 @@ from stepper.project.instructions import ONLY_CHART
 from stepper.project.model import Cell, Chart
 from stepper.project.pattern_heads import key_called
 from stepper.project.problems import Span, nearest, one_of
-from stepper.project.stitchwork import ChartPart
+from stepper.project.stitchwork import ChartPart, RepeatsTold
 
 
 def chart_parts(chart: Chart, number: int, *, yarn: str, wrong_side: bool) -> ChartRound:
@@ -70,6 +70,7 @@ def no_such_chart(name: str, needles: Needles) -> tuple[str, str]:
     return f'there is no chart "{name}".', hint
 
 
+CHECK_REPEATS = "Hold the chart and the number of stitches against the page, or write the line without its repeats."
 NAME_ROUND = "Name the round of the chart that comes next."
 
 
@@ -143,6 +144,27 @@ def drawn_round(chart: Chart, number: int, needles: Needles, *, wrong_side: bool
         drawn = chart_parts(chart, number, yarn=needles.yarn, wrong_side=wrong_side)
         needles.caches.drawn[key] = drawn
     return drawn
+
+
+def repeats_disagree(told: RepeatsTold | None, chart: Chart, drawn: ChartRound, room: int, size: int) -> str:
+    """Say what a line tells otherwise of a chart's repeats than the chart and the stitches have; empty if nothing.
+
+    Args:
+        told: What the line tells.
+        chart: The chart.
+        drawn: Its round that is worked.
+        room: Stitches that it is worked over.
+        size: Index of the size, from 0.
+    """
+    if told is None or not drawn.fits(room):
+        return ""
+    squares = chart.width - chart.edge_left - chart.edge_right
+    if told.width is not None and told.width not in (squares, drawn.uses, sum(run.leaves for run in drawn.repeat)):
+        return f'the line says that {told.width} stitches of chart "{chart.name}" are repeated, and its repeat has {drawn.uses}.'
+    times = told.times.of(size) if told.times is not None else drawn.times(room)
+    if times != drawn.times(room):
+        return f'the line says that chart "{chart.name}" stands {times} times across, and it goes {drawn.times(room)} times into the {room} stitches it has.'
+    return ""
 
 
 def _misfit(template: Template, chart: Chart, drawn: ChartRound, needles: Needles, number: int) -> None:

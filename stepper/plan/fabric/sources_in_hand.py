@@ -6,12 +6,14 @@ from dataclasses import replace
 
 from stepper.craft.gauge import half_up
 from stepper.plan.fabric.chart_rounds import (
+    CHECK_REPEATS,
     NAME_ROUND,
     charts_by_name,
     drawn_round,
     hidden_by_own_words,
     next_chart_round,
     no_such_chart,
+    repeats_disagree,
 )
 from stepper.plan.fabric.columns import UnknownFabricError
 from stepper.plan.fabric.established import HINT, look, pattern_stands, tell_doubt
@@ -66,9 +68,11 @@ def _chart(part: ChartPart, room: int, needles: Needles) -> ChartRound:
     number = part.number or next_chart_round(chart, needles)
     if not 1 <= number <= len(chart.rounds):
         raise MisfitError(part.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {number}.')
-    return replace(
-        drawn_round(chart, number, needles, wrong_side=needles.wrong), name=chart.name, number=number
-    )
+    drawn = drawn_round(chart, number, needles, wrong_side=needles.wrong)
+    disagreed = repeats_disagree(part.across, chart, drawn, room, needles.size)
+    if disagreed:
+        raise MisfitError(part.place, disagreed, CHECK_REPEATS)
+    return replace(drawn, name=chart.name, number=number)
 
 
 def _panel(part: ChartPart, room: int, needles: Needles) -> ChartRound:

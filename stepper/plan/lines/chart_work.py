@@ -5,7 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from stepper.plan.drafts import Template
-from stepper.plan.fabric.chart_rounds import NAME_ROUND, chart_named, hidden_by_own_words, next_chart_round
+from stepper.plan.fabric.chart_rounds import (
+    CHECK_REPEATS,
+    NAME_ROUND,
+    chart_named,
+    drawn_round,
+    hidden_by_own_words,
+    next_chart_round,
+    repeats_disagree,
+)
 from stepper.plan.fabric.established import establish
 from stepper.plan.lines.durations import last_for, work_even
 from stepper.plan.lines.rounds import repeat
@@ -55,6 +63,11 @@ def work_chart(instruction: ChartWork, needles: Needles) -> None:
         needles.report(instruction.place, told)
         return
     times = instruction.times.of(needles.size) if instruction.times else 1
+    begins = drawn_round(chart, min((*instruction.numbers, first)[0], len(chart.rounds)), needles, wrong_side=needles.wrong)
+    disagreed = repeats_disagree(instruction.across, chart, begins, needles.count, needles.size)
+    if disagreed:
+        needles.report(instruction.place, disagreed, CHECK_REPEATS)
+        return
     if instruction.numbers:
         _work_in_own_order(instruction, chart, times, needles)
         return

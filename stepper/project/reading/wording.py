@@ -30,6 +30,7 @@ from stepper.project.instructions import (
     WorkRounds,
 )
 from stepper.project.problems import Problem, Span
+from stepper.project.reading.chart_repeats import with_repeats_told
 from stepper.project.reading.explaining import Explained, Trials, explain, meant_words, misspelt_head
 from stepper.project.reading.left_out_sizes import sizes_left_out
 from stepper.project.reading.own_words import (
@@ -231,6 +232,7 @@ def _read_line(text: str, place_of: Callable[[int, int], Span], words: Words) ->
         head = replace(head, side=side, rows=True)
     said = tuple(dict.fromkeys((*said, *builder.said)))
     builder.assumed.extend(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
+    sentences = with_repeats_told(sentences, said, words.sizes)
     line = _line(label, head, sentences, text, whole, said)
     line = replace(line, times=head.times, assumed=tuple(builder.assumed))
     return _without_dashed(line, plain, place_of, words)

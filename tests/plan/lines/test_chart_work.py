@@ -7,6 +7,7 @@ import pytest
 from stepper.plan.model import Item, Run, flatten
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import HEAD, project
+from tests.tables import each_row
 
 FOUR = HEAD.replace("      a..a\n      .aa.\n", "      a...\n      .a..\n      ..a.\n      ...a\n")
 START = "Cast on 8 sts.\nJoin in the round.\n"
@@ -134,3 +135,24 @@ def test_rounds_of_a_chart_are_worked_in_the_order_of_the_line() -> None:
     assert "no round" in faults(project(START + "Work rnds 99, 98 and 97 of chart peak.", head=FOUR))
     assert "without numbers" in faults(project(START + "Rnds 1-3: Work rnds 3, 2 and 1 of chart peak.", head=FOUR))
     assert "in repeats" in faults(project(START + "Work rnds 3, 2 and 1 of chart peak for 5 cm.", head=FOUR))
+
+
+@each_row(
+    ("line", "told"),
+    [
+        ("Work the chart, repeating the 4 sts 3 times.", "stands 3 times across, and it goes 2 times into the 8"),
+        ("Work rnds 1-2 of the chart, working the 4-st repeat 2 times around.", ""),
+        ("Work the chart, repeating the 4 sts two times.", ""),
+        ("Work the chart, repeating the 6 sts across.", "6 stitches of chart \"peak\" are repeated, and its repeat has 4"),
+        ("Work chart peak, which goes 12 times round.", "stands 12 times across"),
+        ("Next rnd: Work rnd 1 of chart peak 8 times around.", "stands 8 times across"),
+        ("Next rnd: K2, work chart peak, repeating the 4 sts 2 times, k2.", "goes 1 times into the 4"),
+    ],
+)
+def test_how_often_a_chart_is_said_to_stand_across_is_held_against_the_stitches(line: str, told: str) -> None:
+    """A number that does not fit shows a slip of the chart or of the count; it was read aloud and not looked at."""
+    work = project(START + line, head=FOUR)
+    if told:
+        assert told in faults(work)
+    else:
+        assert plan_of(work).rounds[1].chart_round == 1

@@ -1,7 +1,7 @@
 """Charts as they are called in print: without a name, by several words, through a row, beside stitches. No I/O.
 
-A chart is worked upwards from the row that comes next; how often it stands across the row is read aloud, since
-the stitches say so themselves. Bare repeats ("work 6 repeats of chart A") may be meant either way and have no row.
+A chart is worked upwards from the row that comes next; how often it stands across the row is read aloud, and held
+against its stitches (`reading/chart_repeats`). Bare repeats ("work 6 repeats of chart A") may be meant either way and have no row.
 """
 
 from __future__ import annotations
