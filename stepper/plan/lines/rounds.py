@@ -169,6 +169,8 @@ def _yarns_known(template: Template, needles: Needles) -> bool:
     for element in every_element(template.elements):
         if isinstance(element, Work | Until) and element.yarn and element.yarn.lower() not in known:
             hint = f"The yarns are {one_of(needles.project.yarns) or 'none'}."
+            if element.yarn == "B":
+                hint += ' If "K1B" is a stitch here, write k1b for the row below, k1 tbl for the back loop.'
             needles.report(element.place, f'there is no yarn "{element.yarn}".', hint)
             return False
     return True

@@ -32,6 +32,8 @@ _ALIKE = (
 """Stitches that look alike or nearly so, and keep every count."""
 _MOVED = ("k", "p", "sl")
 """Stitches that rows give a number and a place; a page that means another stitch by them is not read."""
+_DOUBTFUL = ("k1b",)
+"""Stitches whose letters mean another on other pages: below, or through the back loop. Source: common practice."""
 _DOUBLE = ("mds", "ds", "dst")
 _NEEDLE_NAME = regex(
     r"(?:N|ndl\s?|needle\s?)(?P<number>[1-5])\s+(?:the\s+)?needle\s?#?(?P=number)"
@@ -91,6 +93,8 @@ class Abbreviations:
     known: dict[str, OwnStitch] = field(default_factory=dict)
     said: set[str] = field(default_factory=set)
     """Those that have been told."""
+    confirmed: set[str] = field(default_factory=set)
+    """Those that pages print for several stitches, and this one explains as they are read anyway; in small letters."""
     pattern: re.Pattern[str] | None = None
     """Finds any of them in a row; None while there are none."""
 
@@ -110,6 +114,8 @@ class Abbreviations:
         usual = entry.code if entry is not None else ""
         if entry is not None and meaning is not None and _is_usual(entry.code, meaning):
             self.known.pop(name, None)
+            if entry.code in _DOUBTFUL:
+                self.confirmed.add(name.lower())
         elif usual in _CHANGES and meaning is None and changes_more(words):
             return place.problem(
                 f'"{name}" is always read as {stitch(usual).said}; the page means "{words}" by it.',
@@ -124,6 +130,15 @@ class Abbreviations:
             self.known[name] = OwnStitch(name, " ".join(words.split()), meaning, place, usual)
         self._find()
         return None
+
+    @property
+    def tells_any(self) -> bool:
+        """Whether rows are read by any of them otherwise than on a page that explains nothing."""
+        return bool(self.known or self.confirmed)
+
+    def explains(self, name: str) -> bool:
+        """Return whether the page says what an abbreviation means that others print for several stitches."""
+        return name.lower() in self.confirmed or any(name.lower() == known.lower() for known in self.known)
 
     def _find(self) -> None:
         names = sorted(self.known, key=lambda name: (-len(name), name))

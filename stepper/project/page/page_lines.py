@@ -38,6 +38,15 @@ _MOST_CLAUSES = 24
 """A cast-on ends within so many commas, a list of nine sizes among them; a row may be thousands long."""
 _STITCHES = regex(r"\bst(?:itche)?s\b", re.I)
 _PLACE = Span(line=1, column=1)
+_BELOW_OR_BACK = regex(r"(?<!\w)[kp]\s?1\s?b(?!\w)", re.I)
+"""A stitch in the row below, or into the back loop, or in yarn B: pages print all three so. Source: common practice."""
+_YARN_B = regex(
+    r"^\W*B\s*(?:[:=\u2013-]|\()|\b(?i:with|in|yarns?|colou?rs?|shades?|wool|using|join|break|drop|to|and|or)\s+B(?![\w'.-]*\w)|\d\s+B(?!\w)"
+)
+_WHICH_B = (
+    '"{}" may be a stitch in the row below or one into the back loop, and the page does not say which. Write k1b '
+    "for below, k1 tbl for the back loop, or explain it under abbreviations."
+)
 _STOPS = "full stops stand between the stitches of this row; it is not clear where each sentence ends."
 
 
@@ -75,6 +84,8 @@ class PageLines:
         used = self.abbreviations.used(printed)
         if any(one.meaning is None and not one.usual for one in used):
             return None
+        if self._in_doubt(printed):
+            return None
         called = self.stripes.call(made_plain(printed), _PLACE)
         plain = (called.reworded.text or f"Note: {printed}") if called is not None else printed
         text = self.abbreviations.put(plain).text
@@ -86,6 +97,14 @@ class PageLines:
         if line is None or not (used or called):
             return line
         return replace(line, text=printed, stripes=called.stripes if called is not None else None)
+
+    def _in_doubt(self, text: str) -> str:
+        """Return the first stitch of a row that pages print for several, if this page says for which nowhere."""
+        found = _BELOW_OR_BACK.search(text)
+        if found is None or self.abbreviations.explains(found.group()):
+            return ""
+        upper = found.group().endswith("B")
+        return "" if upper and any(map(_YARN_B.search, self.rows)) else found.group()
 
     def is_worked(self, text: str) -> bool:
         """Return whether a stretch of text reads as a line that works stitches."""
@@ -238,6 +257,8 @@ class PageLines:
         unread = [one for one in self.abbreviations.used(sentence) if not (one.meaning or one.usual)]
         if unread:
             return unread[0].refusal()[0]
+        if in_doubt := self._in_doubt(sentence):
+            return _WHICH_B.format(in_doubt)
         draft = FileDraft(text_lines=[])
         read_rows([(self.abbreviations.put(sentence).text, _PLACE)], self.words, draft)
         if not draft.problems:

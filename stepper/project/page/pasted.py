@@ -140,7 +140,7 @@ def _sorted(rows: Sequence[str], words: Words, stripes: PageStripes) -> tuple[So
         sorter.sort()
         listed = [*sorter.front, *(piece for part in sorter.parts for piece in part.pieces if piece.front)]
         read = read_lists(listed)
-        if found.known or not read.abbreviations.known:
+        if found.tells_any or not read.abbreviations.tells_any:
             break
         found = read.abbreviations
     sorter.front = [_explained(stripes.mark(piece)) for piece in read.pieces[: len(sorter.front)]]

@@ -1,7 +1,11 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 from stepper.project.instructions import Line
+from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.page.page_lines import PageLines
+from stepper.project.problems import Span
 from stepper.project.reading.wording import Words
 
 
@@ -105,3 +109,17 @@ def test_a_paragraph_for_one_size_is_not_cut() -> None:
     text = "Men only: Twiddle around. Knit one round. 40 sts."
     pieces = page(text, sizes=2).by_sentence(text, 1)
     assert [(piece.kind, piece.text) for piece in pieces] == [("note", text)]
+
+
+def test_a_b_behind_a_stitch_is_what_the_page_says_it_is() -> None:
+    """K1B is a stitch in the row below, one into the back loop, or one in yarn B: nothing but the page tells."""
+    for row in ("Rnd 1: *K1B, P1B; rep from * to end.", "Row 2: *K1b, p1; rep from * to end."):
+        assert page(row).read(row) is None
+        assert "row below or one into the back loop" in page(row).why(row)
+    striped = "Rnd 1: *K1A, k1B; rep from * to end."
+    assert page(striped, "With B, knit 2 rounds.").read(striped) is not None
+    for words in ("knit into the back of the stitch", "knit 1 in the stitch below"):
+        told = Abbreviations()
+        told.define("K1b", words, Span(line=1, column=1))
+        row = "Row 2: *K1b, p1; rep from * to end."
+        assert replace(page(row), abbreviations=told).read(row) is not None
