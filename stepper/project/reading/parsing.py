@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from stepper.craft import stitches
 from stepper.project.grammar import grammar_text
-from stepper.project.rewording.asides import hides, instructs, label_instructs
+from stepper.project.rewording.asides import hides, instructs, joins_order, label_instructs
 from stepper.project.rewording.reworded import Reworded, as_printed
 from stepper.records import dataclass
 from stepper.regex import regex
@@ -318,6 +318,8 @@ def _hidden(tree: Tree[Token], body: str) -> Stopped | None:
         match = re.match(introduced, token, re.I)
         start = match.end() if match else 0
         found = instructs(token[start:])
+        if found is None and token.type != "DRAW":
+            found = joins_order(token[start:])
         if found is not None:
             offset = (token.start_pos or 0) + start + found.start()
             return Stopped(offset, found.group(), None, hides(found.group(), token), _APART)

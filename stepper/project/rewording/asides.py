@@ -174,7 +174,16 @@ def instructs(words: str) -> re.Match[str] | None:
     Returns:
         The match, with offsets into `words`; None if the words only name or locate something.
     """
-    return _first(_INSTRUCTING, words) or _JOINED.search(words)
+    return _first(_INSTRUCTING, words)
+
+
+def joins_order(name: str) -> re.Match[str] | None:
+    """Find the verb of an order that is joined to a name: "gusset and tie the ends"; None if nothing is joined.
+
+    Args:
+        name: The name of a part, as for `instructs`. Of a remark, which may tell several things, nothing is asked.
+    """
+    return _JOINED.search(name)
 
 
 def commands(words: str) -> re.Match[str] | None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.rewording.asides import commands, instructs, label_instructs, label_times
+from stepper.project.rewording.asides import commands, instructs, joins_order, label_instructs, label_times
 from tests.tables import each_row
 
 
@@ -23,9 +23,6 @@ from tests.tables import each_row
         "underarm stitches",
         "wrong side of the work",
         "the long-tail method",
-        "left front, around the neck and down the right front",
-        "gusset and heel",
-        "front and the back",
     ],
 )
 def test_names_and_places_instruct_nothing(words: str) -> None:
@@ -47,9 +44,6 @@ def test_names_and_places_instruct_nothing(words: str) -> None:
         ("smaller needles", "smaller"),
         ("edge with A", "with A"),
         ("sleeve until 10 rem", "until"),
-        ("gusset and tie the ends", "tie"),
-        ("pocket, close it", "close"),
-        ("pocket and weave in ends", "weave"),
     ],
 )
 def test_what_says_how_often_or_what_to_do_is_found(words: str, first: str) -> None:
@@ -57,6 +51,16 @@ def test_what_says_how_often_or_what_to_do_is_found(words: str, first: str) -> N
     found = instructs(words)
     assert found is not None
     assert found.group() == first
+
+
+def test_an_order_joined_to_a_name_is_found() -> None:
+    """Stitches held "for the gusset and tie the ends" were called so, and nothing was tied."""
+    for words, verb in (("gusset and tie the ends", "tie"), ("pocket, close it", "close"), ("pocket and weave in ends", "weave")):
+        found = joins_order(words)
+        assert found is not None
+        assert found.group() == verb
+    for name in ("left front, around the neck and down the right front", "gusset and heel", "front and the back"):
+        assert joins_order(name) is None
 
 
 def test_a_remark_may_hold_numbers_but_no_round() -> None:

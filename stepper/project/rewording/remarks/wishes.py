@@ -40,6 +40,12 @@ _CUT_SHORT: Final = regex(
     re.I,
 )
 """A wish or a trouble of hers in a word or two, "Slouchier?", and what she may do about it."""
+_IN_ITS_STEAD: Final = regex(
+    r"(?:then|just|simply|so|instead|please|you\s+(?:can|may|could|might)|\s|,)*(?:knit|purl|rib|work|continue|cont|carry\s+on|keep|go\s+on|cast|bind|skip|leave|omit|stop|end|finish|graft|begin|start|turn|"
+    r"repeat|rep|join|increase|decrease|inc|dec|[kp]\d*)\b|.*\binstead\b",
+    re.I,
+)
+"""An answer that has something else knitted than the page: which of the two is hers, nobody has said."""
 _OF_ALL: Final = regex(r"\bsizes?\b|\b(?:first|last|next)\s+(?:row|rnd|round)\b|:\s", re.I)
 """Words with which the answer may be for the pattern itself."""
 _ADDS: Final = regex(r"\b(?:more|extra|another|additional|again|longer|shorter|further|fewer|less|deeper)\b", re.I)
@@ -87,7 +93,8 @@ def tells_wish(sentence: str) -> bool:
     short = _CUT_SHORT.fullmatch(sentence)
     if short is not None:
         answer = re.split(r"(?<=[.!])\s+", short["answer"])
-        return len(answer) == 1 and not _OF_ALL.search(short["answer"])
+        other = _IN_ITS_STEAD.match(short["answer"]) and not _ADDS.search(short["answer"])
+        return len(answer) == 1 and not other and not _OF_ALL.search(short["answer"])
     if _LEFT_OUT.fullmatch(sentence):
         return True
     match = _SAID.fullmatch(sentence)

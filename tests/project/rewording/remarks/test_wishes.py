@@ -48,9 +48,18 @@ WISHES = (
     "Alternatively, work 14 rnds of ribbing and fold the band to the inside.",
     'If you need more depth, knit without increasing until the yoke is 7 (7.25, 7.5)" deep.',
     "Make it longer if you like.",
+    "Too long? Fewer rows are fine.",
+    "Slouchier? Knit 10 more rounds.",
+    "No marker? A loop of yarn will do.",
+    "No cable needle? Use a double-pointed one.",
 )
 
 ORDERS = (
+    "No buttons? Then just rib.",
+    "No buttons? Work the band in rib without buttonholes.",
+    "Don't like pockets? Knit straight on.",
+    "Out of yarn? Stop here.",
+    "No beads? Purl those stitches instead.",
     "If you need a longer sleeve, add rows, otherwise cast off.",
     "Add 4 rounds for the second size.",
     "Add one stitch at each edge.",
