@@ -185,7 +185,10 @@ def _untried(choice: TwoReadings, project: Project) -> Finding:
 def _count_after(needles: Needles, choice: TwoReadings) -> str:
     """Say how many stitches there are after the last round of the line in one reading."""
     found = [draft.after for draft in needles.drafts if draft.line == choice.line]
-    return f"with {found[-1]} stitches after the line" if found else "which its stitches do not allow"
+    if found:
+        return f"with {found[-1]} stitches after the line"
+    stopped = any(finding.place.line <= choice.line for finding in needles.findings)
+    return "which its stitches do not allow" if stopped else "with no row worked"
 
 
 def _work_garment(

@@ -172,6 +172,8 @@ class OccasionBuilder(ElementBuilder):
         rows = self._numbers(number) if number is not None else self._one(place)
         side = next((side_of(str(child)) for child in tree.children if type_of(child) == "SIDE"), "")
         if tree.data == "when_side_and":
+            if legs[0].times is not None and any(tree.find_data("n_total")):
+                rows = _at_most_once(legs[0].times)
             legs = self._behind_first(legs, tree)
         if tree.data in ("when_next", "when_rows", "when_side", "when_side_and"):
             legs = (Leg(self._one(place), rows, False, side, each=not side), *legs)
@@ -185,7 +187,7 @@ class OccasionBuilder(ElementBuilder):
         if leg.times is None or not any(tree.find_data("n_total")):
             return first, legs
         rest = Numbers(tuple(max(0, value - 1) for value in leg.times.values), leg.times.place)
-        once = Leg(first, self._one(first.place), False, leg.side)
+        once = Leg(first, _at_most_once(leg.times), False, leg.side)
         return None, (once, replace(leg, times=rest), *more)
 
     def _behind_first(self, legs: tuple[Leg, ...], tree: Any) -> tuple[Leg, ...]:
@@ -284,3 +286,8 @@ def is_short(rows: Token) -> bool:
 def side_of(words: str) -> str:
     """Return the side that words name: `RS` or `WS`."""
     return "WS" if re.match(r"w", words.strip(), re.I) else "RS"
+
+
+def _at_most_once(times: Numbers) -> Numbers:
+    """Return how often the next row is one of so many times in all: once, and of none never."""
+    return Numbers(tuple(min(1, value) for value in times.values), times.place)

@@ -169,12 +169,17 @@ def _find_shaping(instruction: AtIntervals, needles: Needles) -> tuple[AtInterva
 
 
 def _begin_at_first(instruction: AtIntervals, template: Template, needles: Needles) -> bool:
-    """Work the row with which a shaping begins, "next and every 4th row"; False if this size has none."""
+    """Work the row with which a shaping begins, "next and every 4th row"; False if this size has none.
+
+    Of "0 times" one row is left where the next one is not counted in them, as it is in the other sizes, and none
+    where it is: the printed counts tell, and else both are told.
+    """
     if instruction.first is None:
         return True
-    times = instruction.legs[0].times
-    if times is not None and len(instruction.legs) == 1 and none_in_size(times, needles):
-        return False
+    leg, times = instruction.legs[0], instruction.legs[0].times
+    if times is not None and len(instruction.legs) == 1 and not times.of(needles.size) and not leg.more:
+        if leg.total or needles.reads_second(_with_next(instruction, times, needles)):
+            return not none_in_size(times, needles)
     work_between(instruction.first.of(needles.size) - 1, needles, instruction.place, goes_on=True)
     work_template(template, needles)
     return True
@@ -398,15 +403,22 @@ def legs(instruction: AtIntervals, template: Template, needles: Needles) -> tupl
         return instruction.legs
     if first.total:
         return _once_less(instruction.legs, needles)
-    times = first.times.of(needles.size)
-    choice = TwoReadings(
-        place=first.times.place,
+    if first.more or not first.times.of(needles.size):
+        return instruction.legs
+    choice = _with_next(instruction, first.times, needles)
+    return _once_less(instruction.legs, needles) if needles.reads_second(choice) else instruction.legs
+
+
+def _with_next(instruction: AtIntervals, printed: Numbers, needles: Needles) -> TwoReadings:
+    """Return the two readings of how often "next and every 4th row 5 times" comes to."""
+    times = printed.of(needles.size)
+    return TwoReadings(
+        place=printed.place,
         words=f"next and every … {times} times",
-        first=f"{times + 1} times in all",
-        second=f"{times} times in all",
+        first=f"{times + 1} {'times' if times else 'time'} in all",
+        second=f"{times} {'times' if times != 1 else 'time'} in all",
         line=instruction.place.line,
     )
-    return _once_less(instruction.legs, needles) if needles.reads_second(choice) else instruction.legs
 
 
 def _worked_once(template: Template, needles: Needles) -> bool:

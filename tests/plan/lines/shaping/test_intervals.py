@@ -175,14 +175,34 @@ def test_a_shaping_asked_for_more_often_than_any_garment_has_ends_at_once() -> N
     "line",
     [
         "Bind off 0 sts at the beginning of the next 2 rows.",
-        "Dec 1 st at each end of next and every foll alt row 0 times.",
+        "Dec 1 st at each end of next and every foll alt row 0 times in all.",
     ],
 )
 def test_shaping_by_nothing_is_no_row_and_told(line: str) -> None:
     """A size list with a 0 gives the rows to the other sizes; two plain rows would make an armhole longer. Common practice."""
     plan = plan_of(project(f"Cast on 20 sts.\nWork flat.\nKnit 2 rows.\n{line}\nBind off."))
     assert len(plan.rounds) == 4
-    assert any("0 in this size" in caution.text for caution in plan.warnings)
+    assert "in all" in line or any("0 in this size" in caution.text for caution in plan.warnings)
+
+
+@pytest.mark.parametrize(
+    ("line", "counts"),
+    [
+        ("Dec 1 st at each end of next and every foll alt row 0 times.", [18]),
+        ("Dec 1 st at each end of next and every foll alt row 0 times more.", [18]),
+        ("Dec 1 st at each end of next and every foll alt row 0 times. 20 sts.", []),
+        ("Dec 1 st at each end of next RS row and every foll RS row 0 times in all.", []),
+    ],
+)
+def test_of_next_and_no_times_the_next_row_is_left(line: str, counts: list[int]) -> None:
+    """As in the sizes with more the next row is one besides, where neither "in all" nor a count says otherwise; it was left out.
+
+    Common practice.
+    """
+    plan = plan_of(project(f"Cast on 20 sts.\nWork flat.\nKnit 2 rows.\n{line}\nBind off."))
+    assert [round_.after for round_ in plan.rounds[3:-1]] == counts
+    asked = any("can mean 1 time in all" in caution.text for caution in plan.warnings)
+    assert asked == ("more" not in line and "in all" not in line)
 
 
 @pytest.mark.parametrize(
