@@ -415,8 +415,8 @@ def _with_next(instruction: AtIntervals, printed: Numbers, needles: Needles) -> 
     return TwoReadings(
         place=printed.place,
         words=f"next and every … {times} times",
-        first=f"{times + 1} {'times' if times else 'time'} in all",
-        second=f"{times} {'times' if times != 1 else 'time'} in all",
+        first=f"{times + 1} times in all",
+        second=f"{times} times in all",
         line=instruction.place.line,
     )
 

@@ -201,7 +201,7 @@ def test_of_next_and_no_times_the_next_row_is_left(line: str, counts: list[int])
     """
     plan = plan_of(project(f"Cast on 20 sts.\nWork flat.\nKnit 2 rows.\n{line}\nBind off."))
     assert [round_.after for round_ in plan.rounds[3:-1]] == counts
-    asked = any("can mean 1 time in all" in caution.text for caution in plan.warnings)
+    asked = any("can mean 1 times in all" in caution.text for caution in plan.warnings)
     assert asked == ("more" not in line and "in all" not in line)
 
 
