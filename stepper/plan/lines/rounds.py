@@ -17,7 +17,7 @@ from stepper.plan.lines.heel_rows import as_far_as_meant
 from stepper.plan.lines.held.gaps import refuse_across_gap
 from stepper.plan.lines.held.just_held import hold_what_was_worked
 from stepper.plan.lines.own_words import tell_markers_lost, work_own_row
-from stepper.plan.lines.short_row_method import tell_turning
+from stepper.plan.lines.short_row_method import begins_with_stitch, tell_turning
 from stepper.plan.model import Item, flatten, runs_written
 from stepper.plan.state.needles import MOST_ROUNDS, Needles, PartReachedError
 from stepper.plan.stitches.halves import turned_on
@@ -47,6 +47,8 @@ def work_template(template: Template, needles: Needles) -> None:
         raise PartReachedError
     _take_its_yarn(template, needles)
     if _is_worked_as_a_whole(template, needles):
+        return
+    if not begins_with_stitch(template, needles):
         return
     if id(template) not in needles.caches.fits and not _yarns_known(template, needles):
         needles.lose()

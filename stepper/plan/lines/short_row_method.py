@@ -15,13 +15,36 @@ from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.phrase import WorkedPhrase
 from stepper.project.instructions import Line, Phrase, TurnMethod
-from stepper.project.stitchwork import Element, TurnHere, every_element
+from stepper.project.stitchwork import Element, TurnHere, Work, every_element
 from stepper.regex import regex
 
 _TURNING = (
     "nothing says how short rows are turned: taken as German short rows, with a double stitch at every turn. "
     'Write "wrap and turn" in the line, or "short_rows: wrap" (or "german", or "plain") in the section.'
 )
+
+
+_LOOP = (
+    "a yarn over behind a turn may be the loop of a yarn-over short row, which is closed with the next stitch, or a "
+    "stitch of its own."
+)
+_SAY_LOOP = (
+    'For the loop write the turn alone, with "short_rows: german" in the section: a double stitch stands in its '
+    'place. For a stitch of its own write "short_rows: plain".'
+)
+"""Source: common practice; both are printed so."""
+
+
+def begins_with_stitch(template: Template, needles: Needles) -> bool:
+    """Return whether a row behind a turn begins with a stitch; report one that may begin with the turn's own loop."""
+    rows, first = needles.short_rows, next(iter(template.elements), None)
+    if rows.gap is None or rows.slipped or rows.method not in ("", "german"):
+        return True
+    if not isinstance(first, Work) or first.stitch != "yo":
+        return True
+    needles.report(first.place, _LOOP, _SAY_LOOP)
+    needles.lose()
+    return False
 
 
 def tell_turning(template: Template, worked: WorkedPhrase, needles: Needles) -> None:

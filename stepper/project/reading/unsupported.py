@@ -151,6 +151,29 @@ _KINDS: tuple[tuple[str, str, str], ...] = (
         "a fabric, and in brackets for the rows of another",
         'Write the one that is meant: "Work 4 rows in st st." or its rows, "Row 1 (RS): Purl."',
     ),
+    (
+        r"(?:yarn[\s-]?overs?|yo)[\s-]+(?:short[\s-]+rows?|turns?|method)|turn\s*,?\s*(?:and\s+)?(?:yarn[\s-]?over|yo)(?=\s*(?:[,.;]|$))"
+        r"|(?:k|p|knit(?:ting)?|purl(?:ing)?|work(?:ing)?)\s+(?:the\s+|each\s+|every\s+)?(?:yarn[\s-]?overs?|yos?)\s+(?:together|tog)(?:\s+with)?",
+        "turns with a yarn over",
+        'Write the turns alone, with "short_rows: german" in the section: a double stitch stands for each yarn over.',
+    ),
+    (
+        r"(?:undo|undoing|unzip|unpick|unravel|remove|release|unfasten|pull\s+out)\s+(?:the\s+|your\s+)?(?:provisional|crochet(?:ed)?)[\s-](?:cast[\s-]?on|chain|edge)"
+        r"|(?:sts|stitches|loops)\s+(?:of|from)\s+(?:the\s+|your\s+)?provisional[\s-]cast[\s-]?on|(?:to|with)\s+(?:the\s+)?provisional[\s-]cast[\s-]?on|provisional(?:ly)?[\s-](?:cast[\s-]on\s+)?(?:sts|stitches|loops)|use\s+an?\s+provisional[\s-]cast[\s-]?on",
+        "a provisional cast-on, whose stitches come back",
+        'Say it where they are cast on ("Using a provisional cast-on, cast on 20 sts."), and where they come back: "Undo the provisional cast-on and knit 20 sts from it."',
+    ),
+    (
+        r"[(\[]\s*(?:k|p|knit|purl)\s?\d+(?:\s+sts|\s+stitches)?\s+(?:at|along|on)\s+(?:the\s+|each\s+|both\s+|either\s+)?(?:[a-z]+\s+){0,2}(?:edges?|ends?|sides?)\s*[)\]]"
+        r"|(?:k|p|knit|purl)\s?\d+(?:\s+sts|\s+stitches)?\s+at\s+(?:the\s+)?(?:armhole|neck|side|front|centre|center|outer)\s+edge",
+        "stitches at an edge, by its name",
+        'Write the rows with them: "Row 1 (WS): K3, p to end."',
+    ),
+    (
+        r"(?:keep(?:ing)?\s+|work(?:ing)?\s+|knit(?:ting)?\s+)?(?:(?:the|your|all)\s+)?(?:first|last|outer(?:most)?|edge|border|end)\s+(?:(?:and\s+(?:the\s+)?last|\d+|one|two|three|four|five|six)\s+)*(?:sts?|stitch(?:es)?)\b[^.;:]*?\b(?:from\s+(?:here|now|this\s+point)(?:\s+on(?:wards?)?)?|throughout|at\s+all\s+times|always|of\s+(?:every|each)\s+row)",
+        "an edge in all rows that follow",
+        'Say it with each line: "Work 20 rows in st st, keeping first and last 3 sts in garter."',
+    ),
     (r"thrum(?:s|med)?", "thrums", 'Write the round without them, and the thrums as "Note: …".'),
 )
 """Words, what they ask for, and what to write instead."""

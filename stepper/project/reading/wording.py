@@ -225,6 +225,8 @@ def _read_line(text: str, place_of: Callable[[int, int], Span], words: Words) ->
     placed = on_rows(head, sentences)
     builder.problems.extend(_rows_in_doubt(head, label, sentences, placed, whole))
     sentences = placed or sentences
+    if _SET_ON.search(plain):
+        builder.problems.append(whole.problem(_LIVE, _KNIT_THEM))
     if builder.problems:
         return LineReading(line=None, problems=tuple(builder.problems))
     side = side or builder.picked_from
@@ -238,6 +240,10 @@ def _read_line(text: str, place_of: Callable[[int, int], Span], words: Words) ->
     return _without_dashed(line, plain, place_of, words)
 
 
+_SET_ON = regex(r"\bpick(?:ing|ed)?\s+up\b(?!\s+and\s+(?:k|knit|p|purl)\b)[^.;]*\bprovisional\b", re.I)
+_LIVE = "stitches of a provisional cast-on may be set on the needle or knitted onto it: the line does not say which."
+_KNIT_THEM = 'Where they are knitted at once write "Undo the provisional cast-on and knit 20 sts from it."'
+"""Source: common practice."""
 _DASHED = (
     "a size has a dash in this list and a number in another of the line.",
     'Write a line for those sizes alone: "Sizes 3 and 4 only: ...".',

@@ -112,3 +112,18 @@ def test_rows_with_their_turns_on_one_line_are_rows() -> None:
 def test_a_row_that_turns_and_goes_on_is_refused(words: str) -> None:
     """What is worked behind a turn goes back over the stitches before it; counted on, every number after it was wrong."""
     assert "what is worked back is a row of its own" in faults(project(f"Cast on 40 sts. Work flat.\nWork 4 rows in st st.\n{words}"))
+
+
+@pytest.mark.parametrize(
+    "rows",
+    ["K15, turn, yo, p10, turn, yo, k to end.", "Row 3: K15, turn.\nRow 4: Yo, p10, turn.\nRow 5: Yo, k to end."],
+)
+def test_a_yarn_over_behind_a_turn_is_refused_unless_the_section_says_how_it_turns(rows: str) -> None:
+    """The loop of a yarn-over short row was counted as a stitch, beside the double stitch that stands for it.
+
+    Common practice.
+    """
+    work = f"Cast on 20 sts.\nWork flat.\nKnit 2 rows.\n{rows}\nKnit 1 row."
+    assert "may be the loop of a yarn-over short row" in faults(project(work))
+    plain = project(work).replace("    work: |", "    short_rows: plain\n    work: |")
+    assert plan_of(plain).rounds[-1].after == 22

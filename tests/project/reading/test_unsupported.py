@@ -31,6 +31,16 @@ from tests.tables import each_row
         ("Work 3 rows in rev st st (k on RS, p on WS).", "a fabric, and in brackets for the rows of another"),
         ("Work 4 rows in garter st (k 1 row, p 1 row).", "a fabric, and in brackets for the rows of another"),
         ("Work left front to correspond.", "a part that is like another"),
+        ("Work 4 rows in stockinette (k3 at armhole edge).", "stitches at an edge, by its name"),
+        ("First and last 3 sts in garter from here on.", "an edge in all rows that follow"),
+        ("Keep first and last st in garter st throughout.", "an edge in all rows that follow"),
+        ("From here on, work the first 3 sts of every row in garter st.", "an edge in all rows that follow"),
+        ("Work short rows with yarn-over turns.", "turns with a yarn over"),
+        ("K to last 5 sts, turn, yarn over.", "turns with a yarn over"),
+        ("K to end, knitting the yarn overs together with the next st.", "turns with a yarn over"),
+        ("Unzip the provisional cast-on and place the sts on a needle.", "a provisional cast-on, whose stitches come back"),
+        ("Graft to the provisional cast-on.", "a provisional cast-on, whose stitches come back"),
+        ("Work neckband to correspond.", "a part that is like another"),
         ("Work even until foot measures 5 cm less than total foot length.", "a length of the wearer"),
     ],
 )
@@ -42,7 +52,7 @@ def test_a_kind_that_is_not_read_is_named_with_what_to_write(line: str, kind: st
     assert found.hint
 
 
-@pytest.mark.parametrize("line", ["K2, p2 to end.", "Work 3 rows in rev st st (p on RS, k on WS).", "Work 4 rows in garter st (knit every row).", "Work both sides alike.", "Cast on 40 sts.", "*K2, p2; rep from * 3 times more.", "Place these sts on a holder."])
+@pytest.mark.parametrize("line", ["K2, p2 to end.", "Work 3 rows in rev st st (p on RS, k on WS).", "Work 4 rows in garter st (knit every row).", "Work both sides alike.", "Cast on 40 sts.", "Cast on 40 sts provisionally.", "K15, turn.", "K1, yo, k to end.", "*K2, p2; rep from * 3 times more.", "Place these sts on a holder."])
 def test_what_is_read_is_none_of_them(line: str) -> None:
     """Words that only look like one would send her away from a line that can be read."""
     assert find_unsupported(line) is None

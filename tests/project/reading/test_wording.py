@@ -378,3 +378,10 @@ def test_a_line_that_no_pattern_has_is_refused_at_once(line: str) -> None:
     """A slip of the clipboard must not stop the program; what is wrong is told."""
     problem = read(line).problems[0]
     assert "brackets" in problem.message or "longer" in problem.message
+
+
+def test_stitches_of_a_provisional_cast_on_are_set_on_the_needle_or_knitted() -> None:
+    """Set on the needle they are no row; "pick up" alone was knitted. Common practice."""
+    told = read("Pick up 20 sts from the provisional cast-on.").problems
+    assert "set on the needle or knitted onto it" in told[0].message
+    assert read("Pick up and knit 20 sts from the provisional cast-on.").line is not None
