@@ -17,7 +17,7 @@ from stepper.project.page.unread.left_open import LeftKind, LeftOpen
 from stepper.project.page.unread.mends import Mend, MendKind
 from stepper.project.yaml_file.source import read_picture
 from stepper.settling.file_in_hand import FileInHand
-from stepper.settling.prompting import ask
+from stepper.settling.prompting import BackAsked, ask
 from stepper.settling.rows_asked import RowAsked
 from stepper.sitting.folding import print_folded
 
@@ -34,12 +34,13 @@ _STRUCK: Final = "Note: … "
 """What stands in front of words struck, in the file: they are said in front of their row."""
 
 
-def ask_mended(asked: RowAsked, file: FileInHand) -> tuple[str, str]:
+def ask_mended(asked: RowAsked, file: FileInHand, found: Sequence[tuple[Mend, Worked]]) -> tuple[str, str]:
     """Show an open row, offer it with the smallest change if there is one, and put it into the file so.
 
     Args:
         asked: The row.
         file: The file.
+        found: The changes with which it fits, as `find_fitting` finds them.
 
     Returns:
         The text of the file with it, empty if none is found or she takes none, so that the row is still open;
@@ -48,20 +49,28 @@ def ask_mended(asked: RowAsked, file: FileInHand) -> tuple[str, str]:
     Raises:
         LaterAsked: It is left open; `BackAsked` and `StopAsked` likewise.
     """
-    found = find_fitting(asked, file)
     if not found and asked.left.kind is LeftKind.ROW:
         print_folded([f"  {asked.left.text}", *(f"  {asked.left.why}" for _ in asked.left.why[:1])])
-    for mend, worked in found:
+    at = 0
+    while at < len(found):
+        mend, worked = found[at]
         rows = rows_mended(mend, asked.left)
         if mend.kind is MendKind.STRUCK and _is_known(mend.words, file.text):
             print_folded([f'  Read without "{mend.words}", as before: {mend.text}'])
             return put_rows(file.text, asked.left.first, asked.left.last, rows), ""
         _show(mend, worked, asked)
-        taken = _ask(mend)
+        try:
+            taken = _ask(mend)
+        except BackAsked:
+            if not at:
+                raise
+            at -= 1
+            continue
         if isinstance(taken, str):
             return "", taken
         if taken:
             return put_rows(file.text, asked.left.first, asked.left.last, rows), ""
+        at += 1
     return "", ""
 
 

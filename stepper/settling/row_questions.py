@@ -19,7 +19,7 @@ from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_
 from stepper.project.page.unread.proposals import Kept
 from stepper.project.reading.own_words import find_depended_on
 from stepper.settling.file_in_hand import FileInHand
-from stepper.settling.mend_questions import ask_mended
+from stepper.settling.mend_questions import ask_mended, find_fitting
 from stepper.settling.number_questions import NumberQuestions
 from stepper.settling.prompting import BackAsked, ask_right, ask_yes, read_line, turn_away
 from stepper.settling.replies import Reply, ask_kind
@@ -44,9 +44,26 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
     Raises:
         LaterAsked: It is left open; `BackAsked` and `StopAsked` likewise.
     """
-    mended, said = ask_mended(asked, file)
-    if mended:
-        return mended
+    offers = find_fitting(asked, file)
+    while True:
+        mended, said = ask_mended(asked, file, offers)
+        if mended:
+            return mended
+        try:
+            return _ask_open(asked, file, said)
+        except BackAsked:  # to the offer, which she has answered last
+            if not offers:
+                raise
+
+
+def _ask_open(asked: RowAsked, file: FileInHand, said: str) -> str:
+    """Ask what a row is that is taken with no change, and return the text of the file with it.
+
+    Args:
+        asked: The row.
+        file: The file.
+        said: What she answered already; empty if nothing.
+    """
     if asked.same is not None:
         tell_part(asked.same)
     elif asked.refused:

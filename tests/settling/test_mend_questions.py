@@ -9,8 +9,8 @@ import pytest
 from stepper.plan.mended import Worked
 from stepper.project.page.unread.left_open import LeftKind, find_left_open
 from stepper.settling.file_in_hand import take_in_hand
-from stepper.settling.mend_questions import ask_mended, say_worked
-from stepper.settling.prompting import LaterAsked
+from stepper.settling.mend_questions import ask_mended, find_fitting, say_worked
+from stepper.settling.prompting import BackAsked, LaterAsked
 from stepper.settling.row_questions import ask_row
 from stepper.settling.rows_asked import look_at
 from stepper.settling.walk import Settling
@@ -27,7 +27,8 @@ def file_with(*rows: str, behind: str = "Bind off.") -> str:
 def offer(text: str) -> list[str]:
     """Offer a change of the first open row; return the rows of the file that are new."""
     left = next(each for each in find_left_open(text) if each.kind is LeftKind.ROW)
-    new, _ = ask_mended(look_at(left, text), take_in_hand(text, Path()))
+    asked, file = look_at(left, text), take_in_hand(text, Path())
+    new, _ = ask_mended(asked, file, find_fitting(asked, file))
     rows = text.split("\n")
     others = {*rows[: left.first - 1], *rows[left.last :]}
     return [row.strip() for row in new.split("\n") if row not in others] if new else []
@@ -176,3 +177,17 @@ def test_words_that_mean_nothing_are_asked_about_once_in_a_file(
 def test_what_a_row_comes_to_is_said_shortly(worked: Worked, said: str) -> None:
     """Rows or rounds, the stitches after them, and before them if they are others."""
     assert say_worked(worked) == said
+
+
+def test_back_from_what_a_row_is_goes_to_the_offer(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
+    """It is what she answered last; the row before was opened again, and its answer lost."""
+    text = file_with("Knit 4 rounds (as on my drawing).")
+    (left,) = find_left_open(text)
+    type_answers(monkeypatch, "yes", "back", "no")
+    new = ask_row(look_at(left, text), take_in_hand(text, Path()))
+    assert "Note: … as on my drawing\n" in new
+    shown = capsys.readouterr().out
+    assert shown.count('Do the words "as on my drawing" change anything you knit?') == 2
+    type_answers(monkeypatch, "yes", "back", "back")
+    with pytest.raises(BackAsked):
+        ask_row(look_at(left, text), take_in_hand(text, Path()))
