@@ -168,10 +168,11 @@ _COME_OR_GO = regex(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b|\bpick(?:ing)?\s+up\b", re
 
 
 _NEARLY = regex(
-    rf"(?:^|(?<=[:,.)]))\s*(?P<own>[a-z]+)\s+(?P<words>[a-z]+)\s*"
-    rf"(?:,\s*(?:{_NUMBER})\s+(?P<rows>[a-z]+)\s*|,[^:]*)?:",
+    rf"(?:^|(?<=[:,.)]))(?=\s*(?P<own>[a-z]+)\s+(?P<words>[a-z]+)\s*"
+    rf"(?:,\s*(?:{_NUMBER})\s+(?P<rows>[a-z]+)\s*|,[^:]*)?:)",
     re.I,
 )
+"""Looked for from every place: "With A, own words:" begins with two words and a comma itself."""
 _NEARLY_COUNT = regex(rf"(?<=[.!])\s+[(\[]?(?:{_NUMBER})\s*(?P<sts>[a-z]+)[)\]]?\s*\.?\s*$", re.I)
 _LEGAL: Final = {
     "own": ("own",),

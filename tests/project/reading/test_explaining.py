@@ -79,6 +79,7 @@ def test_for_any_slip_in_any_word_the_legal_word_is_suggested(case: tuple[str, s
         ("Noet: she was here, and gone.", "Noet", ["note"]),
         ("k1, ktog, k to end.", "ktog", ["k2tog", "k3tog"]),
         ("Work dec round every 8ht round 6 times.", "8ht", ["8th"]),
+        ("With A, aown words: as before. 96 sts.", "aown", ["own"]),
     ],
 )
 def test_the_word_and_all_it_may_stand_for_are_told(line: str, word: str, offered: list[str]) -> None:
