@@ -12,7 +12,7 @@ import difflib
 import re
 
 from stepper.project.problems import one_of
-from stepper.project.reading.parsing import Stopped, legal_words, list_expected, split_label, stop_of
+from stepper.project.reading.parsing import APART, Stopped, legal_words, list_expected, split_label, stop_of
 from stepper.project.reading.unsupported import find_unsupported
 from stepper.project.spelling import near, slips
 from stepper.records import dataclass
@@ -83,7 +83,10 @@ def explain(
     repairs, mended = mend(plain, names, trials)
     misspelt = mended is not None and not any(repair.word.lower() in legal_words() for repair in repairs)
     if stopped.why and not misspelt:
-        slip = Slip(start + stopped.offset, max(1, len(stopped.found)), stopped.why, stopped.hint)
+        hint = stopped.hint
+        if hint == APART and [each.offset for each in repairs if mended] == [start + stopped.offset]:
+            hint = f"{meant_words(repairs[0])} {hint}"  # "then sts" orders something, or is a slip for "the sts"
+        slip = Slip(start + stopped.offset, max(1, len(stopped.found)), stopped.why, hint)
         return Explained((slip,), "")
     kind = find_unsupported(plain) if repairs else None
     if kind is not None and any(0 <= repair.offset - kind.offset < kind.length for repair in repairs):

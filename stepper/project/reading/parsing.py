@@ -306,7 +306,8 @@ _NAMES = {
 """Terminals that hold free words, and what introduces the words."""
 
 
-_APART = 'Write it as an instruction of its own, or as "Note: ..." if it is only to be said.'
+APART = 'Write it as an instruction of its own, or as "Note: ..." if it is only to be said.'
+"""What is told of an instruction that hides in a name."""
 
 
 def _hidden(tree: Tree[Token], body: str) -> Stopped | None:
@@ -322,7 +323,7 @@ def _hidden(tree: Tree[Token], body: str) -> Stopped | None:
             found = joins_order(token[start:])
         if found is not None:
             offset = (token.start_pos or 0) + start + found.start()
-            return Stopped(offset, found.group(), None, hides(found.group(), token), _APART)
+            return Stopped(offset, found.group(), None, hides(found.group(), token), APART)
     return None
 
 

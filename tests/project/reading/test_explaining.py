@@ -90,6 +90,14 @@ def test_the_word_and_all_it_may_stand_for_are_told(line: str, word: str, offere
     assert line[problem.column - 1 :].startswith(word)
 
 
+def test_a_word_that_orders_may_be_a_slip_for_one_that_does_not() -> None:
+    """Both are told: she may have typed "then" for "the", or have two things in one line."""
+    (problem,) = read("Cut yarn, and draw it through then sts.").problems
+    assert '"then" in' in problem.message
+    assert "the" in suggested(problem)
+    assert "an instruction of its own" in problem.hint
+
+
 def test_two_slips_in_a_line_are_two_problems() -> None:
     """She mends both at once."""
     problems = read("Incrase evenly to 246 sts. Kint 2 ronuds.").problems
