@@ -11,25 +11,25 @@ from __future__ import annotations
 
 import re
 
+from stepper.project.rewording.synonym import STS
 from stepper.regex import regex
 
-_STS = r"(?:stitch(?:es)?|sts?)\b"
 _NEEDLE = r"(?:(?:a\s+|the\s+)?(?:cable\s+(?:needle|pin)|cn|dpn|double[\s-]pointed\s+needle|(?:spare|extra|auxiliary)\s+needle))"
 _WHERE = r"(?:at|in|to)\s+(?:the\s+)?(front|back)(?:\s+of\s+(?:the\s+)?work)?"
-_SLIP = rf"\b(?:slip|sl|place|put)\s+(?:the\s+)?(?:next\s+|first\s+|foll(?:owing)?\s+)?(?:(?P<held>\d)\s*)?(?:(?:knit|purl|k|p)\s+)?(?P<sts>{_STS})?"
+_SLIP = rf"\b(?:slip|sl|place|put)\s+(?:the\s+)?(?:next\s+|first\s+|foll(?:owing)?\s+)?(?:(?P<held>\d)\s*)?(?:(?:knit|purl|k|p)\s+)?(?P<sts>{STS})?"
 _ONTO = rf"(?:on\s*to|on|to)\s+{_NEEDLE}"
 _HOLDING = rf"{_SLIP}\s*(?:{_ONTO}\s*[,;]?\s*(?:(?:and|&)\s+)?(?:(?:hold|leave|bring|keep|place)\s+)?(?:it\s+|them\s+|cn\s+)?{_WHERE.replace('(front', '(?P<where>front')}|{_WHERE.replace('(front', '(?P<first_where>front')}\s+{_ONTO})"
 _FROM_LEFT = r"(?:\s+from\s+(?:the\s+)?(?:(?:left(?:-hand)?|lh)\s+needle|lhn|ln))?"
 _THEN = r"\s*[,;]?\s*(?:(?:and|&)\s+)?(?:then\s+)?"
-_OTHERS = rf"(?P<first>knit|purl|k|p)\s*(?:(?:the\s+)?(?:next|foll(?:owing)?)\s+)?(?P<other>\d)?\s*(?P<other_sts>{_STS})?{_FROM_LEFT}"
-_AGAIN = rf"(?P<second>knit|purl|k|p)\s*(?:the\s+)?(?P<again>\d)?\s*(?:held\s+)?(?P<again_sts>{_STS})?\s*from\s+{_NEEDLE}"
+_OTHERS = rf"(?P<first>knit|purl|k|p)\s*(?:(?:the\s+)?(?:next|foll(?:owing)?)\s+)?(?P<other>\d)?\s*(?P<other_sts>{STS})?{_FROM_LEFT}"
+_AGAIN = rf"(?P<second>knit|purl|k|p)\s*(?:the\s+)?(?P<again>\d)?\s*(?:held\s+)?(?P<again_sts>{STS})?\s*from\s+{_NEEDLE}"
 _CROSSING = regex(
     rf"(?:with\s+cn\s+(?:in|at)\s+(?P<with_where>front|back)\s*,?\s*{_SLIP.replace('?P<held>', '?P<with_held>').replace('?P<sts>', '?P<with_sts>')}\s*{_ONTO}|{_HOLDING}){_THEN}{_OTHERS}{_THEN}{_AGAIN}",
     re.I,
 )
 _LIKE = regex(
     rf"^(?:work\s+)?(?:the\s+)?(?:same\s+)?as\s+(?:for\s+)?(?P<cable>c(?P<both>\d{{1,2}})[fb]|(?P<left>\d)/(?P<right>\d)\s*[lr]c)\s*,?\s*(?:but|except)\s+(?:hold|leav|keep)\w*\s+"
-    rf"(?:(?:the\s+)?(?:{_STS}|cn|cable\s+needle)\s+|it\s+|them\s+)?{_WHERE}$",
+    rf"(?:(?:the\s+)?(?:{STS}|cn|cable\s+needle)\s+|it\s+|them\s+)?{_WHERE}$",
     re.I,
 )
 _OFF = (
@@ -40,15 +40,15 @@ _LEFT = r"(?:\s+on\s+(?:the\s+)?(?:(?:left(?:-hand)?|lh)\s+)?needle)?"
 _KEPT = r"(?:\s*,?\s*(?:without\s+slipping\s+it\s+off(?:\s+the\s+needle)?|(?:but\s+)?(?:do\s+not|don't)\s+(?:slip|drop)\s+(?:it\s+)?off(?:\s+(?:the\s+)?needle)?|leaving\s+it\s+on(?:\s+(?:the\s+)?(?:left\s+)?needle)?))?"
 _LOOP = r"(?:through|thru|in(?:to)?)\s+(?:the\s+)?{}(?:\s+(?:loop|leg))?"
 _TWIST = regex(
-    rf"(?P<missed>(?:skip|miss)\s+(?:the\s+)?(?:first|next|1)\s*{_STS}{_LEFT}{_THEN})?(?P<one>knit|purl|k|p)\s+(?:in)?(?:to\s+)?(?:the\s+)?(?:(?P<back>back)|front)?\s*"
-    rf"(?:loop\s+)?(?:of\s+)?(?:the\s+)?(?P<which>second|2nd|next)\s+{_STS}{_LEFT}(?:\s*(?:(?P<behind>{_LOOP.format('back')})|{_LOOP.format('front')}))?{_KEPT}{_THEN}(?P<two>knit|purl|k|p)\s+(?:in)?(?:to\s+)?(?:the\s+)?(?:front\s+)?(?:of\s+)?(?:the\s+)?(?:first|1st|skipped|missed)\s+{_STS}(?:\s+{_LOOP.format('front')})?{_OFF}?",
+    rf"(?P<missed>(?:skip|miss)\s+(?:the\s+)?(?:first|next|1)\s*{STS}{_LEFT}{_THEN})?(?P<one>knit|purl|k|p)\s+(?:in)?(?:to\s+)?(?:the\s+)?(?:(?P<back>back)|front)?\s*"
+    rf"(?:loop\s+)?(?:of\s+)?(?:the\s+)?(?P<which>second|2nd|next)\s+{STS}{_LEFT}(?:\s*(?:(?P<behind>{_LOOP.format('back')})|{_LOOP.format('front')}))?{_KEPT}{_THEN}(?P<two>knit|purl|k|p)\s+(?:in)?(?:to\s+)?(?:the\s+)?(?:front\s+)?(?:of\s+)?(?:the\s+)?(?:first|1st|skipped|missed)\s+{STS}(?:\s+{_LOOP.format('front')})?{_OFF}?",
     re.I,
 )
 _K2TOG = regex(
-    rf"\bk(?:nit)?\s*2\s*(?:{_STS}\s*)?tog(?:ether)?{_THEN}(?:but\s+)?(?:(?:do\s+not|don't|without)\s+(?:slip|drop|let)(?:ping|ting)?\s+(?:them\s+|sts\s+|it\s+)?off(?:\s+(?:the\s+)?(?:left(?:-hand)?\s+)?needle)?"
+    rf"\bk(?:nit)?\s*2\s*(?:{STS}\s*)?tog(?:ether)?{_THEN}(?:but\s+)?(?:(?:do\s+not|don't|without)\s+(?:slip|drop|let)(?:ping|ting)?\s+(?:them\s+|sts\s+|it\s+)?off(?:\s+(?:the\s+)?(?:left(?:-hand)?\s+)?needle)?"
     rf"|(?:leave|leaving|keep|keeping)\s+(?:(?:the\s+)?(?:them|both|sts|stitches)\s+)?on\s+(?:the\s+)?(?:(?:left(?:-hand)?|lh)\s+)?needle){_THEN}"
     rf"(?:insert\s+(?:the\s+)?(?:rh|right(?:-hand)?)\s+needle\s+(?:from\s+(?:the\s+)?front\s+)?between\s+(?:the\s+)?(?:2\s+|two\s+)?(?:sts|stitches)(?:\s+just\s+(?:knitted|worked)(?:\s+tog(?:ether)?)?)?{_THEN})?"
-    rf"k(?:nit)?\s+(?:the\s+)?(?:first|1st)\s+{_STS}\s+again{_OFF}?",
+    rf"k(?:nit)?\s+(?:the\s+)?(?:first|1st)\s+{STS}\s+again{_OFF}?",
     re.I,
 )
 

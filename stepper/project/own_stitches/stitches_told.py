@@ -12,14 +12,14 @@ import re
 from collections.abc import Callable
 
 from stepper.project.reading.elements import WORDS
+from stepper.project.rewording.synonym import STS
 
-_STS = r"(?:(?:stitch(?:es)?|sts?)\b)"
-_NEXT = rf"(?:the\s+)?(?:next|following|same|one|first|a|1)?\s*{_STS}"
+_NEXT = rf"(?:the\s+)?(?:next|following|same|one|first|a|1)?\s*{STS}"
 _BAR = (
     r"(?:(?:make\s+(?:1|a|one)(?:\s+st(?:itch)?)?|m1)\s+by\s+)?(?:from\s+(?:the\s+)?(?:front\s+to\s+(?:the\s+)?back|back\s+to\s+(?:the\s+)?front)\s*,?\s*)?"
     r"(?:pick(?:ing)?\s+up|lift(?:ing)?|raise|insert(?:ing)?\s+(?:the\s+)?(?:left\s+|lh\s+)?needle\s+(?:tip\s+)?under|with\s+(?:the\s+)?left(?:-hand)?\s+needle(?:\s+tip)?\s*,?\s*"
     r"(?:pick\s+up|lift))\s+(?:up\s+)?(?:the\s+)?(?:horizontal\s+)?(?:running\s+)?(?:bar|strand|thread|loop)"
-    rf"(?:\s+(?:(?:that\s+)?(?:lies|lying|is)\s+)?(?:before\s+the\s+next\s+{_STS}|(?:in\s+)?between\s+(?:the\s+)?(?:two\s+|2\s+)?(?:needles|{_STS}|(?:last\s+)?st(?:itch)?\s+"
+    rf"(?:\s+(?:(?:that\s+)?(?:lies|lying|is)\s+)?(?:before\s+the\s+next\s+{STS}|(?:in\s+)?between\s+(?:the\s+)?(?:two\s+|2\s+)?(?:needles|{STS}|(?:last\s+)?st(?:itch)?\s+"
     r"(?:just\s+worked|worked|and)[^,;]*?(?:next(?:\s+(?:one|st(?:itch)?))?|one))))?"
     r"(?:\s+with\s+(?:the\s+)?(?:tip\s+of\s+(?:the\s+)?)?left(?:-hand)?\s+needle(?:\s+tip)?)?"
 )
@@ -76,27 +76,27 @@ TOLD: tuple[tuple[str, Made], ...] = (
     (r"\bp(?:url)?\s+(?:the\s+)?(?:next\s+)?st(?:itch)?\s*(?:,|but|and)?\s*(?:(?:leave|leaving|keep)\s+(?:it\s+)?on\s+(?:the\s+)?(?:left\s+)?needle|without\s+(?:removing|slipping|dropping|taking)\s+(?:it|the\s+st(?:itch)?)\s+(?:from|off)\s+(?:the\s+)?(?:left\s+)?needle)\s*,?\s*(?:and\s+)?(?:then\s+)?"
      r"p(?:url)?\s+(?:(?:it\s+again|(?:the\s+)?same\s+st(?:itch)?(?:\s+again)?)(?:\s+(?:through|in(?:to)?)\s+(?:the\s+)?back(?:\s+loop)?)|(?:through|in(?:to)?)\s+(?:the\s+)?back(?:\s+loop)?\s+of\s+(?:the\s+)?same\s+st(?:itch)?)", "pfb"),
     # Two slipped one by one and worked together.
-    (rf"\bsl\s+(?:the\s+)?(?:next\s+)?2\s+(?:next\s+)?{_STS}?\s*(?:one\s+at\s+a\s+time\s+)?(?:(?:knitwise|kwise|as\s+if\s+to\s+knit)\s*,?\s*)?(?:one\s+(?:at\s+a\s+time|by\s+one|after\s+the\s+other)|individually|separately)?\s*"
+    (rf"\bsl\s+(?:the\s+)?(?:next\s+)?2\s+(?:next\s+)?{STS}?\s*(?:one\s+at\s+a\s+time\s+)?(?:(?:knitwise|kwise|as\s+if\s+to\s+knit)\s*,?\s*)?(?:one\s+(?:at\s+a\s+time|by\s+one|after\s+the\s+other)|individually|separately)?\s*"
      rf",?\s*(?:knitwise|kwise|as\s+if\s+to\s+knit)\s*,?\s*(?:one\s+(?:at\s+a\s+time|by\s+one|after\s+the\s+other)|individually|separately)?\s*,?\s*(?:and\s+)?(?:(?:return|sl|place|put)\s+(?:them|both)\s+(?:back\s+)?(?:to|on|onto)\s+(?:the\s+)?left(?:-hand)?\s+needle\s*,?\s*)?(?:and\s+)?(?:then\s+)?"
-     rf"k(?:nit)?\s+(?:them|both|these\s+2(?:\s+{_STS})?|the\s+2\s+{_STS}|2)\s*tog(?:ether)?{_THROUGH_BACK}", "ssk"),
-    (rf"\bsl\s+(?:the\s+)?(?:next\s+)?2\s+(?:next\s+)?{_STS}?\s*(?:tog(?:ether)?\s+(?:knitwise|kwise|as\s+if\s+to\s+(?:knit|k2tog))|as\s+if\s+to\s+k(?:nit)?\s*2?\s*tog(?:ether)?)", "sl2 kwise"),
+     rf"k(?:nit)?\s+(?:them|both|these\s+2(?:\s+{STS})?|the\s+2\s+{STS}|2)\s*tog(?:ether)?{_THROUGH_BACK}", "ssk"),
+    (rf"\bsl\s+(?:the\s+)?(?:next\s+)?2\s+(?:next\s+)?{STS}?\s*(?:tog(?:ether)?\s+(?:knitwise|kwise|as\s+if\s+to\s+(?:knit|k2tog))|as\s+if\s+to\s+k(?:nit)?\s*2?\s*tog(?:ether)?)", "sl2 kwise"),
     # The loop of a stitch.
     (rf"\b(k|p)(?:nit|url)?\s+in(?:to)?\s+(?:the\s+)?back(?:\s+loop)?\s+of\s+{_NEXT}", r"\g<1>1 tbl"),
     (r"\bk(?:nit)?\s+(?:in(?:to)?\s+)?(?:the\s+)?(?:next\s+)?st(?:itch)?\s+(?:in\s+the\s+row\s+)?below(?:\s+(?:the\s+)?next\s+st(?:itch)?)?", "k1b"),
-    (rf"\bk(?:nit)?\s*(?:the\s+|these\s+)?(?:next\s+)?(\d)\s*(?:next\s+)?{_STS}?\s*tog(?:ether)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?{_THROUGH_BACK}", r"k\1tog tbl"),
-    (rf"\bp(?:url)?\s*(?:the\s+)?(?:next\s+)?(\d)\s*(?:next\s+)?{_STS}?\s*tog(?:ether)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?{_THROUGH_BACK}", r"p\1tog tbl"),
-    (rf"\bk(?:nit)?\s*(?:the\s+|these\s+)?(?:next\s+)?(\d)\s*(?:next\s+)?{_STS}?\s*tog(?:ether)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?\b", r"k\1tog"),
-    (rf"\bp(?:url)?\s*(?:the\s+)?(?:next\s+)?(\d)\s*(?:next\s+)?{_STS}?\s*tog(?:ether)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?\b", r"p\1tog"),
-    (rf"\b(k|p)(?:nit|url)?\s*(?:the\s+)?(?:next\s+|first\s+)?(?P<n>\d)?\s*{_STS}?{_THROUGH_BACK}", lambda m: f"{m.group(1)}{m.group('n') or 1} tbl"),
+    (rf"\bk(?:nit)?\s*(?:the\s+|these\s+)?(?:next\s+)?(\d)\s*(?:next\s+)?{STS}?\s*tog(?:ether)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?{_THROUGH_BACK}", r"k\1tog tbl"),
+    (rf"\bp(?:url)?\s*(?:the\s+)?(?:next\s+)?(\d)\s*(?:next\s+)?{STS}?\s*tog(?:ether)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?{_THROUGH_BACK}", r"p\1tog tbl"),
+    (rf"\bk(?:nit)?\s*(?:the\s+|these\s+)?(?:next\s+)?(\d)\s*(?:next\s+)?{STS}?\s*tog(?:ether)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?\b", r"k\1tog"),
+    (rf"\bp(?:url)?\s*(?:the\s+)?(?:next\s+)?(\d)\s*(?:next\s+)?{STS}?\s*tog(?:ether)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?\b", r"p\1tog"),
+    (rf"\b(k|p)(?:nit|url)?\s*(?:the\s+)?(?:next\s+|first\s+)?(?P<n>\d)?\s*{STS}?{_THROUGH_BACK}", lambda m: f"{m.group(1)}{m.group('n') or 1} tbl"),
     # A slipped stitch with the yarn before or behind it.
     (r"\bwith\s+(?:the\s+)?(?:working\s+)?(?:yarn|wool)\s+(?:held\s+)?(?:in|at|to)\s+(?:the\s+)?front(?:\s+of\s+(?:the\s+)?work)?|\b(?:yarn|yf|yarn\s+held)\s+in\s+front\b", "wyif"),
     (r"\bwith\s+(?:the\s+)?(?:working\s+)?(?:yarn|wool)\s+(?:held\s+)?(?:in|at|to)\s+(?:the\s+)?back(?:\s+of\s+(?:the\s+)?work)?|\b(?:yarn|yarn\s+held)\s+in\s+back\b", "wyib"),
     (r"\bpurl-?wise\b|\bas\s+(?:if\s+)?to\s+purl\b", "pwise"),
     (r"\bknit-?wise\b|\bas\s+(?:if\s+)?to\s+knit\b", "kwise"),
-    (rf"\b(wyi[fb])\s*,?\s*sl\s*(?:the\s+)?(?:next\s+|first\s+)?(\d)?\s*{_STS}?", r"sl \2 \1"),
-    (rf"\bsl\s*(?:the\s+)?(?:next\s+|first\s+)?(\d)?\s*{_STS}?\s*(pwise|kwise)?\s*,?\s*(wyi[fb])?\s*(?:,?\s*(pwise|kwise))?(?=\s*(?:,|;|\.|\)|$|and\b|then\b))", lambda m: _slipped(m)),
-    (rf"\bk(?:nit)?\s+(?:the\s+)?(?:next\s+|first\s+)?(\d)\s*{_STS}?(?=\s*(?:,|;|\.|\)|$|and\b|then\b))", r"k\1"),
-    (rf"\bp(?:url)?\s+(?:the\s+)?(?:next\s+|first\s+)?(\d)\s*{_STS}?(?=\s*(?:,|;|\.|\)|$|and\b|then\b))", r"p\1"),
+    (rf"\b(wyi[fb])\s*,?\s*sl\s*(?:the\s+)?(?:next\s+|first\s+)?(\d)?\s*{STS}?", r"sl \2 \1"),
+    (rf"\bsl\s*(?:the\s+)?(?:next\s+|first\s+)?(\d)?\s*{STS}?\s*(pwise|kwise)?\s*,?\s*(wyi[fb])?\s*(?:,?\s*(pwise|kwise))?(?=\s*(?:,|;|\.|\)|$|and\b|then\b))", lambda m: _slipped(m)),
+    (rf"\bk(?:nit)?\s+(?:the\s+)?(?:next\s+|first\s+)?(\d)\s*{STS}?(?=\s*(?:,|;|\.|\)|$|and\b|then\b))", r"k\1"),
+    (rf"\bp(?:url)?\s+(?:the\s+)?(?:next\s+|first\s+)?(\d)\s*{STS}?(?=\s*(?:,|;|\.|\)|$|and\b|then\b))", r"p\1"),
     (r"\bk(?:nit)?(?:\s+(?:the\s+)?(?:next\s+|first\s+)st(?:itch)?|\s+(?:the\s+)?st(?:itch)?)?(?=\s*(?:,|;|\.|\)|$|and\b|then\b|(?:all\s+)?in(?:to)?\b))", "k1"),
     (r"\bp(?:url)?(?:\s+(?:the\s+)?(?:next\s+|first\s+)st(?:itch)?|\s+(?:the\s+)?st(?:itch)?)?(?=\s*(?:,|;|\.|\)|$|and\b|then\b|(?:all\s+)?in(?:to)?\b))", "p1"),
     (r"\s*;\s*(?:and\s+)?(?:then\s+)?|\s*,\s*(?:and\s+)?(?:then\s+)?|\s+(?:and\s+then|and|then)\s+(?=\(?(?:[kp]\d|yo\b|sl\b|psso|p2sso|m1|k\dtog|p\dtog))|\.\s+(?=\S)", ", "),

@@ -17,11 +17,10 @@ from typing import Final
 
 from stepper.craft.needles import BARE_SIZE, ROLE_SIZE, SIZE, UK_SIZE
 from stepper.project.rewording.reworded import Reworded
-from stepper.project.rewording.synonym import STS, N
+from stepper.project.rewording.synonym import SIDE, STS, N
 from stepper.regex import regex
 
 _WITH: Final = r"(?:with|using|on|working\s+with)\s+(?:the\s+|a\s+|an\s+|your\s+)?"
-_SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 _FRACTION: Final = r"(?:\d\s?(?:[¼½¾]|[13]/[24])\s?mm(?:\s*\(\s*(?:uk|us|no\.?)\s*\d{1,2}\s*\))?)"
 """A size in millimetres as British pages print it: "3¼mm", "3¼mm (No. 10)"."""
 _WORD: Final = rf"(?:{ROLE_SIZE}|smaller|larger|finer|thinner|thicker|coarser|bigger|smallest|largest)"
@@ -49,11 +48,11 @@ _KINDS: Final = tuple(
     for kind, expression in (
         (
             "facing",
-            rf"(?:(?:and\s+)?with\s+)?(?:the\s+)?(?P<side>{_SIDE})(?:\s+of\s+(?:the\s+)?(?:work|piece|knitting|fabric|front|back|body|sleeve|left\s+front|right\s+front))?\s+(?:facing(?:\s+(?:you|me|out|outwards|as\s+before|again))?|towards?\s+you)\b",
+            rf"(?:(?:and\s+)?with\s+)?(?:the\s+)?(?P<side>{SIDE})(?:\s+of\s+(?:the\s+)?(?:work|piece|knitting|fabric|front|back|body|sleeve|left\s+front|right\s+front))?\s+(?:facing(?:\s+(?:you|me|out|outwards|as\s+before|again))?|towards?\s+you)\b",
         ),
         (
             "facing",
-            rf"from\s+(?:the\s+)?(?P<side>{_SIDE})(?:\s+of\s+(?:the\s+)?work)?"
+            rf"from\s+(?:the\s+)?(?P<side>{SIDE})(?:\s+of\s+(?:the\s+)?work)?"
             r"(?=\s*[,:]|\s+(?:with|using|pick|pu)\b)",
         ),
         (
@@ -67,7 +66,7 @@ _KINDS: Final = tuple(
         ("sized", rf"{_WITH}(?P<needle>{SIZE}|{_FRACTION})(?=\s*,|\s+and\b)"),
         (
             "sized",
-            rf"(?P<needle>(?:{SIZE}|{_WORD})\s+{_LIKE}{_NOUN})(?=\s*,\s*(?:with\s+)?(?:the\s+)?{_SIDE}\b)",
+            rf"(?P<needle>(?:{SIZE}|{_WORD})\s+{_LIKE}{_NOUN})(?=\s*,\s*(?:with\s+)?(?:the\s+)?{SIDE}\b)",
         ),
         ("sizeless", rf"(?:with|using|on)\s+(?:the\s+|a\s+|an\s+|your\s+)?{_LIKE}{_NOUN}(?=\W|$)"),
         (

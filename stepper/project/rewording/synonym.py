@@ -12,7 +12,9 @@ KEPT = "\0"
 
 N = r"(?:\d+(?:\s*[(\[]\s*[\d\s,;:]+[)\]])?|(?:one|two|three|four|five|six|seven|eight|nine|ten)\b)"
 ROUND = r"(?:rounds?|rnds?|rows?)\b"
-STS = r"(?:stitches|stitch|sts?)\b"
+STS = r"(?:(?:stitches|stitch|sts?)\b)"
+SIDE = r"(?:rs|ws|(?:right|wrong)[-\s]?side)"
+"""A side of the work."""
 END = r"(?=\s*[,.;)\]]|\s*$)"
 LONG = (
     r'(?:\d|[¼½¾⅛⅜⅝⅞])[\d\s./¼½¾⅛⅜⅝⅞]*(?:\s*[(\[][^)\]]*[)\]])?\s*(?:cm|mm|inch(?:es)?|in|")'

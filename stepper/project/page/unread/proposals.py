@@ -14,6 +14,7 @@ from stepper.project.page.orders import holds_instruction, is_order
 from stepper.project.page.stops import sentences_of
 from stepper.project.reading.elements import WORDS
 from stepper.project.reading.wording import reads
+from stepper.project.rewording.synonym import STS
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -65,26 +66,25 @@ class Proposal:
 
 NUMBER: Final = r"\d+(?:\s?[(\[][\d\s,;:/–—-]+[)\]])*"
 """A number as printed, with its list of sizes in one pair of brackets or several."""
-_STS: Final = r"(?:sts?\b|stitches\b)"
 _BEHIND: Final = regex(
     rf"(?:(?<=[.!?:;)])|(?<=\s)[=–—-]|[(\[–—=]|\bnow(?:\s+have)?|\btotal\s+of|\bhave)\s*(?P<count>{NUMBER})"
-    rf"(?:\s+[a-z]+){{0,2}}?\s*{_STS}\.?(?:\s+(?:in\s+total|total|rem(?:ain(?:ing)?)?|left|on\s+(?:the\s+)?needles?"
+    rf"(?:\s+[a-z]+){{0,2}}?\s*{STS}\.?(?:\s+(?:in\s+total|total|rem(?:ain(?:ing)?)?|left|on\s+(?:the\s+)?needles?"
     rf"|for\s+all\s+sizes)){{0,2}}\s*[)\]]?\s*[.;]?\s*$",
     re.I,
 )
 """The count behind a row."""
 _CHANGED: Final = regex(
-    rf"(?P<count>{NUMBER})\s*{_STS}\s*(?P<way>inc|dec)(?:'d|reased|\.)?(?:\s+(?:in\s+all|each\s+time))?[)\]]?\s*[.;]?\s*$",
+    rf"(?P<count>{NUMBER})\s*{STS}\s*(?P<way>inc|dec)(?:'d|reased|\.)?(?:\s+(?:in\s+all|each\s+time))?[)\]]?\s*[.;]?\s*$",
     re.I,
 )
 """The stitches gained or lost in a row, behind it."""
 _REMAIN: Final = regex(
     rf"\b(?:until|to|leaving|there\s+(?:are|will\s+be))\s+(?:there\s+are\s+)?(?P<count>{NUMBER})"
-    rf"(?:\s+[a-z]+)?\s*{_STS}\s*(?:rem\b|remain|are\s+left|left)",
+    rf"(?:\s+[a-z]+)?\s*{STS}\s*(?:rem\b|remain|are\s+left|left)",
     re.I,
 )
 """The count that rows are worked until."""
-_LEFT: Final = regex(rf"(?P<count>{NUMBER})\s*{_STS}\s+(?:remain\b|rem\b|are\s+left\b)", re.I)
+_LEFT: Final = regex(rf"(?P<count>{NUMBER})\s*{STS}\s+(?:remain\b|rem\b|are\s+left\b)", re.I)
 """The count that remains, whatever is told of it."""
 _HEAD: Final = regex(
     r"^\W*(?:(?:[\w'-]+\s+){0,3}?(?:rows?|rnds?|rounds?)\b\.?\s*"
@@ -137,25 +137,25 @@ _FROM: Final = regex(
 """Where a length is measured from, if not from the beginning of the piece."""
 _HELD: Final = regex(
     rf"\b(?:place|put|slip|leave|transfer|hold)\s+(?:the\s+)?(?:next\s+|foll(?:owing)?\s+|first\s+|rem(?:aining)?\s+"
-    rf"|last\s+|these\s+|cent(?:re|er)\s+)?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}"
+    rf"|last\s+|these\s+|cent(?:re|er)\s+)?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{STS}"
     rf"[^,.;]*?\b(?:hold(?:er)?s?|(?:waste|spare|scrap)\s+yarn|thread|spare\s+needle|safety[- ]pin|pin)\b"
     rf"(?:\s+(?:for|as)\s+(?:the\s+)?(?P<name>[a-z]+(?:\s+(?:sleeve|thumb|front|back|neck|shoulder|side))?))?",
     re.I,
 )
 _CAST: Final = regex(
-    rf"\b(?:cast(?:ing)?\s+on|CO)\b[^.;]*?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}", re.I
+    rf"\b(?:cast(?:ing)?\s+on|CO)\b[^.;]*?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{STS}", re.I
 )
 _PICKED: Final = regex(
-    rf"\bpick(?:ing)?\s+up\b[^.;]*?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}", re.I
+    rf"\bpick(?:ing)?\s+up\b[^.;]*?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{STS}", re.I
 )
 _BINDING: Final = regex(r"^\W*(?:[^.;]*[,.]\s*)?(?:cast|bind)\s+off\b", re.I)
 _BOUND_IN_PART: Final = regex(
-    rf"\b(?:cast|bind)\s+off\s+(?:the\s+)?(?:next\s+|first\s+|cent(?:re|er)\s+)?{NUMBER}\s*{_STS}?|\bends?\b|\brows?\b",
+    rf"\b(?:cast|bind)\s+off\s+(?:the\s+)?(?:next\s+|first\s+|cent(?:re|er)\s+)?{NUMBER}\s*{STS}?|\bends?\b|\brows?\b",
     re.I,
 )
 _ENDING: Final = regex(
     rf"^\W*(?:graft\b|(?:[^.;]*,\s*)?(?:draw|thread|run|pull)\s+(?:yarn|tail|end|it)?[^.;]*\bthrough\s+(?:the\s+)?"
-    rf"(?:all\s+)?(?:the\s+)?(?:rem\w*\s+|live\s+)?{_STS})",
+    rf"(?:all\s+)?(?:the\s+)?(?:rem\w*\s+|live\s+)?{STS})",
     re.I,
 )
 """Ways to end a piece without binding off."""
@@ -224,7 +224,7 @@ def printed_count(text: str, *, alone: bool = False) -> str:
     """
     said = " ".join(text.split())[-LONGEST:]
     if alone:
-        match = re.fullmatch(rf"\W*(?P<count>{NUMBER})\s*(?:[a-z]+\s+)?{_STS}\W*", said, re.I)
+        match = re.fullmatch(rf"\W*(?P<count>{NUMBER})\s*(?:[a-z]+\s+)?{STS}\W*", said, re.I)
         return one_list(match["count"]) if match is not None else ""
     left = list(_LEFT.finditer(said))
     match = _BEHIND.search(said) or _REMAIN.search(said) or (left[-1] if left else None)

@@ -12,14 +12,13 @@ import re
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
-from stepper.project.rewording.synonym import N
+from stepper.project.rewording.synonym import STS, N
 from stepper.regex import regex
 
-_STS: Final = r"(?:sts?\b|stitches\b)"
 _PIECE: Final = r"(?:(?:the|a)\s+)*(?:one\s+)?(?P<piece>(?:(?:left|right|first|second|other|1st|2nd|back|front)\s+)?(?:sleeve|front|back|body))"
 _SAID: Final = r"(?:\s+(?:of|from|for)\s+(?:the\s+)?(?:body|needle|holder|waste\s+yarn|scrap\s+yarn))?"
 _ITEM: Final = regex(
-    rf"(?:(?:the|all|held|live)\s+)*(?:(?P<number>{N})\s+)?(?:held\s+)?(?:{_STS}\s+(?:of|from|for|on)\s+{_PIECE}(?:\s+{_STS})?|{_PIECE.replace('?P<piece>', '?P<own>')}(?:'s)?(?:\s+{_STS})?{_SAID})(?=\s*[,;.:(=]|\s*[\u2013\u2014]|\s*-+\s*\d|\s+and\b|\s+then\b|\s*$)",
+    rf"(?:(?:the|all|held|live)\s+)*(?:(?P<number>{N})\s+)?(?:held\s+)?(?:{STS}\s+(?:of|from|for|on)\s+{_PIECE}(?:\s+{STS})?|{_PIECE.replace('?P<piece>', '?P<own>')}(?:'s)?(?:\s+{STS})?{_SAID})(?=\s*[,;.:(=]|\s*[\u2013\u2014]|\s*-+\s*\d|\s+and\b|\s+then\b|\s*$)",
     re.I,
 )
 _VERB: Final = regex(

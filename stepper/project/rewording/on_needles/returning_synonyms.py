@@ -13,7 +13,7 @@ from typing import Final
 
 from stepper.craft.needles import SIZE
 from stepper.project.rewording.said_rows import said_row_behind
-from stepper.project.rewording.synonym import STS, N, Synonym, row
+from stepper.project.rewording.synonym import SIDE, STS, N, Synonym, row
 
 _PUT: Final = r"(?:place|put|slip|sl|transfer|return|move|take|pick\s+up)"
 _PART: Final = r"(?:(?:(?:left|right|first|second|other)\s+)?(?:front|back|sleeve|body|thumb|shoulder|side|instep|finger)|(?:index|middle|ring|little)\s+finger)"
@@ -21,10 +21,9 @@ _YARN: Final = r"(?:yarn|wool|thread)"
 _THING: Final = rf"(?:(?:(?:an?|the|its|their|your|{_PART}|neck|st|stitch|waste|scrap|spare|stitch)\s+)*(?:(?:st|stitch)?-?\s?holders?|(?:waste|scrap|spare)\s+(?:{_YARN}|needle)|{_YARN}|pin|hold))"
 _NEEDLE: Final = rf"(?:(?:(?:the|a|an|your|main|working|left|right|{SIZE}|smaller|larger|short|long|\d{{2}}\s*(?:cm|in|\"))\s*(?:,\s*)?)*(?:set\s+of\s+)?(?:(?:circular|double[-\s]pointed|dp|[2-5]|two|three|four|five)\s+)*(?:needles?|dpns?|circulars?|circ))(?!\w)(?!\s*[1-5](?![\d.]))"
 _ONTO: Final = r"(?:(?:back\s+)?(?:on\s+to|onto|on|to))"
-_SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
-_FACING: Final = rf"(?:(?:with\s+)?(?:the\s+)?({_SIDE})(?:\s+of\s+(?:the\s+)?work)?\s+facing(?:\s+you)?)"
+_FACING: Final = rf"(?:(?:with\s+)?(?:the\s+)?({SIDE})(?:\s+of\s+(?:the\s+)?work)?\s+facing(?:\s+you)?)"
 _READY: Final = (
-    rf"(?:ready\s+(?:for|to\s+(?:work|begin(?:\s+with)?|start(?:\s+with)?))\s+an?\s+({_SIDE})\s+row)"
+    rf"(?:ready\s+(?:for|to\s+(?:work|begin(?:\s+with)?|start(?:\s+with)?))\s+an?\s+({SIDE})\s+row)"
 )
 _JOIN: Final = r"(?:(?:re-?)?(?:join|attach)(?:\s+in)?)"
 _REJOIN: Final = rf"(?:{_JOIN}\s+(?:the\s+|a\s+|an\s+)?(?:(?:new|working|main|second|2nd)\s+)?(?:ball\s+of\s+|strand\s+of\s+|end\s+of\s+)?{_YARN})"
@@ -48,8 +47,8 @@ RETURNS: tuple[Synonym, ...] = (
     # --- the yarn is joined, and a side faces ---
     row("facing", rf"{_START}(?:{_FACING}\s*,\s*)?{_REJOIN}\s+{_EDGE}(?:\s*,?\s*(?:and\s+)?{_FACING}|\s*,\s*{_READY}){_AND}(?=(?:bind\s+off|cast\s+off|bo|dec|k\d|k|p\d|p|knit|purl|work)\b)", r"\1With \2\3\4 facing, take up remaining sts. ", "Attach yarn at neck edge, WS facing. Bind off 2 sts, work to end."),
     row("facing", rf"{_START}(?P<said>{_REJOIN}(?:\s+{_SPOT})?)\s*,?\s*(?:and\s+)?{_FACING}{_AND}(?={_WORK}|pick|pu\b)", r"\1With \3 facing, ", "Join the yarn at the underarm, RS facing, and knit to the end of the row.", spelt_out=True),
-    row("join|attach", rf"^(\s*)(?P<said>{_REJOIN}(?:\s+{_SPOT})?)\s*,?\s*(?:for|ready\s+for|to\s+(?:work|begin\s+with))\s+an?\s+({_SIDE})\s+row{_AND}(?={_WORK})", r"\1Next row (\3): ", "Join yarn for a WS row and purl across.", spelt_out=True),
-    row("from ", rf"^(\s*)(?:(?P<said>{_REJOIN}(?:\s+{_SPOT})?){_AND})?(knit|purl)\s+(?:1|one|a)\s+row\s+from\s+(?:the\s+)?({_SIDE}){_E}", r"\1Next row (\4): \3", "Join yarn and purl 1 row from WS.", spelt_out=True),
+    row("join|attach", rf"^(\s*)(?P<said>{_REJOIN}(?:\s+{_SPOT})?)\s*,?\s*(?:for|ready\s+for|to\s+(?:work|begin\s+with))\s+an?\s+({SIDE})\s+row{_AND}(?={_WORK})", r"\1Next row (\3): ", "Join yarn for a WS row and purl across.", spelt_out=True),
+    row("from ", rf"^(\s*)(?:(?P<said>{_REJOIN}(?:\s+{_SPOT})?){_AND})?(knit|purl)\s+(?:1|one|a)\s+row\s+from\s+(?:the\s+)?({SIDE}){_E}", r"\1Next row (\4): \3", "Join yarn and purl 1 row from WS.", spelt_out=True),
     said_row_behind("join|attach", rf"{_START}(?P<said>{_REJOIN}\s+{_SPOT}){_AND}(?={_WORK}|pick|pu\b)", "Join yarn at the base of the ring finger, pick up and k 2 sts, knit to end."),
     said_row_behind("join|attach", rf"{_START}(?P<said>{_REJOIN}\s+{_SPOT}){_E}", "Rejoin yarn at beginning of underarm sts."),
     row("join|attach", rf"(^\s*|[.:,;]\s*(?:and\s+)?|\band\s+){_JOIN}\s+((?-i:MC|CC\d?|[A-H]))\s+(?P<said>{_SPOT}){_E}", r"\1join \2", "Join MC at the center of the underarm.", spelt_out=True),

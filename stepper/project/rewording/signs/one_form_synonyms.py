@@ -6,7 +6,7 @@ ending is known with each of them. They change how something is written, never w
 
 from __future__ import annotations
 
-from stepper.project.rewording.synonym import ROUND, STS, Synonym, row
+from stepper.project.rewording.synonym import ROUND, SIDE, STS, Synonym, row
 
 _F = r"(?:\d+(?:\.\d+)?(?:\s?[¼½¾⅛⅜⅝⅞]|[\s-][1-7]/[248])?|[¼½¾⅛⅜⅝⅞])"
 """One number, as `7`, `7.5`, `7½`, `7-1/2`."""
@@ -15,7 +15,6 @@ COUNTED = rf"(?:(?:(?:new|band|edge|more)\s+)?{STS}|{ROUND}|(?:more\s+)?times\b|
 """What a list of sizes is of."""
 _COMMAS = rf"{_F}(?:\s*,\s*{_F})*"
 _LISTED = rf"{_F}(?:\s*[(\[]\s*{_COMMAS}\s*[)\]])?"
-_SIDE = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 
 _JOINED = r"(\bjoin\b[^.;]*?)\s*[,;]?\s*(?:and\s+)?(?:placing|place|pm|marking)\b(?:\s+an?)?(?:\s+(?:unique|different|contrasting|distinctive|special|colou?red)(?:-colou?red)?(?=\s))?(?:\s+(?:marker|m)\b)?"
 _STARTED = r"(?:beg(?:in(?:ning)?)?\.?|start)"
@@ -164,14 +163,14 @@ ONE_FORM: tuple[Synonym, ...] = (
     ),
     row(
         "end|finish",
-        rf"(?<=[\w)\]])\s*[,;]?\s*(?:and\s+|then\s+|thus\s+|so\s+|thereby\s+|(?:but\s+)?here\s+)?\b(?:end(?:s|ing)?|finish(?:ing)?)\s+(?:(?:with|on|after|by\s+working|having\s+(?:just\s+)?worked)\s+)?(?:an?\s+|the\s+)?({_SIDE}|purl|p|knit|k)\s+(?:row|rnd)\b",
+        rf"(?<=[\w)\]])\s*[,;]?\s*(?:and\s+|then\s+|thus\s+|so\s+|thereby\s+|(?:but\s+)?here\s+)?\b(?:end(?:s|ing)?|finish(?:ing)?)\s+(?:(?:with|on|after|by\s+working|having\s+(?:just\s+)?worked)\s+)?(?:an?\s+|the\s+)?({SIDE}|purl|p|knit|k)\s+(?:row|rnd)\b",
         r", ending with a \1 row",
         "Work even for 5 cm, end WS row.",
     ),
     # --- another part, and how it ends ---
     row(
         "as for|as given|same as|as back|as front",
-        rf"(\b(?:as\s+(?:given\s+)?for|(?:the\s+)?same\s+as|as)\s+(?:the\s+)?\w+\s+to\s+[^.;,]*?),\s+ending\s+with\s+a\s+({_SIDE}|purl|p|knit|k)\s+row\b",
+        rf"(\b(?:as\s+(?:given\s+)?for|(?:the\s+)?same\s+as|as)\s+(?:the\s+)?\w+\s+to\s+[^.;,]*?),\s+ending\s+with\s+a\s+({SIDE}|purl|p|knit|k)\s+row\b",
         r"\1. ends with a \2 row",
         "Work as for back to armhole, ending with a WS row.",
     ),

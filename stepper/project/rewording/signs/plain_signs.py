@@ -12,9 +12,8 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.grammar import stitch_words
-from stepper.project.rewording.synonym import ROUND, N, Synonym, row
+from stepper.project.rewording.synonym import ROUND, SIDE, N, Synonym, row
 
-_SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 _NTH: Final = r"\d{1,3}(?:st|nd|rd|th)"
 _JOINT: Final = r"\s*(?:-|,|&|to|and|thru|through)\s*"
 _NAMED: Final = (
@@ -28,10 +27,10 @@ _CALLED: Final = (
 """What a page calls a row: "Moss stitch row", "Neck dec row"."""
 _HEAD: Final = (
     rf"(?:(?:short[-\s])?{ROUND}\s+\d{{1,3}}(?:{_JOINT}\d{{1,3}})*|{_NTH}(?:{_JOINT}{_NTH})*\s+{ROUND}|{_NAMED}\s+(?:{_NAMED}\s+)?(?:row|rnd|round)(?:\s+\d{{1,2}})?"
-    rf"|(?:all|every)\s+(?:(?:other|foll)\s+)?(?:{_SIDE}|even|odd)\s+{ROUND}|{_CALLED})"
+    rf"|(?:all|every)\s+(?:(?:other|foll)\s+)?(?:{SIDE}|even|odd)\s+{ROUND}|{_CALLED})"
 )
 """How a row is called: by its number, by its place, by what it is for."""
-_SIDED: Final = rf"(?:\s*\(\s*(?:{_SIDE}|(?:inc|dec)[a-z]*(?:\s+(?:row|rnd|round))?)\s*\))?"
+_SIDED: Final = rf"(?:\s*\(\s*(?:{SIDE}|(?:inc|dec)[a-z]*(?:\s+(?:row|rnd|round))?)\s*\))?"
 _REST: Final = r"(?![a-z\s-]{1,30}(?:\([rw]s\)\s*)?:)(?=[a-z*(\[])"
 """What is worked in the row, and no second name of it: "Row 1 - Set-up row (RS): K2"."""
 _COUNT: Final = (
@@ -68,10 +67,10 @@ HEAD_SIGNS: tuple[Synonym, ...] = (
     row("&", r"(?<=\w) &(?-i:(?= [a-z]))", " and", "Dec 1 st at each end of next & every foll 4th row 5 times."),
     row("@", r"(?<=\s)@\s?(?=(?:the\s+)?(?:beg|end|each|both|neck|armhole))", "at ", "BO 5 sts @ beg of next 2 rows."),
     # --- the side ---
-    row("[rs|[ws|[right|[wrong|{rs|{ws", rf"{_AT}({_HEAD}\s*)[\[{{]\s*({_SIDE})\s*[\]}}]", r"\1(\2)", "Row 1 [RS]: K2, p2, k to end."),
-    row("rs|ws|side", rf"{_AT}({_HEAD})\s*(?:,|-)\s*({_SIDE})(?:\s+facing)?\s*(?=[:.]|-\s)", r"\1 (\2)", "Row 1, RS: K2, p2, k to end."),
-    row("(rs|(ws|[rs|[ws|(right|(wrong|rs|ws", rf"{_AT}()[(\[]?\s*({_SIDE})\s*[)\]]?\s*[:-]?\s+({_HEAD})(?=\s*[:.=-])(?!\s*:\s*\()", r"\1\3 (\2)", "(RS) Row 1: K2, p2, k to end."),
-    row("rs)|ws)|side)|rs]|ws]", rf"{_AT}({_HEAD})\s*[:.]\s*[(\[]\s*({_SIDE})\s*[)\]]\s*(?:[:.]|-(?=\s))?\s+(?=\S)", r"\1 (\2): ", "Row 1: (RS). K2, p2, k to end."),
+    row("[rs|[ws|[right|[wrong|{rs|{ws", rf"{_AT}({_HEAD}\s*)[\[{{]\s*({SIDE})\s*[\]}}]", r"\1(\2)", "Row 1 [RS]: K2, p2, k to end."),
+    row("rs|ws|side", rf"{_AT}({_HEAD})\s*(?:,|-)\s*({SIDE})(?:\s+facing)?\s*(?=[:.]|-\s)", r"\1 (\2)", "Row 1, RS: K2, p2, k to end."),
+    row("(rs|(ws|[rs|[ws|(right|(wrong|rs|ws", rf"{_AT}()[(\[]?\s*({SIDE})\s*[)\]]?\s*[:-]?\s+({_HEAD})(?=\s*[:.=-])(?!\s*:\s*\()", r"\1\3 (\2)", "(RS) Row 1: K2, p2, k to end."),
+    row("rs)|ws)|side)|rs]|ws]", rf"{_AT}({_HEAD})\s*[:.]\s*[(\[]\s*({SIDE})\s*[)\]]\s*(?:[:.]|-(?=\s))?\s+(?=\S)", r"\1 (\2): ", "Row 1: (RS). K2, p2, k to end."),
     # --- the sign behind it ---
     row(":-|:.|: -", rf"{_AT}({_HEAD}{_SIDED}\s*):\s*[-.]+\s*(?=\S)", r"\1: ", "Row 1 (RS):- K2, p2, k to end."),
     row(".-|. -", rf"{_AT}({_HEAD}{_SIDED}\s*)\.\s*-+\s*{_REST}", r"\1: ", "Row 1 (RS).- K2, p2, k to end."),

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import HELD_BY, KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import HELD_BY, KEPT, LONG, OFF, ROUND, SIDE, STS, N, Synonym, row
 
-_SIDE = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 _CHANGE = r"(?:inc|dec)(?:reas(?:e|ing))?\.?"
 _BODY = r"(?:(?:left|right|first|second|other|back|front|neck|underarm|thumb|hand|sleeve|body|shoulder)\s+){0,2}"
 _EASED = r"(?:divide|distribute|arrange|place|put|split)\s+(?:the\s+|these\s+|all\s+)*(?:sts\s+|stitches\s+)?(?:evenly\s+)?(?:on|onto|over|between|among|across)\s+(?:the\s+|your\s+)*"
@@ -78,14 +77,14 @@ LEAFLETS: tuple[Synonym, ...] = (
     ),
     row(
         "you ",
-        rf"^\s*end(?:ing)?\s+(?:on|with)\s+an?\s+(knit|purl|k|p|{_SIDE})\s+row\s*,\s*you\s+(?:will\s+|should\s+)?(?:now\s+)?have\s+(?:a\s+total\s+of\s+)?({N})\s+(?:(?:heel|toe|gusset|body|sleeve|front|back)\s+)?{STS}",
+        rf"^\s*end(?:ing)?\s+(?:on|with)\s+an?\s+(knit|purl|k|p|{SIDE})\s+row\s*,\s*you\s+(?:will\s+|should\s+)?(?:now\s+)?have\s+(?:a\s+total\s+of\s+)?({N})\s+(?:(?:heel|toe|gusset|body|sleeve|front|back)\s+)?{STS}",
         r"ends with a \1 row. \2 sts",
         "Ending on a knit row, you will now have a total of 16 heel sts.",
     ),
     row("in row|in r", rf"^(\s*{ROUND}\s+\d+\s+(?:and|&)\s+(\d+)\s*:[^.;]*?\d)\s*-+\s*({N}\s+{STS})\s+in\s+(?:row|rnd|round)\s+\2(?=\s*\.?\s*$)", r"\1. \3", "Rows 4 and 5: Repeat rows 2 and 3 - 36 sts in row 5."),
     row(
         "last row",
-        rf"\b(for\s+{N}\s+{ROUND})\s*,\s*end(?:ing)?\s+with\s+an?\s+({_SIDE})\s+row\s*,?\s*and\s+({_CHANGE}\s+{N}\s+{STS})\s+(?:on|in|across)\s+(?:the\s+)?last\s+row(?:\s*-+\s*({N}\s+{STS}))?",
+        rf"\b(for\s+{N}\s+{ROUND})\s*,\s*end(?:ing)?\s+with\s+an?\s+({SIDE})\s+row\s*,?\s*and\s+({_CHANGE}\s+{N}\s+{STS})\s+(?:on|in|across)\s+(?:the\s+)?last\s+row(?:\s*-+\s*({N}\s+{STS}))?",
         r"\1, \3 evenly on last row. ends with a \2 row. \4",
         "Work in k3, p3 rib for 3 rows, ending with a WS row, and inc 2 sts on last row - 29 sts.",
     ),
@@ -191,7 +190,7 @@ LEAFLETS: tuple[Synonym, ...] = (
     row("onto each|on each", rf"\b((?:cast\s+on|co))\s+({N})\s+{STS}\s+on(?:to)?\s+each\s+of\s+(2|two)\s+needles\s*[:.;(-]\s*({N})\s+{STS}\s*[)]?", r"\1 \4 sts. divide over \3 needles. \2 sts on each needle", "CO 10 sts onto each of 2 needles: 20 sts."),
     row("needle|dpn", rf"\b(?:slip|place|put|transfer|move|return)\s+(?:the\s+)?({N}\s+)?({_BODY}){STS}\s+(?:back\s+)?on(?:to)?\s+(?:an?\s+|the\s+)?(?:\d+\s*(?:\"|in|inch|cm)\s+)?(?:circular\s+needle|dpns|double-pointed\s+needles)(?:\s*,?\s*and\s+(?=pick\b))", r"return \1\2sts to needles. ", "Slip the 11 thumb sts onto dpns, and pick up and knit 1 st, k to end."),
     row("circular", rf"\b(?:slip|place|put|transfer|move|return)\s+(?:the\s+)?({N}\s+)?({_BODY}){STS}\s+(?:back\s+)?on(?:to)?\s+(?:an?\s+|the\s+)?\d+\s*(?:\"|in|inch|cm)\s+circular\s+needle(?=\s*[.,;]|\s*$)", r"return \1\2sts to needles", "Slip sleeve stitches back onto a 40 cm circular needle."),
-    row("ready", rf"^(\s*)(return\s+(?:the\s+)?(?:{N}\s+)?[a-z ]*?{STS}\s+to\s+(?:the\s+)?needles?)\s+and\s+(join\s+(?-i:MC|CC\d?|[A-Z]))\s*,\s*ready\s+to\s+(?:work|beg(?:in)?|start)\s+(?:with\s+)?an?\s+({_SIDE})\s+row", r"\1with \4 facing, \2. \3", "Return the 20 back sts to needles and join A, ready to work a wrong side row."),
+    row("ready", rf"^(\s*)(return\s+(?:the\s+)?(?:{N}\s+)?[a-z ]*?{STS}\s+to\s+(?:the\s+)?needles?)\s+and\s+(join\s+(?-i:MC|CC\d?|[A-Z]))\s*,\s*ready\s+to\s+(?:work|beg(?:in)?|start)\s+(?:with\s+)?an?\s+({SIDE})\s+row", r"\1with \4 facing, \2. \3", "Return the 20 back sts to needles and join A, ready to work a wrong side row."),
     row("connect", r"\bconnect\s+(?=(?:the\s+)?yarn\b)", "rejoin ", "With RS facing, connect yarn to remaining sts."),
     said_row(
         "work next|work second|work other",

@@ -12,15 +12,14 @@ import re
 from collections.abc import Sequence
 from typing import Final
 
-from stepper.project.rewording.synonym import N
+from stepper.project.rewording.synonym import SIDE, STS, N
 from stepper.project.rewording.told.phrases import Kinds, ToldPhrase
 from stepper.project.rewording.told.shaping import Piece
 from stepper.regex import regex
 
-_STS: Final = r"(?:sts?|stitches)\b"
-_SHOULDER: Final = rf"(?:(?:the|each|both|all|left|right|first|second|back|front|pair|pairs|sets?|of|{N}|held|live)\s+)*shoulders?(?:\s+(?:{_STS}|seams?|at\s+a\s+time|separately|in\s+turn))?"
+_SHOULDER: Final = rf"(?:(?:the|each|both|all|left|right|first|second|back|front|pair|pairs|sets?|of|{N}|held|live)\s+)*shoulders?(?:\s+(?:{STS}|seams?|at\s+a\s+time|separately|in\s+turn))?"
 _FRONT: Final = r"(?:the\s+)?(?:fronts?\s+(?:and|to|with)\s+(?:the\s+)?backs?|backs?\s+(?:and|to|with)\s+(?:the\s+)?fronts?)(?:\s+(?:shoulders?|sts))?"
-_SIDES: Final = r"(?:rs|ws|(?:right|wrong)[-\s]sides?)"
+_SIDES: Final = rf"(?:{SIDE}s?)"
 
 CLOSING: Final[Kinds] = tuple(
     (kind, regex(expression, re.IGNORECASE))
@@ -32,7 +31,7 @@ CLOSING: Final[Kinds] = tuple(
         ("said", r"(?:turn\s+(?:(?:the\s+)?(?:work|piece|body|garment|it)\s+)?)?inside\s+out\b|(?:hold(?:ing)?\s+)?(?:the\s+)?(?:two\s+)?needles\s+(?:held\s+)?parallel\b"),
         ("put", rf"(?:place|put|slip|return|transfer)\s+(?:{_SHOULDER}|{_FRONT})\s+(?:back\s+)?(?:onto|on\s+to|on|to)\s+(?:the\s+|your\s+)?(?:two\s+|2\s+|separate\s+|spare\s+|[\d.]+\s?mm\s+)*(?:needles|dpns)\b"),
         ("three", r"(?:(?:with|using|by|in|work|do)\s+)?(?:an?\s+|the\s+)?(?:three|3)[-\s]?needle\s+(?:(?:bind|cast)[-\s]?off|bo)(?:\s+(?:method|technique))?\b"),
-        ("together", rf"(?:(?:bind|cast)\s+off|bo)\s+(?:{_FRONT}|{_SHOULDER}|them|these|both)(?:\s+{_STS})?\s+together\b"),
+        ("together", rf"(?:(?:bind|cast)\s+off|bo)\s+(?:{_FRONT}|{_SHOULDER}|them|these|both)(?:\s+{STS})?\s+together\b"),
         ("join", r"(?:join|work|close|bind\s+off|cast\s+off|bo)(?=\s)"),
         ("what", rf"(?:(?:to\s+(?:join|close)|across|on|for|at|of)\s+)?(?:{_SHOULDER}|{_FRONT})(?:\s+together)?"),
     )

@@ -16,19 +16,18 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
-from stepper.project.rewording.synonym import STS, N
+from stepper.project.rewording.synonym import SIDE, STS, N
 from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, leading_phrases
 from stepper.records import dataclass
 from stepper.regex import regex
 
 _EDGE: Final = r"(?:(?:the|each)\s+)?(?P<edge>neck|armhole|shoulder|front|side|inner|outer|left|right|raglan)\s+(?:edge|side)"
-_SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 _ROWS: Final = (
-    rf"(?:(?P<this>this\s+and\s+(?:the\s+)?next)\s+(?:(?P<thisside>{_SIDE})\s+)?rows?"
-    rf"|(?:the\s+)?(?:(?P<alt>(?:(?P<altmany>{N})\s+)?(?:next|following|foll\.?)\s+(?:(?P<altmore>{N})\s+)?(?:alt(?:ernate)?\.?|2nd|second|other)|(?:row\s+after\s+(?:the\s+)?next)|alt(?:ernate)?\s+row\s+(?:after|following)(?:\s+(?:that|this))?(?=\s*[.;,]|\s*$))|(?P<next>next|following|foll\.?)(?:\s+(?P<many>{N}))?)(?:\s+(?P<nextside>{_SIDE}))?(?:\s+rows?|(?<=next))"
+    rf"(?:(?P<this>this\s+and\s+(?:the\s+)?next)\s+(?:(?P<thisside>{SIDE})\s+)?rows?"
+    rf"|(?:the\s+)?(?:(?P<alt>(?:(?P<altmany>{N})\s+)?(?:next|following|foll\.?)\s+(?:(?P<altmore>{N})\s+)?(?:alt(?:ernate)?\.?|2nd|second|other)|(?:row\s+after\s+(?:the\s+)?next)|alt(?:ernate)?\s+row\s+(?:after|following)(?:\s+(?:that|this))?(?=\s*[.;,]|\s*$))|(?P<next>next|following|foll\.?)(?:\s+(?P<many>{N}))?)(?:\s+(?P<nextside>{SIDE}))?(?:\s+rows?|(?<=next))"
     rf"|(?:the\s+)?(?:(?P<after>{N})\s+(?:rows?\s+)?(?:after(?:\s+(?:that|those|these|them))?|following|thereafter)|(?P<later>row\s+after(?:\s+that)?))(?=\s*[,.;]|\s*$|\s+and\b|\s+then\b)"
-    rf"|(?:the\s+)?(?:(?P<every>every|each)\s+(?:(?P<other>other|alt(?:ernate)?\.?|2nd|second)\s+)?(?:(?P<side>{_SIDE})\s+)?(?P<row>rows?)"
-    rf"|(?:all\s+(?:the\s+)?)?(?:(?P<others>other|alt(?:ernate)?\.?|2nd|second)\s+)?(?:(?P<sides>{_SIDE})\s+)?(?P<rows>rows)))"
+    rf"|(?:the\s+)?(?:(?P<every>every|each)\s+(?:(?P<other>other|alt(?:ernate)?\.?|2nd|second)\s+)?(?:(?P<side>{SIDE})\s+)?(?P<row>rows?)"
+    rf"|(?:all\s+(?:the\s+)?)?(?:(?P<others>other|alt(?:ernate)?\.?|2nd|second)\s+)?(?:(?P<sides>{SIDE})\s+)?(?P<rows>rows)))"
 )
 
 STEPS: Final[Kinds] = tuple(

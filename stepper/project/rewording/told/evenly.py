@@ -11,12 +11,11 @@ import re
 from collections.abc import Sequence
 from typing import Final
 
-from stepper.project.rewording.synonym import STS, N
+from stepper.project.rewording.synonym import ROUND, STS, N
 from stepper.project.rewording.told.phrases import Kinds, ToldPhrase
 from stepper.project.rewording.told.shaping import Piece
 from stepper.regex import regex
 
-_ROW: Final = r"(?:rounds?|rnds?|rows?)\b"
 _DIR: Final = r"(?P<dir>inc|dec)(?:reas(?:e|ing|ed))?\b\.?"
 _FABRIC: Final = r"(?:\s+(?:(?:in\s+)?(?:rib(?:bing)?|patt(?:ern)?|st\.?\s?st|stockinette|stocking\s+st(?:itch)?|garter(?:\s+st(?:itch)?)?)))?"
 
@@ -25,11 +24,11 @@ EVENLY: Final[Kinds] = tuple(
     for kind, expression in (
         (
             "lead",
-            rf"(?P<verb>(?:knit|purl|work|rib)(?=\s)|[kp](?=\s*\d))\s*(?P<n>{N}|an?)\s+(?:more\s+)?(?P<row>{_ROW})(?P<in>{_FABRIC})(?:\s+(?:on|from)\s+(?:the\s+)?(?P<side>ws|rs|wrong[-\s]side|right[-\s]side))?",
+            rf"(?P<verb>(?:knit|purl|work|rib)(?=\s)|[kp](?=\s*\d))\s*(?P<n>{N}|an?)\s+(?:more\s+)?(?P<row>{ROUND})(?P<in>{_FABRIC})(?:\s+(?:on|from)\s+(?:the\s+)?(?P<side>ws|rs|wrong[-\s]side|right[-\s]side))?",
         ),
         (
             "which",
-            rf"(?:(?:on|in|over|across)\s+)?(?:the\s+)?(?P<which>last|first|next|second|following|this)\s+(?:rib(?:bing)?\s+(?=row|rnd|round))?(?:(?:of\s+(?:these|those|them)|one)(?:\s+{_ROW})?|(?P<row>{_ROW}))(?!\s*:)(?:\s+of\s+(?:the\s+)?rib(?:bing)?)?",
+            rf"(?:(?:on|in|over|across)\s+)?(?:the\s+)?(?P<which>last|first|next|second|following|this)\s+(?:rib(?:bing)?\s+(?=row|rnd|round))?(?:(?:of\s+(?:these|those|them)|one)(?:\s+{ROUND})?|(?P<row>{ROUND}))(?!\s*:)(?:\s+of\s+(?:the\s+)?rib(?:bing)?)?",
         ),
         (
             "said",

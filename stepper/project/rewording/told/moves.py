@@ -16,14 +16,14 @@ from typing import Final
 
 from stepper.craft.needles import SIZE
 from stepper.project.rewording.on_needles.waiting_synonyms import ON_HOLDER, PART
-from stepper.project.rewording.synonym import N
+from stepper.project.rewording.synonym import SIDE, STS, N
 from stepper.project.rewording.told.phrases import Kinds, ToldPhrase
 from stepper.records import dataclass
 from stepper.regex import regex
 
-_STS: Final = r"(?:stitches\b|stitch\b|sts?\b\.?)"
+_STS: Final = rf"(?:{STS}\.?)"
 _NUM: Final = rf"(?P<n>{N})"
-_SIDE: Final = r"(?:rs|ws|right[-\s]?sides?|wrong[-\s]?sides?)"
+_SIDE: Final = rf"(?:{SIDE}s?)"
 _YARN: Final = r"(?:yarn|wool|cotton|thread|string)"
 _HELD: Final = r"(?:held|waiting|reserved|resting)"
 _PARTS: Final = rf"(?:(?:{PART})s?(?:\s+(?:neck|shoulder))?)"

@@ -43,6 +43,12 @@ def write_numbers(line: Reworded) -> Reworded:
     return line
 
 
+def number_of(word: str) -> int | None:
+    """Return a number that is spelt out or in digits; None for another word."""
+    digits = digits_of(word)
+    return int(digits) if digits.isdigit() else None
+
+
 def digits_of(words: str) -> str:
     """Return a number spelt out as digits; anything else as it is."""
     number = _NUMBERS.get(" ".join(words.lower().split()))

@@ -12,7 +12,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from stepper.project.rewording.synonym import LONG, STS, N
+from stepper.project.rewording.synonym import LONG, ROUND, SIDE, STS, N
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -20,14 +20,12 @@ _NTH: Final = (
     r"(?:\d+(?:st|nd|rd|th)(?:\s*[(\[](?:\s*\d+(?:st|nd|rd|th)?\s*[,;:]?)+[)\]])?"
     r"|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)"
 )
-_ROW: Final = r"(?:rounds?|rnds?|rows?)"
-_SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 _ON: Final = r"(?:(?:on|in|of|at|for|across)\s+)?(?:the\s+)?"
-_ALL: Final = r"(?:in\s+(?:all|total)|altogether|total|all\s+told|overall)"
+ALL: Final = r"(?:in\s+(?:all|total)|altogether|total|all\s+told|overall)"
 _CHANGE: Final = r"(?P<dir>inc|dec)(?:reas(?:e|es|ed|ing|ings))?s?\b\.?"
-_DONE: Final = r"(?:worked|made|done|repeated|knitted|knit|completed)"
+DONE: Final = r"(?:worked|made|done|repeated|knitted|knit|completed)"
 _HAS_DONE: Final = (
-    rf"(?:you(?:\s+have|'ve)\s+{_DONE}|(?:it|this|they|these)\s+(?:has|have)\s+been\s+{_DONE}|you\s+have)"
+    rf"(?:you(?:\s+have|'ve)\s+{DONE}|(?:it|this|they|these)\s+(?:has|have)\s+been\s+{DONE}|you\s+have)"
 )
 _WHAT_DONE: Final = r"(?:it|this|that|them|these|the\s+(?:inc|dec)(?:rease)?(?:\s+(?:row|rnd|round))?)"
 _MARKERS: Final = r"(?:(?:raglan|side|gusset|thumb|st(?:itch)?)\s+)?(?:markers?|ms?)\b"
@@ -36,6 +34,12 @@ _ADVERB: Final = (
     r"(?:now|then|from\s+(?:here|now)(?:\s+on(?:wards)?)?|simply|just|also|always|meanwhile\s+plain)"
 )
 
+TIMES_IN_ALL: Final = rf"(?:for\s+)?(?:a\s+total\s+of|{ALL})\s+(?P<n>{N})\s+times\b|(?P<n2>{N})\s+times?\s*,?\s+{ALL}"
+MORE_TIMES: Final = (
+    rf"(?:for\s+)?(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?:for\s+)?(?P<n2>{N})\s+(?:(?:more|further|additional)\s+times|times\s+(?:more|again|further))"
+)
+TIMES: Final = rf"(?:for\s+)?(?P<n>{N})\s+times?\b|once\b|twice\b"
+"""How often: with the times before, on top of them, or so many times without saying which."""
 SECTIONED: Final = rf"(?:-+\s*)?(?:there\s+are\s+)?(?P<n>{N})(?:\s+{STS})?\s+(?:(?:in\s+)?between\s+each\s+(?:pair\s+of\s+)?markers?|in\s+(?:each|every)(?:\s+(?:one\s+)?of\s+the(?:\s+\w+)?)?\s+(?:wedges?|sections?|segments?))\b"
 """Stitches counted in each section between two markers."""
 BETWEEN_MARKERS: Final = rf"(?:[:=(]\s*)?(?:-+\s*)?(?:there\s+are\s+)?(?P<n>{N})\s+{STS}\s+(?P<two>between\s+(?:the\s+)?(?:two\s+)?(?:(?:gusset|thumb)\s+)?markers)\b\s*\)?"
@@ -55,46 +59,43 @@ SHAPING: Final[Kinds] = tuple(
         # --- how often: with the times before, or on top ---
         (
             "all",
-            rf"until\s+{_HAS_DONE}\s+(?:{_WHAT_DONE}\s+)?(?:(?:a\s+total\s+of|in\s+(?:all|total))\s+)?(?P<n>{N})\s+times?(?:\s+{_ALL})?",
+            rf"until\s+{_HAS_DONE}\s+(?:{_WHAT_DONE}\s+)?(?:(?:a\s+total\s+of|in\s+(?:all|total))\s+)?(?P<n>{N})\s+times?(?:\s+{ALL})?",
         ),
         (
             "all",
-            rf"(?:until\s+(?:{_HAS_DONE}|there\s+are)\s+|for\s+)?(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:{_KIND}\s+)?(?:inc|dec)(?:rease)?(?:s|\s+{_ROW})(?:\s+(?:have\s+been|are|were)\s+{_DONE})?(?:\s+{_ALL})?(?<=\w)(?=\s*[.,;:=(]|\s+[-=]|\s*$)",
+            rf"(?:until\s+(?:{_HAS_DONE}|there\s+are)\s+|for\s+)?(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:{_KIND}\s+)?(?:inc|dec)(?:rease)?(?:s|\s+{ROUND})(?:\s+(?:have\s+been|are|were)\s+{DONE})?(?:\s+{ALL})?(?<=\w)(?=\s*[.,;:=(]|\s+[-=]|\s*$)",
         ),
-        ("all", rf"(?:for\s+)?(?:a\s+total\s+of|{_ALL})\s+(?P<n>{N})(?:\s+times)?\b(?!\s+(?:{STS}|{_ROW}))"),
-        ("all", rf"(?P<n>{N})\s+times?\s*,?\s+{_ALL}"),
-        (
-            "more",
-            rf"(?:(?:for\s+)?(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?:for\s+)?(?P<n2>{N})\s+(?:(?:more|further|additional)\s+times|times\s+(?:more|again|further)))",
-        ),
+        ("all", TIMES_IN_ALL),
+        ("all", rf"(?:for\s+)?(?:a\s+total\s+of|{ALL})\s+(?P<n>{N})\b(?!\s+(?:{STS}|{ROUND}))"),
+        ("more", MORE_TIMES),
         ("more", r"(?:once|twice)\s+(?:more|again)"),
-        ("times", rf"(?:for\s+)?(?P<n>{N})\s+times?\b|once\b|twice\b"),
+        ("times", TIMES),
         # --- how long ---
         (
             "until",
             rf"(?:until|till|up\s+to|down\s+to|to)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|just|again|a\s+total\s+of|the\s+(?:shawl|work|piece)\s+has|(?P<gusset>the\s+(?:gusset|thumb)\s+has))\s+)*(?P<n>{N})\s+{STS}"
-            rf"(?:\s+(?:(?P<between>(?:in\s+)?between\s+(?:them\b|(?:the\s+)?(?:two\s+)?{_MARKERS}))|rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|{_ALL}))*",
+            rf"(?:\s+(?:(?P<between>(?:in\s+)?between\s+(?:them\b|(?:the\s+)?(?:two\s+)?{_MARKERS}))|rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|{ALL}))*",
         ),
         # --- on which rows ---
         ("every", rf"(?:(?:for|on)\s+)?(?:every|each)\s+(?P<length>{LONG})"),
         (
             "every",
-            rf"{_ON}(?:every|each)\s+(?:(?:foll(?:owing)?|subsequent|successive|succeeding)\.?\s+)?(?P<other>(?:other|2nd|second|alt(?:ernate)?\.?)\s+)?(?:(?P<side>{_SIDE})\s+)?(?P<row>{_ROW})\b(?!\s*:)",
+            rf"{_ON}(?:every|each)\s+(?:(?:foll(?:owing)?|subsequent|successive|succeeding)\.?\s+)?(?P<other>(?:other|2nd|second|alt(?:ernate)?\.?)\s+)?(?:(?P<side>{SIDE})\s+)?(?P<row>{ROUND})\b(?!\s*:)",
         ),
         (
             "every",
-            rf"{_ON}(?:every|each)\s+(?:(?:foll(?:owing)?|subsequent|successive|succeeding)\.?\s+)?(?:(?P<nth>{_NTH})|(?P<number>{N}))\s+(?:(?P<side>{_SIDE})\s+)?(?P<row>{_ROW})\b",
+            rf"{_ON}(?:every|each)\s+(?:(?:foll(?:owing)?|subsequent|successive|succeeding)\.?\s+)?(?:(?P<nth>{_NTH})|(?P<number>{N}))\s+(?:(?P<side>{SIDE})\s+)?(?P<row>{ROUND})\b",
         ),
         ("every", rf"(?:on\s+)?(?:every|each)\s+(?P<nth>{_NTH})(?=\s+{N}\s+times)"),
         (
             "apart",
-            rf"(?:with|working|knitting|leaving)\s+(?P<n>{N})\s+(?:(?:plain|even|straight)\s+)?(?P<row>{_ROW})\s+(?:(?:worked\s+)?(?:in\s+)?between(?:\s+(?:each(?:\s+(?:one|dec(?:rease)?|inc(?:rease)?))?|them|every\s+(?:dec|inc)(?:rease)?|(?:the\s+)?(?:dec|inc)(?:rease)?s?))?|(?P<distance>from\s+(?:one|each)\s+to\s+the\s+next))",
+            rf"(?:with|working|knitting|leaving)\s+(?P<n>{N})\s+(?:(?:plain|even|straight)\s+)?(?P<row>{ROUND})\s+(?:(?:worked\s+)?(?:in\s+)?between(?:\s+(?:each(?:\s+(?:one|dec(?:rease)?|inc(?:rease)?))?|them|every\s+(?:dec|inc)(?:rease)?|(?:the\s+)?(?:dec|inc)(?:rease)?s?))?|(?P<distance>from\s+(?:one|each)\s+to\s+the\s+next))",
         ),
         (
             "every",
             rf"(?:with|working|knitting|leaving|at)\s+(?P<length>{LONG})(?:\s+(?:in\s+)?between(?:\s+(?:each(?:\s+(?:one|dec(?:rease)?|inc(?:rease)?))?|them|every\s+(?:dec|inc)(?:rease)?|(?:the\s+)?(?:dec|inc)(?:rease)?s))?|\s+apart|\s+intervals)",
         ),
-        ("next", rf"{_ON}(?:next|following|foll)\s+(?:(?P<side>{_SIDE})\s+)?(?P<row>{_ROW})\b(?!\s*:)"),
+        ("next", rf"{_ON}(?:next|following|foll)\s+(?:(?P<side>{SIDE})\s+)?(?P<row>{ROUND})\b(?!\s*:)"),
         ("next", rf"{_ON}next\b(?=\s*,?\s+(?:and|then)\s+(?:on\s+|in\s+)?(?:the\s+)?(?:every|each)\b)"),
         # --- in which manner ---
         (
@@ -153,14 +154,14 @@ SHAPING: Final[Kinds] = tuple(
         ("only", r"only\b"),
         ("rep", r"(?:rep(?:eat)?(?:ing|ed)?\b\.?|(?:do|work)(?=\s+(?:this|that|it|the\s+same)\b))"),
         ("work", r"(?:work(?:ing)?|do|make|knit)\b"),
-        ("are", rf"(?:is|are|happens?|falls?|comes?|occurs?)(?:\s+(?:then\s+)?{_DONE})?\b"),
+        ("are", rf"(?:is|are|happens?|falls?|comes?|occurs?)(?:\s+(?:then\s+)?{DONE})?\b"),
         ("adverb", rf"{_ADVERB}\b"),
     )
 )
 """The kinds of phrases about shaping over many rows."""
 _COUNT: Final = regex(
     rf"\s*(?:[:=,;(\[-]|-+)*\s*(?:(?:and\s+)?(?:you(?:\s+now|'ll|\s+will)?(?:\s+then)?\s+have|you(?:'ve|\s+have)(?:\s+now)?\s+got|there\s+(?:are|will\s+be)(?:\s+now)?|which\s+(?:leaves|gives)(?:\s+you)?)\s+|and\s+|or\s+|=\s*)?"
-    rf"(?P<n>{N})\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|{_ALL}))*\s*[)\]]?(?=\s*[.;]|\s*$)",
+    rf"(?P<n>{N})\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|{ALL}))*\s*[)\]]?(?=\s*[.;]|\s*$)",
     re.IGNORECASE,
 )
 _GLUE: Final = regex(

@@ -14,14 +14,13 @@ from collections.abc import Sequence
 from typing import Final
 
 from stepper.craft.stitch_patterns import RIB
-from stepper.project.rewording.synonym import LONG, STS, N
+from stepper.project.rewording.synonym import LONG, ROUND, STS, N
 from stepper.project.rewording.told.numbers import digits_of
 from stepper.project.rewording.told.phrases import Kinds, ToldPhrase
 from stepper.project.rewording.told.repeats import HOW_OFTEN
 from stepper.project.rewording.told.shaping import Piece
 from stepper.regex import regex
 
-_ROW: Final = r"(?:rounds?|rnds?|rows?)\b"
 _MARK: Final = r"[(\[]?(?:\*{2,4}|\u2020{1,2}|\u2021|\u00a7)[)\]]?"
 _LIKE: Final = (
     r"(?:(?:exactly|just)\s+)?(?:(?:in\s+)?(?:the\s+)?same(?:\s+(?:way|manner))?\s+as(?:\s+you\s+did)?"
@@ -60,15 +59,15 @@ REFERENCES: Final[Kinds] = tuple(
         ("reversed", _REVERSED),
         ("verb", r"(?:work|knit|make|do|cont(?:inue)?\.?|proceed|go\s+on|rep(?:eat)?\.?|follow)(?:\s+(?:even|straight|this(?:\s+(?:one|piece|front))?(?!\s+(?:side|half|shoulder)\b)|it|(?:the\s+)?(?:left|right)\s+front))?(?=\s)"),
         # --- what of it ---
-        ("rows", rf"(?:all\s+)?(?:(?:of\s+)?the\s+)?(?P<n>{N}\s+)?(?P<row>{_ROW})\s+(?:of|from|in)\s+(?:the\s+)?(?P<part>{_SECTION})\b"),
+        ("rows", rf"(?:all\s+)?(?:(?:of\s+)?the\s+)?(?P<n>{N}\s+)?(?P<row>{ROUND})\s+(?:of|from|in)\s+(?:the\s+)?(?P<part>{_SECTION})\b"),
         (
             "span",
-            rf"(?:the\s+)?(?P<row>{_ROW})\s+(?P<first>\d+)(?:\s*(?:-|and|&|to|through)\s*(?P<last>\d+))?(?:\s+(?:of|from|in)\s+(?:the\s+)?(?P<part>{_SECTION})\b)?",
+            rf"(?:the\s+)?(?P<row>{ROUND})\s+(?P<first>\d+)(?:\s*(?:-|and|&|to|through)\s*(?P<last>\d+))?(?:\s+(?:of|from|in)\s+(?:the\s+)?(?P<part>{_SECTION})\b)?",
         ),
         ("section", rf"(?P<part>{_SECTION})\b"),
         ("long", rf"(?P<long>{LONG})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
-        ("lines", rf"(?P<n>{N})\s+(?P<row>{_ROW})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
-        ("lines", rf"(?P<n>{N})\s+(?P<row>{_ROW})(?=\s+(?:as|like|the\s+same|exactly)\b)"),
+        ("lines", rf"(?P<n>{N})\s+(?P<row>{ROUND})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
+        ("lines", rf"(?P<n>{N})\s+(?P<row>{ROUND})(?=\s+(?:as|like|the\s+same|exactly)\b)"),
         ("rib", rf"(?:in\s+|of\s+)?(?:the\s+)?(?:{RIB}|rib(?:bing)?|(?:cuff|welt)(?=\s+(?:exactly\s+|just\s+)?(?:as|like|the\s+same)\b))(?:\s+(?:rounds?|rnds?|rows?))?\b"),
         # --- of what ---
         ("side", r"(?:in\s+)?the\s+same(?:\s+(?:way|manner))?(?=\s*[,.;]|\s*$|\s+but\b)"),
@@ -93,27 +92,27 @@ REFERENCES: Final[Kinds] = tuple(
         ("ribbed", r"(?:to|until)\s+(?:the\s+)?end\s+of\s+(?:the\s+)?rib(?:bing)?"),
         ("event", rf"(?:until|up\s+to|as\s+far\s+as|to)\s+(?P<place>{_PLACE})(?=\s*[.,;(]|\s*$|\s+(?:as|but|revers|like))"),
         ("upto", r"(?:(?:up\s+)?to|at|before)\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?)?(?P<place>shoulder|armhole|underarm|neck|raglan)s?(?:\s+shapings?)?"),
-        ("for", rf"for\s+(?P<for>{LONG}|{N}\s+{_ROW})"),
+        ("for", rf"for\s+(?P<for>{LONG}|{N}\s+{ROUND})"),
         ("measured", rf"until\s+(?:the\s+)?(?:piece|work|it|[a-z]+)\s+measures\s+{LONG}(?:\s+from\s+[a-z -]{{3,30}}?(?=\s*[.,;]|\s*$))?"),
         ("until", rf"until\s+(?:there\s+are\s+)?(?P<sts>{N})\s+{STS}(?:\s+(?:rem(?:ain)?|(?:are\s+)?left))?"),
         # --- how often, from where, to where, with what difference ---
         *HOW_OFTEN,
         (
             "begin",
-            rf"(?:beg(?:inning)?|start(?:ing)?)\s+(?:with|on|from)\s+(?P<row>{_ROW})\s+(?P<n>\d+)(?P<once>\s+(?:on\s+|for\s+)?the\s+first\s+(?:time|repeat)(?:\s+only)?)?",
+            rf"(?:beg(?:inning)?|start(?:ing)?)\s+(?:with|on|from)\s+(?P<row>{ROUND})\s+(?P<n>\d+)(?P<once>\s+(?:on\s+|for\s+)?the\s+first\s+(?:time|repeat)(?:\s+only)?)?",
         ),
         (
             "ending",
-            rf"(?:but\s+)?(?:and\s+)?(?:end(?:ing)?|finish(?:ing)?|stop(?:ping)?)\s+(?:(?:with|after|on)\s+)?(?:an?\s+|the\s+)?(?:(?P<facing>(?:rs|ws|right[-\s]side|wrong[-\s]side)\s+(?:is\s+)?facing(?:\s+for\s+(?:the\s+)?next\s+row)?)|(?P<edge>at\s+(?:the\s+)?(?:armhole|neck|side|front)\s+edge)|(?P<row>{_ROW})\s+(?P<n>\d+)|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?P<row2>{_ROW})|(?:(?:at\s+)?(?:the\s+)?end\s+of\s+an?\s+)?(?P<side>rs|ws|right[-\s]side|wrong[-\s]side)(?:\s+{_ROW})?(?=\s*[.,;)]|\s*$))",
+            rf"(?:but\s+)?(?:and\s+)?(?:end(?:ing)?|finish(?:ing)?|stop(?:ping)?)\s+(?:(?:with|after|on)\s+)?(?:an?\s+|the\s+)?(?:(?P<facing>(?:rs|ws|right[-\s]side|wrong[-\s]side)\s+(?:is\s+)?facing(?:\s+for\s+(?:the\s+)?next\s+row)?)|(?P<edge>at\s+(?:the\s+)?(?:armhole|neck|side|front)\s+edge)|(?P<row>{ROUND})\s+(?P<n>\d+)|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?P<row2>{ROUND})|(?:(?:at\s+)?(?:the\s+)?end\s+of\s+an?\s+)?(?P<side>rs|ws|right[-\s]side|wrong[-\s]side)(?:\s+{ROUND})?(?=\s*[.,;)]|\s*$))",
         ),
-        ("omit", rf"(?:but\s+)?(?:omit(?:ting)?|leav(?:e|ing)\s+(?:out|off))\s+(?:the\s+)?(?P<what>last|final)\s+{_ROW}"),
+        ("omit", rf"(?:but\s+)?(?:omit(?:ting)?|leav(?:e|ing)\s+(?:out|off))\s+(?:the\s+)?(?P<what>last|final)\s+{ROUND}"),
         (
             "lie",
-            rf"(?:[:(]\s*)?(?:so\s+that\s+)?(?:the\s+)?(?P<edge>neck|front|armhole|raglan|side)(?:\s+edge)?\s+(?:dec(?:rease)?s?|shapings?)\s+(?:(?:now|will|then)\s+)*(?:(?:lie|are|is|come|comes|fall|go)(?:\s+(?:now|worked))?\s+)?at\s+(?:the\s+)?(?P<end>beg(?:inning)?|start|end)s?(?:\s+of\s+(?:the\s+)?(?:(?:rs|right[-\s]side)\s+)?{_ROW})?\s*\)?",
+            rf"(?:[:(]\s*)?(?:so\s+that\s+)?(?:the\s+)?(?P<edge>neck|front|armhole|raglan|side)(?:\s+edge)?\s+(?:dec(?:rease)?s?|shapings?)\s+(?:(?:now|will|then)\s+)*(?:(?:lie|are|is|come|comes|fall|go)(?:\s+(?:now|worked))?\s+)?at\s+(?:the\s+)?(?P<end>beg(?:inning)?|start|end)s?(?:\s+of\s+(?:the\s+)?(?:(?:rs|right[-\s]side)\s+)?{ROUND})?\s*\)?",
         ),
         (
             "later",
-            rf"(?:but\s+)?work(?:ing)?\s+(?:1|one)\s+(?:{_ROW}\s+more|more\s+{_ROW}|extra\s+{_ROW}|additional\s+{_ROW})\s+before\s+(?:the\s+)?(?:shaping|start\s+of|beginning)(?:\s+(?:the\s+)?(?:shoulders?|armholes?|necks?)(?:\s+shapings?)?)?",
+            rf"(?:but\s+)?work(?:ing)?\s+(?:1|one)\s+(?:{ROUND}\s+more|more\s+{ROUND}|extra\s+{ROUND}|additional\s+{ROUND})\s+before\s+(?:the\s+)?(?:shaping|start\s+of|beginning)(?:\s+(?:the\s+)?(?:shoulders?|armholes?|necks?)(?:\s+shapings?)?)?",
         ),
     )
 )

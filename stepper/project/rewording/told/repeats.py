@@ -12,35 +12,37 @@ import re
 from collections.abc import Sequence
 from typing import Final
 
-from stepper.project.rewording.synonym import STS, N
-from stepper.project.rewording.told.phrases import BETWEEN_MARKERS, SECTIONED, Kinds, ToldPhrase
+from stepper.project.rewording.synonym import ROUND, STS, N
+from stepper.project.rewording.told.phrases import (
+    ALL,
+    BETWEEN_MARKERS,
+    DONE,
+    MORE_TIMES,
+    SECTIONED,
+    TIMES,
+    TIMES_IN_ALL,
+    Kinds,
+    ToldPhrase,
+)
 from stepper.project.rewording.told.shaping import Piece, sections
 from stepper.regex import regex
 
-_ROW: Final = r"(?:short[-\s]?)?(?:rounds?|rnds?|rows?)\b"
-_ALL: Final = r"(?:in\s+(?:all|total)|altogether|total|all\s+told)"
-_DONE: Final = r"(?:worked|made|done|knitted|knit|completed)"
+_ROW: Final = rf"(?:short[-\s]?)?{ROUND}"
 _DOING: Final = r"(?:repeat(?:ing)?|working|doing|knitting)"
 
 HOW_OFTEN: Final = (
     (
         "all",
-        rf"(?:until\s+(?:you(?:'ve|\s+have)\s+{_DONE}\s+(?:them|these|it|this)|(?:they|these|it|this)\s+ha(?:s|ve)\s+been\s+{_DONE})\s+)(?:a\s+total\s+of\s+)?(?P<n>{N})\s+times(?:\s+{_ALL})?",
+        rf"(?:until\s+(?:you(?:'ve|\s+have)\s+{DONE}\s+(?:them|these|it|this)|(?:they|these|it|this)\s+ha(?:s|ve)\s+been\s+{DONE})\s+)(?:a\s+total\s+of\s+)?(?P<n>{N})\s+times(?:\s+{ALL})?",
     ),
-    (
-        "all",
-        rf"(?:for\s+)?(?:a\s+total\s+of|{_ALL})\s+(?P<n>{N})\s+times\b|(?P<n2>{N})\s+times\s*,?\s+{_ALL}",
-    ),
-    (
-        "more",
-        rf"(?:for\s+)?(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?:for\s+)?(?P<n2>{N})\s+(?:(?:more|further|additional)\s+times|times\s+(?:more|again))",
-    ),
+    ("all", TIMES_IN_ALL),
+    ("more", MORE_TIMES),
     ("more", r"twice\s+(?:more|again)\b|(?:another\s+two|two\s+more)\s+times\b"),
     (
         "once",
         r"(?:one\s+(?:last|more|final|further)\s+time|(?:another|a\s+(?:second|last))\s+time|once\s+(?:more|again)|again(?:\s+once)?)\b",
     ),
-    ("times", rf"(?P<n>{N})\s+times\b|once\b|twice\b"),
+    ("times", TIMES),
 )
 """The kinds of phrases that say how often: in all, more, once more, or so many times."""
 
@@ -76,7 +78,7 @@ REPEATS: Final[Kinds] = tuple(
         # --- how often ---
         (
             "shaped",
-            rf"until\s+you(?:'ve|\s+have)\s+{_DONE}\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:inc|dec)(?:rease)?\s+{_ROW}(?:\s+{_ALL})?",
+            rf"until\s+you(?:'ve|\s+have)\s+{DONE}\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:inc|dec)(?:rease)?\s+{_ROW}(?:\s+{ALL})?",
         ),
         ("each", SECTIONED),
         ("each", BETWEEN_MARKERS),
@@ -89,16 +91,16 @@ REPEATS: Final[Kinds] = tuple(
         # --- until when ---
         (
             "worked",
-            rf"(?:until|till)\s+(?:you(?:'ve|\s+have)(?:\s+{_DONE})?|there\s+are)\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+{_ROW}(?:\s+(?:have\s+been\s+)?{_DONE})?(?P<all>\s+{_ALL})?",
+            rf"(?:until|till)\s+(?:you(?:'ve|\s+have)(?:\s+{DONE})?|there\s+are)\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+{_ROW}(?:\s+(?:have\s+been\s+)?{DONE})?(?P<all>\s+{ALL})?",
         ),
         (
             "worked",
-            rf"(?:until|till)\s+(?P<n>{N})\s+{_ROW}\s+(?:have\s+been|are)\s+{_DONE}(?P<all>\s+{_ALL})?",
+            rf"(?:until|till)\s+(?P<n>{N})\s+{_ROW}\s+(?:have\s+been|are)\s+{DONE}(?P<all>\s+{ALL})?",
         ),
         (
             "until",
             rf"(?:until|till)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again|the\s+(?:shawl|work|piece)\s+has)\s+)*(?P<n>{N})\s+{STS}"
-            rf"(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|once\s+more|{_ALL}))*",
+            rf"(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|once\s+more|{ALL}))*",
         ),
         (
             "ending",
@@ -106,7 +108,7 @@ REPEATS: Final[Kinds] = tuple(
         ),
         (
             "done",
-            rf"\(?\s*you(?:'ll|\s+will)\s+(?:then\s+)?have\s+{_DONE}\s+{N}\s+(?:inc|dec)(?:rease)?(?:s|\s+{_ROW})(?:\s+{_ALL})?\s*\)?",
+            rf"\(?\s*you(?:'ll|\s+will)\s+(?:then\s+)?have\s+{DONE}\s+{N}\s+(?:inc|dec)(?:rease)?(?:s|\s+{_ROW})(?:\s+{ALL})?\s*\)?",
         ),
         ("or", r"or\s+until\s+[^.;:()]*?(?:is|are|measures?|reach(?:es)?)\s+[^.;:()]*?(?=\s*[.;(]|\s*$)"),
         (

@@ -14,16 +14,14 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
-from stepper.project.rewording.synonym import STS, N
+from stepper.project.rewording.synonym import ROUND, SIDE, STS, N
 from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, leading_phrases
 from stepper.regex import regex
 
-_SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
-_ROW: Final = r"(?:rounds?|rnds?|rows?)\b"
 _PLACE: Final = r"(?:neck(?:line)?|armholes?|shoulders?|raglans?|sleeves?|sides?|front|back|waist|thumb|gusset|v-?neck)"
 _ROWS: Final = (
     rf"(?:(?:the\s+)?(?P<next>next|following|foll\.?)|(?:every|each)\s+(?:foll(?:owing)?\.?\s+)?(?:(?P<nth>\d+(?:st|nd|rd|th)|{N}|other|alt(?:ernate)?\.?|second|third|fourth|sixth|eighth)\s+)?)"
-    rf"\s*(?P<side>{_SIDE})?\s*(?P<row>{_ROW})"
+    rf"\s*(?P<side>{SIDE})?\s*(?P<row>{ROUND})"
 )
 _OFTEN: Final = rf"(?:for\s+|a\s+total\s+of\s+|in\s+(?:all|total)\s*,?\s+)*(?P<n>{N})\s+times(?:\s+(?P<all>in\s+(?:all|total)|altogether|total)|\s+(?P<more>more|again|further))?"
 
@@ -38,8 +36,8 @@ SHAPED: Final[Kinds] = tuple(
         ("where", r"(?:at|on)\s+(?:each|both|either)\s+(?:ends?|sides?|edges?)(?:\s+of\s+(?:the\s+)?(?:marker|row|work|piece))?\b"),
         ("where", rf"for\s+(?:the\s+)?(?:(?:left|right|front|back)\s+)?{_PLACE}(?:\s+(?:edge|shaping))?\b"),
         ("manner", r"as\s+foll(?:ow)?s|thus|like\s+(?:this|that|so)|(?:in\s+)?(?:the\s+same|this|that)\s+(?:manner|way|fashion)"),
-        ("do", rf"(?:shape|work|make|do)\b(?:\s+(?:it|so|(?:the|this)(?:\s+(?:same|{_PLACE}|(?:inc|dec)(?:rease)?s?(?:\s+{_ROW})?|row))?|{_PLACE}))?(?![\w-])"),
-        ("again", rf"rep(?:eat)?\b\.?(?:\s+(?:this|the|that)(?:\s+last)?(?:\s+(?:(?:inc|dec)(?:rease)?s?\b(?:\s+{_ROW})?|{_ROW}))?)?"),
+        ("do", rf"(?:shape|work|make|do)\b(?:\s+(?:it|so|(?:the|this)(?:\s+(?:same|{_PLACE}|(?:inc|dec)(?:rease)?s?(?:\s+{ROUND})?|row))?|{_PLACE}))?(?![\w-])"),
+        ("again", rf"rep(?:eat)?\b\.?(?:\s+(?:this|the|that)(?:\s+last)?(?:\s+(?:(?:inc|dec)(?:rease)?s?\b(?:\s+{ROUND})?|{ROUND}))?)?"),
         ("do", rf"(?:inc|dec)(?:reas(?:e|es|ing))?\b\.?(?:\s+(?:1|one)\s+{STS})?"),
         ("lead", r"(?:now|then|next)\b"),
     )

@@ -13,6 +13,7 @@ import re
 from collections.abc import Sequence
 from typing import Final
 
+from stepper.project.rewording.told.numbers import digits_of, number_of
 from stepper.project.rewording.told.phrases import ToldPhrase
 from stepper.records import dataclass
 from stepper.regex import regex
@@ -21,18 +22,6 @@ Piece = tuple[str, int]
 """Words of the grammar, and the offset in the line of what they stand for."""
 _MUCH: Final = ("change", "noun", "again")
 _WHERE: Final = ("ends", "edge", "marker", "markers", "gusset", "raglan")
-_ONES: Final = {
-    "one": 1,
-    "two": 2,
-    "three": 3,
-    "four": 4,
-    "five": 5,
-    "six": 6,
-    "seven": 7,
-    "eight": 8,
-    "nine": 9,
-    "ten": 10,
-}
 _SIDE: Final = regex(r"w", re.IGNORECASE)
 
 
@@ -205,8 +194,7 @@ def _number(told: _Told) -> str | None:
         return None
     if not said:
         return ""
-    word = said[0].lower()
-    number = _ONES.get(word, int(word) if word.isdigit() else 0)
+    number = number_of(said[0])
     if not number:
         return None
     return str(number * (2 if told.where is not None and told.where.kind == "ends" else 1))
@@ -327,10 +315,7 @@ def _every(phrase: ToldPhrase, row: str) -> tuple[Piece, ...]:
 def _apart(phrase: ToldPhrase) -> str:
     """Return every how many rows it is: with 7 rounds between, every 8th; with 7 from one to the next, every 7th."""
     more = 0 if phrase.get("distance") else 1
-    word = phrase.get("n")
-    if word.lower() in _ONES:
-        return str(_ONES[word.lower()] + more)
-    return re.sub(r"\d+", lambda number: str(int(number.group()) + more), word)
+    return re.sub(r"\d+", lambda number: str(int(number.group()) + more), digits_of(phrase.get("n")))
 
 
 def _often(told: _Told, leg: _Leg, *, first: bool) -> tuple[Piece, ...] | None:

@@ -8,13 +8,12 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from stepper.project.rewording.synonym import N
+from stepper.project.rewording.synonym import ROUND, N
 from stepper.project.rewording.told.shaping import Piece
 from stepper.regex import regex
 
-_ROW: Final = r"(?:rounds?|rnds?|rows?)\b"
 _STRIPE: Final = regex(
-    rf"(?:(?P<verb>work|knit|purl)\s+)?(?P<n>\d{{1,2}}|{N})\s+(?P<row>{_ROW})\s+(?:(?:in|with|of|using)\s+)?(?:yarn\s+|colou?r\s+)?(?P<yarn>(?-i:MC|CC\d?|[A-Z]))(?![\w'-])",
+    rf"(?:(?P<verb>work|knit|purl)\s+)?(?P<n>\d{{1,2}}|{N})\s+(?P<row>{ROUND})\s+(?:(?:in|with|of|using)\s+)?(?:yarn\s+|colou?r\s+)?(?P<yarn>(?-i:MC|CC\d?|[A-Z]))(?![\w'-])",
     re.IGNORECASE,
 )
 _GLUE: Final = regex(r"\s*,\s*(?:(?:and|then)\s+)*|\s+(?:and\s+)?then\s+|\s+and\s+|\s*\+\s*", re.IGNORECASE)

@@ -17,17 +17,12 @@ from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import word_set
+from stepper.project.rewording.told.numbers import number_of
 from stepper.records import dataclass
 from stepper.regex import regex
 
 _LIST: Final = r"\d+(?:\s*[(\[]\s*\d+(?:\s*[,;:/]\s*\d+)*\s*[)\]])?"
 _STS: Final = r"(?:stitches|stitch|sts?)"
-_SPELT: Final = {
-    name: number
-    for number, name in enumerate(
-        ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"), 1
-    )
-}
 _TOKEN: Final = regex(
     rf"\s*(?:(?P<list>{_LIST})|(?P<word>[^\W\d_][\w'\u2019]*(?:-[a-z]+)*)|(?P<sign>[,;:=()\[\]&+-]))"
 )
@@ -92,7 +87,8 @@ class _Part:
     @property
     def times(self) -> tuple[int, ...]:
         """How often it may be there: each front twice, each needle three or four times."""
-        spelt = [number for name, number in _SPELT.items() if re.search(rf"\b{name}\b", self.words)]
+        words = re.findall(r"[a-z]+", self.words)
+        spelt = [number for word in words if (number := number_of(word)) is not None]
         if _EACH.search(self.words):
             if spelt:
                 return tuple(spelt)
@@ -163,7 +159,7 @@ def counts_apart(sentence: str) -> CountsApart | None:
         word = (token["word"] or token["sign"] or "").lower()
         if token["list"]:
             found.append((token, []))
-        elif token["word"] and word not in _JOINS and word not in _PARTS and word not in _SPELT:
+        elif token["word"] and word not in _JOINS and word not in _PARTS and number_of(word) is None:
             return None
         else:
             found[-1][1].append(word)
@@ -193,7 +189,7 @@ def _sorted(found: list[tuple[re.Match[str] | None, list[str]]]) -> CountsApart 
     parts: list[_Part] = []
     total = None
     for match, named in zip(counted, groups, strict=True):
-        of_part = [word for word in named if word in _PARTS or word in _SPELT or word in ("and", "the")]
+        of_part = [word for word in named if word in _PARTS or number_of(word) is not None or word in ("and", "the")]
         numbers = tuple(map(int, re.findall(r"\d+", match["list"])))
         said = re.sub(r"^(?:the|and)\s+|\s+(?:the|and)$", "", " ".join(of_part))
         part = _Part(numbers=numbers, span=match.span("list"), words=said)
