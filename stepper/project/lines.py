@@ -206,15 +206,19 @@ _LONGEST_NAME = 48
 _NOTE = regex(r"^\s*note:\s*", re.I)
 
 
+def label_of_head(text: str) -> str:
+    """Return the label that the name of a stitch pattern becomes, for which `heads_pattern` holds."""
+    head = _NUMBERED.sub(lambda number: " " * len(number.group()), as_plain_head(text))
+    head = _WORKED_OVER.sub(r" (\1)", _WRITTEN.sub("", head))
+    return _ALSO_SAID.sub(")", head) if len(head) > _LONGEST_NAME else head
+
+
 def _as_heading(text: str, below: str) -> str:
     """Make a row that only names a part or a pattern the label of the line below; above another heading, a
     note."""
     row = _NOTE.sub("", below)  # a first row that is not read stands as a note in a pasted file
     if heads_pattern(text, row):
-        head = _NUMBERED.sub(lambda number: " " * len(number.group()), as_plain_head(text))
-        head = _WORKED_OVER.sub(r" (\1)", _WRITTEN.sub("", head))
-        head = _ALSO_SAID.sub(")", head) if len(head) > _LONGEST_NAME else head
-        return f"{head}:" if row == below else f"Note: {head}"
+        return f"{label_of_head(text)}:" if row == below else f"Note: {label_of_head(text)}"
     match = _HEADING.match(text)
     if match is None:
         return text

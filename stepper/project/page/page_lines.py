@@ -9,7 +9,7 @@ from itertools import islice
 
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Phrase
-from stepper.project.lines import read_rows
+from stepper.project.lines import label_of_head, read_rows
 from stepper.project.marks.mark_references import plain_reference
 from stepper.project.marks.part_marks import without_marks
 from stepper.project.own_stitches.abbreviations import Abbreviations
@@ -21,7 +21,7 @@ from stepper.project.pattern_heads import as_first_row, heads_pattern, is_in_wor
 from stepper.project.problems import Span
 from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.parsing import made_plain
-from stepper.project.reading.wording import Words, reads
+from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.size_heads import cut_at_sizes
 from stepper.project.sizes import is_for_some
 from stepper.project.stripes.stripe_sequences import StripeSequences
@@ -105,6 +105,11 @@ class PageLines:
             return ""
         upper = found.group().endswith("B")
         return "" if upper and any(map(_YARN_B.search, self.rows)) else found.group()
+
+    def why_no_head(self, row: str) -> str:
+        """Return why the name of a stitch pattern is not read in the file, before any row; empty if it is."""
+        problems = read_line(f"{label_of_head(row)}: knit to end.", lambda *_: _PLACE, self.words).problems
+        return problems[0].message if problems else ""
 
     def is_worked(self, text: str) -> bool:
         """Return whether a stretch of text reads as a line that works stitches."""

@@ -493,7 +493,7 @@ class Sorter:
         if not self._knits:
             self._open(name_in_head(row), defines=True)
         instructs = label_instructs(as_plain_head(row))  # "(over then 10 sts)": no name of a line
-        why = f'"{instructs}" is not understood here.' if instructs else ""
+        why = f'"{instructs}" is not understood here.' if instructs else self.lines.why_no_head(row)
         self.pieces.append(Piece(kind="note" if why else "line", text=row, row=at + 1, why=why))
         return at + 1
 

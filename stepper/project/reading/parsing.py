@@ -38,7 +38,12 @@ _HEAD = regex(
     r"|(?:all|every|rs|ws|(?:right|wrong)[-\s]side)\b[^:.*\[]*\b(?:rnds?|rounds?|rows?))\s*(?:\(?[rw]s\)?\s*)?:",
     re.I,
 )
-_LABEL = regex(r"^\s*((?:\d\s?[x/]\s?\d\s+(?=rib))?[^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*", re.I)
+_LABEL = regex(
+    r"^\s*((?:\d\s?[x/]\s?\d\s+(?=rib))?[^\W\d_][^:.*\[\]]{0,48}?"
+    r"(?:\((?:worked\s+)?(?:over|mult(?:iple)?\s+of)\s[^():.*\[\]]{1,200}\))?)\s*:\s*",
+    re.I,
+)
+"""A label; the stitches that a pattern needs, a number for each of many sizes, may make it longer than a name is."""
 _NEEDLE = regex(
     r"(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)\d[\d\s,&and]*|(?:each|front|back)\s+needle|on\s+(?:instep|sole)",
     re.I,

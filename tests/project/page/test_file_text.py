@@ -272,3 +272,20 @@ def test_a_chart_in_words_is_not_asked_for_and_its_rows_are_knitted() -> None:
     reading = read_project(re.sub(r"  # LOOK.*", "", made))
     assert reading.project is not None, reading.problems
     assert [one.after for one in plan_of(reading.project).rounds][-11:] == [80] * 10 + [0]
+
+
+@pytest.mark.parametrize(
+    ("width", "read"),
+    [
+        ("over 10 sts", True),
+        (f"over {', '.join(['10'] * 14)} sts", True),
+        (f"multiple of {', '.join(['10'] * 11)} sts", True),
+        ("over 10 sts in size L", False),
+    ],
+)
+def test_the_head_of_a_pattern_is_a_line_only_where_the_file_reads_it(width: str, read: bool) -> None:
+    """With a number for each of many sizes it is longer than a name; it was pasted as a line that the file refused."""
+    page = take_apart(f"Pine hat\n\nRidge stitch ({width})\nRow 1: Knit.\nRow 2: Purl.\n\nCast on 80 sts.\nKnit 2 rows.\n")
+    head = next(piece for piece in page.pieces if piece.text.startswith("Ridge"))
+    assert head.kind == ("line" if read else "note")
+    assert read_project(write_file(page).text).problems == ()
