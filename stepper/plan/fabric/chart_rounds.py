@@ -70,7 +70,9 @@ def no_such_chart(name: str, needles: Needles) -> tuple[str, str]:
     return f'there is no chart "{name}".', hint
 
 
-CHECK_REPEATS = "Hold the chart and the number of stitches against the page, or write the line without its repeats."
+CHECK_REPEATS = (
+    "Hold the chart and the number of stitches against the page, or write the line without its repeats."
+)
 NAME_ROUND = "Name the round of the chart that comes next."
 
 
@@ -146,8 +148,10 @@ def drawn_round(chart: Chart, number: int, needles: Needles, *, wrong_side: bool
     return drawn
 
 
-def repeats_disagree(told: RepeatsTold | None, chart: Chart, drawn: ChartRound, room: int, size: int) -> str:
-    """Say what a line tells otherwise of a chart's repeats than the chart and the stitches have; empty if nothing.
+def repeats_disagree(
+    told: RepeatsTold | None, chart: Chart, drawn: ChartRound, room: int, size: int
+) -> str:
+    """Say what a line tells otherwise of a chart's repeats than chart and stitches have; empty if nothing.
 
     Args:
         told: What the line tells.
@@ -159,11 +163,19 @@ def repeats_disagree(told: RepeatsTold | None, chart: Chart, drawn: ChartRound, 
     if told is None or not drawn.fits(room):
         return ""
     squares = chart.width - chart.edge_left - chart.edge_right
-    if told.width is not None and told.width not in (squares, drawn.uses, sum(run.leaves for run in drawn.repeat)):
-        return f'the line says that {told.width} stitches of chart "{chart.name}" are repeated, and its repeat has {drawn.uses}.'
-    times = told.times.of(size) if told.times is not None else drawn.times(room)
-    if times != drawn.times(room):
-        return f'the line says that chart "{chart.name}" stands {times} times across, and it goes {drawn.times(room)} times into the {room} stitches it has.'
+    widths = (squares, drawn.uses, sum(run.leaves for run in drawn.repeat))
+    if told.width is not None and told.width not in widths:
+        return (
+            f'the line says that {told.width} stitches of chart "{chart.name}" are repeated, and its repeat '
+            f"has {drawn.uses}."
+        )
+    fits = drawn.times(room)
+    times = told.times.of(size) if told.times is not None else fits
+    if times != fits:
+        return (
+            f'the line says that chart "{chart.name}" stands {times} times across, and it goes {fits} times '
+            f"into the {room} stitches it has."
+        )
     return ""
 
 

@@ -63,7 +63,8 @@ def work_chart(instruction: ChartWork, needles: Needles) -> None:
         needles.report(instruction.place, told)
         return
     times = instruction.times.of(needles.size) if instruction.times else 1
-    begins = drawn_round(chart, min((*instruction.numbers, first)[0], len(chart.rounds)), needles, wrong_side=needles.wrong)
+    begun = min((*instruction.numbers, first)[0], len(chart.rounds))
+    begins = drawn_round(chart, begun, needles, wrong_side=needles.wrong)
     disagreed = repeats_disagree(instruction.across, chart, begins, needles.count, needles.size)
     if disagreed:
         needles.report(instruction.place, disagreed, CHECK_REPEATS)

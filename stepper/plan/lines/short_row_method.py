@@ -25,18 +25,18 @@ _TURNING = (
 
 
 _LOOP = (
-    "a yarn over behind a turn may be the loop of a yarn-over short row, which is closed with the next stitch, or a "
-    "stitch of its own."
+    "a yarn over behind a turn may be the loop of a yarn-over short row, which is closed with the next "
+    "stitch, or a stitch of its own."
 )
 _SAY_LOOP = (
-    'For the loop write the turn alone, with "short_rows: german" in the section: a double stitch stands in its '
-    'place. For a stitch of its own write "short_rows: plain".'
+    'For the loop write the turn alone, with "short_rows: german" in the section: a double stitch stands in '
+    'its place. For a stitch of its own write "short_rows: plain".'
 )
 """Source: common practice; both are printed so."""
 
 
 def begins_with_stitch(template: Template, needles: Needles) -> bool:
-    """Return whether a row behind a turn begins with a stitch; report one that may begin with the turn's own loop."""
+    """Return whether a row behind a turn begins with a stitch; report one that may begin with its loop."""
     rows, first = needles.short_rows, next(iter(template.elements), None)
     if rows.gap is None or rows.slipped or rows.method not in ("", "german"):
         return True

@@ -33,7 +33,7 @@ _ALIKE = (
 _MOVED = ("k", "p", "sl")
 """Stitches that rows give a number and a place; a page that means another stitch by them is not read."""
 _DOUBTFUL = ("k1b",)
-"""Stitches whose letters mean another on other pages: below, or through the back loop. Source: common practice."""
+"""Stitches whose letters mean another on other pages: below, or through the back loop. Common practice."""
 _DOUBLE = ("mds", "ds", "dst")
 _NEEDLE_NAME = regex(
     r"(?:N|ndl\s?|needle\s?)(?P<number>[1-5])\s+(?:the\s+)?needle\s?#?(?P=number)"
@@ -94,7 +94,10 @@ class Abbreviations:
     said: set[str] = field(default_factory=set)
     """Those that have been told."""
     confirmed: set[str] = field(default_factory=set)
-    """Those that pages print for several stitches, and this one explains as they are read anyway; in small letters."""
+    """Those that pages print for several stitches, and this one explains as they are read anyway.
+
+    In small letters.
+    """
     pattern: re.Pattern[str] | None = None
     """Finds any of them in a row; None while there are none."""
 

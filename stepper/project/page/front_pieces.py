@@ -10,8 +10,8 @@ from stepper.project.page.pieces import Piece
 
 _ORDER = "this may be an instruction, and stands in front of the pattern."
 _STRANDS = (
-    "several strands are knitted as one here: the gauge has to be one that is knitted so. Give them together a name "
-    "of their own under yarn, with the metres of all: every strand adds to what is needed."
+    "several strands are knitted as one here: the gauge has to be one that is knitted so. Give them together "
+    "a name of their own under yarn, with the metres of all: every strand adds to what is needed."
 )
 _NEEDLE = "a needle is given to a part here, and no row says which needle it is worked on."
 _UNNAMED = "it is not clear what this is."

@@ -122,7 +122,10 @@ _STANDING = regex(
     re.I,
 )
 """A rule for all that follows, told as a fact: "The edge stitches are knitted", "The hem is in A"."""
-_CHANGE = r"(?:(?:paired|raglan|neck|armhole|thumb|gusset|waist|single|double)\s+)?(?:increas(?:es?|ings?)|decreas(?:es?|ings?))"
+_CHANGE = (
+    r"(?:(?:paired|raglan|neck|armhole|thumb|gusset|waist|single|double)\s+)?"
+    r"(?:increas(?:es?|ings?)|decreas(?:es?|ings?))"
+)
 _TO_BE = r"(?:is|are|(?:should|must|shall)(?:\s+all)?\s+be)\s+(?:all\s+|always\s+)?"
 _USES = (
     r"[^.!?]*\b(?:use[sd]?|using|take|choose|go|switch|change|prefer)\b)(?![^.!?]*\bif\s+(?:your?|it|the)\b)"
@@ -145,7 +148,7 @@ _RULED = regex(
     rf"|^(?={_USES})(?=[^.!?]*\b(?:for|when|while)\b)[^!?]*?(?:\d\s*mm\s+(?:[a-z-]+\s+){{0,3}}needles?|needles?\s+(?:size|no\.?|number)\s*\d)",
     re.I,
 )
-"""A rule for all that follows, told as an order or a fact: "Use larger needles for the cast-on", "All increases are M1L"."""
+"""A rule for all that follows, as an order or a fact: "Use larger needles for the cast-on"."""
 _STRANDS = regex(
     r"\b(?:held?|hold(?:ing)?|used?|using|taken?|yarns?|wool|strands?)\s+(?:(?:is|are|the|your|yarns?|wool|strands?|held|used|taken|worked|knitted)\s+)*(?:double(?!\s?-?\s*(?:knit|pointed|moss|seed|rib|dec|inc|crochet|st|wrap|thick|yarn))|doubled|tripled?|threefold|twofold)(?![\w-])"
     r"|\b(?:strands?|yarns?|threads|ends|colou?rs)\s+(?:[^.!?;:]{0,50}?\s)?held\s+together\b|\bhold(?:ing)?\s+(?:[^.!?;:]{0,50}?\b)?(?:strands?|yarns?|threads|ends)\b[^.!?;:]{0,40}\btogether\b"
@@ -231,7 +234,7 @@ def gives_needle_for_part(sentence: str) -> bool:
 
 
 def takes_needle(sentence: str) -> bool:
-    """Return whether a sentence orders something and names a needle: "With the smaller needles cast on 80 sts"."""
+    """Return whether a sentence orders something and names a needle: "With 3 mm needles cast on 80 sts"."""
     return bool(_NEEDLE.search(sentence[:LONGEST])) and is_order(sentence)
 
 

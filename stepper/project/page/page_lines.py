@@ -39,13 +39,16 @@ _MOST_CLAUSES = 24
 _STITCHES = regex(r"\bst(?:itche)?s\b", re.I)
 _PLACE = Span(line=1, column=1)
 _BELOW_OR_BACK = regex(r"(?<!\w)[kp]\s?1\s?b(?!\w)", re.I)
-"""A stitch in the row below, or into the back loop, or in yarn B: pages print all three so. Source: common practice."""
+"""A stitch in the row below, or into the back loop, or in yarn B: pages print all three so.
+
+Source: common practice.
+"""
 _YARN_B = regex(
     r"^\W*B\s*(?:[:=\u2013-]|\()|\b(?i:with|in|yarns?|colou?rs?|shades?|wool|using|join|break|drop|to|and|or)\s+B(?![\w'.-]*\w)|\d\s+B(?!\w)"
 )
 _WHICH_B = (
-    '"{}" may be a stitch in the row below or one into the back loop, and the page does not say which. Write k1b '
-    "for below, k1 tbl for the back loop, or explain it under abbreviations."
+    '"{}" may be a stitch in the row below or one into the back loop, and the page does not say which. Write '
+    "k1b for below, k1 tbl for the back loop, or explain it under abbreviations."
 )
 _STOPS = "full stops stand between the stitches of this row; it is not clear where each sentence ends."
 
@@ -99,7 +102,7 @@ class PageLines:
         return replace(line, text=printed, stripes=called.stripes if called is not None else None)
 
     def _in_doubt(self, text: str) -> str:
-        """Return the first stitch of a row that pages print for several, if this page says for which nowhere."""
+        """Return the first stitch of a row that pages print for several, if this one says nothing of it."""
         found = _BELOW_OR_BACK.search(text)
         if found is None or self.abbreviations.explains(found.group()):
             return ""

@@ -629,7 +629,8 @@ class Sorter:
                 kind or ("notes of the designer" if describes(one) else "")
                 for kind, one in zip(kinds, sentences, strict=True)
             ]
-        if not self._knits and any(map(gives_needle_for_part, sentences)) and not self._takes_needle(at + taken):
+        given = not self._knits and any(map(gives_needle_for_part, sentences))
+        if given and not self._takes_needle(at + taken):
             kinds = [
                 "" if gives_needle_for_part(one) else kind
                 for kind, one in zip(kinds, sentences, strict=True)

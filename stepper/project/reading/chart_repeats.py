@@ -1,8 +1,8 @@
 """Keep how often a chart is said to stand across a row, to be held against its stitches. No I/O.
 
-The stitches of a row say themselves how often the chart goes into them, so "repeating the 4 sts 5 times" is taken off
-the line and said with it. Its numbers go with the chart: where they are others than the chart and the row have, one of
-the two is wrong, and the line is refused. Source: common practice.
+The stitches of a row say themselves how often the chart goes into them, so "repeating the 4 sts 5 times" is
+taken off the line and said with it. Its numbers go with the chart: where they are others than the chart and
+the row have, one of the two is wrong, and the line is refused. Source: common practice.
 """
 
 from __future__ import annotations
@@ -67,8 +67,10 @@ def _put(sentence: Sentence, across: RepeatsTold) -> Sentence:
     if isinstance(sentence, ChartWork):
         return replace(sentence, across=across)
     assert isinstance(sentence, Phrase)
-    elements = (replace(one, across=across) if isinstance(one, ChartPart) else one for one in sentence.elements)
-    return replace(sentence, elements=tuple(elements))
+    elements = tuple(
+        replace(one, across=across) if isinstance(one, ChartPart) else one for one in sentence.elements
+    )
+    return replace(sentence, elements=elements)
 
 
 def _numbers(words: str, place: Span, sizes: int) -> Numbers | None:

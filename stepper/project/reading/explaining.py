@@ -85,7 +85,7 @@ def explain(
     if stopped.why and not misspelt:
         hint = stopped.hint
         if hint == APART and [each.offset for each in repairs if mended] == [start + stopped.offset]:
-            hint = f"{meant_words(repairs[0])} {hint}"  # "then sts" orders something, or is a slip for "the sts"
+            hint = f"{meant_words(repairs[0])} {hint}"  # "then sts" orders, or is a slip for "the sts"
         slip = Slip(start + stopped.offset, max(1, len(stopped.found)), stopped.why, hint)
         return Explained((slip,), "")
     kind = find_unsupported(plain) if repairs else None

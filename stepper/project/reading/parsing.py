@@ -43,7 +43,7 @@ _LABEL = regex(
     r"(?:\((?:worked\s+)?(?:over|mult(?:iple)?\s+of)\s[^():.*\[\]]{1,200}\))?)\s*:\s*",
     re.I,
 )
-"""A label; the stitches that a pattern needs, a number for each of many sizes, may make it longer than a name is."""
+"""A label; the stitches that a pattern needs, one number for each of many sizes, may make it longer."""
 _NEEDLE = regex(
     r"(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)\d[\d\s,&and]*|(?:each|front|back)\s+needle|on\s+(?:instep|sole)",
     re.I,

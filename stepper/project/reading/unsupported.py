@@ -155,13 +155,14 @@ _KINDS: tuple[tuple[str, str, str], ...] = (
         r"(?:yarn[\s-]?overs?|yo)[\s-]+(?:short[\s-]+rows?|turns?|method)|turn\s*,?\s*(?:and\s+)?(?:yarn[\s-]?over|yo)(?=\s*(?:[,.;]|$))"
         r"|(?:k|p|knit(?:ting)?|purl(?:ing)?|work(?:ing)?)\s+(?:the\s+|each\s+|every\s+)?(?:yarn[\s-]?overs?|yos?)\s+(?:together|tog)(?:\s+with)?",
         "turns with a yarn over",
-        'Write the turns alone, with "short_rows: german" in the section: a double stitch stands for each yarn over.',
+        'Write the turns alone, with "short_rows: german" in the section: a double stitch stands for a loop.',
     ),
     (
         r"(?:undo|undoing|unzip|unpick|unravel|remove|release|unfasten|pull\s+out)\s+(?:the\s+|your\s+)?(?:provisional|crochet(?:ed)?)[\s-](?:cast[\s-]?on|chain|edge)"
         r"|(?:sts|stitches|loops)\s+(?:of|from)\s+(?:the\s+|your\s+)?provisional[\s-]cast[\s-]?on|(?:to|with)\s+(?:the\s+)?provisional[\s-]cast[\s-]?on|provisional(?:ly)?[\s-](?:cast[\s-]on\s+)?(?:sts|stitches|loops)|use\s+an?\s+provisional[\s-]cast[\s-]?on",
         "a provisional cast-on, whose stitches come back",
-        'Say it where they are cast on ("Using a provisional cast-on, cast on 20 sts."), and where they come back: "Undo the provisional cast-on and knit 20 sts from it."',
+        'Say it where they are cast on ("Using a provisional cast-on, cast on 20 sts."), and where they come '
+        'back: "Undo the provisional cast-on and knit 20 sts from it."',
     ),
     (
         r"[(\[]\s*(?:k|p|knit|purl)\s?\d+(?:\s+sts|\s+stitches)?\s+(?:at|along|on)\s+(?:the\s+|each\s+|both\s+|either\s+)?(?:[a-z]+\s+){0,2}(?:edges?|ends?|sides?)\s*[)\]]"

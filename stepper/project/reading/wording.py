@@ -241,7 +241,7 @@ def _read_line(text: str, place_of: Callable[[int, int], Span], words: Words) ->
 
 
 _SET_ON = regex(r"\bpick(?:ing|ed)?\s+up\b(?!\s+and\s+(?:k|knit|p|purl)\b)[^.;]*\bprovisional\b", re.I)
-_LIVE = "stitches of a provisional cast-on may be set on the needle or knitted onto it: the line does not say which."
+_LIVE = "stitches of a provisional cast-on are set on the needle or knitted onto it: which is not said."
 _KNIT_THEM = 'Where they are knitted at once write "Undo the provisional cast-on and knit 20 sts from it."'
 """Source: common practice."""
 _DASHED = (

@@ -41,7 +41,15 @@ _INSTRUCTING = regex(
     rf"(?P<place>{_PLACES})|(?<![\w-])(?:{_STITCHES}|{_VERBS}|{_OFTEN}|{_TOOLS})(?![\w-])", re.I
 )
 _NAMES = "|".join(
-    sorted(of.PREPOSITIONS | of.ADVERBS | of.DETERMINERS | of.JOINING | of.SUBORDINATING | of.NUMBERS | of.FABRIC)
+    sorted(
+        of.PREPOSITIONS
+        | of.ADVERBS
+        | of.DETERMINERS
+        | of.JOINING
+        | of.SUBORDINATING
+        | of.NUMBERS
+        | of.FABRIC
+    )
 )
 _JOINED = regex(
     rf"(?:(?<=\band\s)|(?<=\bthen\s)|(?<=[,;]\s))(?!(?:{_NAMES})(?![\w-]))(?!\w+(?:ing|ly)\b)"
@@ -49,7 +57,7 @@ _JOINED = regex(
     rf"|(?!(?:{'|'.join(sorted(of.PARTS))})(?![\w-]))[a-z]+(?=\s+(?:all|in|off|up|down|together|aside)(?![\w-])))",
     re.I,
 )
-"""A verb of any kind behind the name: "gusset and tie the ends". What no class has and an object follows is one."""
+"""A verb of any kind behind the name, "gusset and tie the ends": a word of no class before an object."""
 _ROWS = regex(
     rf"(?P<place>{_PLACES})|(?<![\w-])(?:{_STITCHES}|{_VERBS}|twice|thrice|times|again|until|"
     r"(?:\d+|next|foll(?:owing)?|every|each|last|alt(?:ernate)?|other)\s+(?:\w+\s+)?(?:rows?|rnds?|rounds?))(?![\w-])",
@@ -178,10 +186,10 @@ def instructs(words: str) -> re.Match[str] | None:
 
 
 def joins_order(name: str) -> re.Match[str] | None:
-    """Find the verb of an order that is joined to a name: "gusset and tie the ends"; None if nothing is joined.
+    """Find the verb of an order joined to a name: "gusset and tie the ends"; None if nothing is joined.
 
     Args:
-        name: The name of a part, as for `instructs`. Of a remark, which may tell several things, nothing is asked.
+        name: The name of a part, as for `instructs`; no remark, which may tell several things.
     """
     return _JOINED.search(name)
 

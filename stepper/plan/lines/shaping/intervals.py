@@ -169,20 +169,27 @@ def _find_shaping(instruction: AtIntervals, needles: Needles) -> tuple[AtInterva
 
 
 def _begin_at_first(instruction: AtIntervals, template: Template, needles: Needles) -> bool:
-    """Work the row with which a shaping begins, "next and every 4th row"; False if this size has none.
-
-    Of "0 times" one row is left where the next one is not counted in them, as it is in the other sizes, and none
-    where it is: the printed counts tell, and else both are told.
-    """
+    """Work the row with which a shaping begins, "next and every 4th row"; False if this size has none."""
     if instruction.first is None:
         return True
-    leg, times = instruction.legs[0], instruction.legs[0].times
-    if times is not None and len(instruction.legs) == 1 and not times.of(needles.size) and not leg.more:
-        if leg.total or needles.reads_second(_with_next(instruction, times, needles)):
-            return not none_in_size(times, needles)
+    if _has_none(instruction, needles):
+        return False
     work_between(instruction.first.of(needles.size) - 1, needles, instruction.place, goes_on=True)
     work_template(template, needles)
     return True
+
+
+def _has_none(instruction: AtIntervals, needles: Needles) -> bool:
+    """Return whether of "next and every 4th row 0 times" no row at all is worked in this size; tell so.
+
+    One is, the next, where that is not counted in the times of the other sizes either. The printed counts
+    tell, and else both readings are told.
+    """
+    leg, *more = instruction.legs
+    if leg.times is None or leg.more or more or leg.times.of(needles.size):
+        return False
+    counted = leg.total or needles.reads_second(_with_next(instruction, leg.times, needles))
+    return counted and none_in_size(leg.times, needles)
 
 
 def _repeats_own_words(instruction: AtIntervals, needles: Needles) -> bool:
