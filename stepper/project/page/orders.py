@@ -149,6 +149,17 @@ _RULED = regex(
     re.I,
 )
 """A rule for all that follows, as an order or a fact: "Use larger needles for the cast-on"."""
+_UNLESS = (
+    r"(?:unless|except\s+where)\s+(?:otherwise\s+)?"
+    r"(?:stated|told|instructed|noted|indicated|specified|given)(?:\s+otherwise)?"
+)
+_AS_READ = regex(
+    rf"\W*(?:(?:please\s+)?note\s*[:-]\s*|{_UNLESS}\s*,\s*)?(?:(?:always\s+)?(?:work|slip)(?:\s+(?:all|every|each|the))?(?:\s+slipped)?(?:\s+(?:sts|stitch(?:es)?))?"
+    r"|(?:all\s+)?(?:the\s+)?(?:slipped\s+)?(?:sts|stitches)\s+(?:are|should\s+be)\s+(?:always\s+)?(?:slipped|worked))"
+    rf"\s+(?:purlwise|as\s+if\s+to\s+purl)(?:\s*,?\s*(?:{_UNLESS}|throughout))?\W*",
+    re.I,
+)
+"""A rule that the rows are read by anyway: `sl` is slipped as if to purl."""
 _STRANDS = regex(
     r"\b(?:held?|hold(?:ing)?|used?|using|taken?|yarns?|wool|strands?)\s+(?:(?:is|are|the|your|yarns?|wool|strands?|held|used|taken|worked|knitted)\s+)*(?:double(?!\s?-?\s*(?:knit|pointed|moss|seed|rib|dec|inc|crochet|st|wrap|thick|yarn))|doubled|tripled?|threefold|twofold)(?![\w-])"
     r"|\b(?:strands?|yarns?|threads|ends|colou?rs)\s+(?:[^.!?;:]{0,50}?\s)?held\s+together\b|\bhold(?:ing)?\s+(?:[^.!?;:]{0,50}?\b)?(?:strands?|yarns?|threads|ends)\b[^.!?;:]{0,40}\btogether\b"
@@ -213,6 +224,8 @@ def holds_instruction(sentence: str) -> bool:
         sentence: A sentence of the page, or a row that does not end one.
     """
     sentence = _looked_at(sentence)
+    if _AS_READ.fullmatch(sentence):
+        return False
     if _MADE.match(sentence) and not _COUNTED.search(sentence):
         return False
     begins = has_row_head(sentence) or casts_on(sentence) or _BEGINS.match(sentence)

@@ -12,7 +12,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from dataclasses import field
-from itertools import dropwhile, takewhile
+from itertools import dropwhile, pairwise, takewhile
 
 from stepper.project.instructions import ONLY_CHART, Remark
 from stepper.project.page.abbreviation_lists import explains_short_form
@@ -65,6 +65,7 @@ from stepper.project.reading.parsing import made_plain
 from stepper.project.rewording.asides import label_instructs
 from stepper.project.rewording.remarks.finishing import goes_on_finishing
 from stepper.project.rewording.remarks.idle import is_imprint
+from stepper.project.rewording.remarks.wishes import orders_instead
 from stepper.project.size_blocks import names_sizes
 from stepper.project.sizes import names_people, size_called
 from stepper.records import dataclass
@@ -635,6 +636,9 @@ class Sorter:
                 "" if gives_needle_for_part(one) else kind
                 for kind, one in zip(kinds, sentences, strict=True)
             ]
+        for number, (one, other) in enumerate(pairwise(sentences)):
+            if one.endswith("?") and orders_instead(made_plain(f"{one} {other}").rstrip(".! ")):
+                kinds[number : number + 2] = "", ""
         if self._is_unended(at) and (kinds[0] == "notes of the designer" or not text[0].isupper()):
             kinds[0] = ""
         self.begun = True

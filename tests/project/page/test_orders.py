@@ -132,8 +132,8 @@ def test_a_long_row_of_stitches_is_told_at_once() -> None:
         "Go down a needle size for the ribbing.",
         "The ribbing uses a smaller needle.",
         "Use a provisional cast-on.",
-        "Work all slipped stitches as if to purl.",
-        "Stitches are slipped purlwise.",
+        "Work all slipped stitches as if to knit.",
+        "Stitches are slipped purlwise with yarn in back.",
         "All increases are M1L unless told otherwise.",
         "All increases are lifted increases.",
         "Increases are made by lifting the strand between two stitches.",
@@ -164,6 +164,9 @@ def test_a_rule_for_all_that_follows_orders_something(told: str) -> None:
         "The sleeves are knitted first.",
         "It is worked in one piece.",
         "The yarn is a soft one.",
+        "Work all slipped stitches as if to purl.",
+        "Slip all stitches purlwise unless otherwise stated.",
+        "Stitches are slipped purlwise.",
         "Use 5 mm needles.",
         "Double knitting wool.",
         "Use a smaller needle if you knit loosely.",
@@ -172,5 +175,5 @@ def test_a_rule_for_all_that_follows_orders_something(told: str) -> None:
     ],
 )
 def test_what_only_describes_the_garment_orders_nothing(told: str) -> None:
-    """Else every page would be asked about how it is made."""
+    """Else every page would be asked about how it is made, or about a rule that rows are read by anyway."""
     assert not holds_instruction(told)

@@ -419,3 +419,9 @@ def test_strands_held_together_and_a_needle_for_a_part_are_asked_about_where_no_
     assert marks == ["200 g of fern, held double.", "3 mm needles for the ribbing."]
     told = take_apart(listed.format("With 3 mm needles, cast on 80 sts.\n")).pieces
     assert [piece.text for piece in told if piece.kind == "note"] == ["200 g of fern, held double."]
+
+
+def test_another_way_in_front_of_the_pattern_is_asked_about() -> None:
+    """Its question alone is a remark; what it has knitted instead stands in the next sentence."""
+    page = take_apart("Pine vest\n\nNo buttons? Then just rib.\n\nNo marker? A loop of yarn will do.\n\nCast on 80 sts.\nKnit 2 rows.\n")
+    assert [piece.text for piece in page.pieces if piece.kind == "note"] == ["No buttons? Then just rib."]

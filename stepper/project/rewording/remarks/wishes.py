@@ -93,8 +93,7 @@ def tells_wish(sentence: str) -> bool:
     short = _CUT_SHORT.fullmatch(sentence)
     if short is not None:
         answer = re.split(r"(?<=[.!])\s+", short["answer"])
-        other = _IN_ITS_STEAD.match(short["answer"]) and not _ADDS.search(short["answer"])
-        return len(answer) == 1 and not other and not _OF_ALL.search(short["answer"])
+        return len(answer) == 1 and not orders_instead(sentence) and not _OF_ALL.search(short["answer"])
     if _LEFT_OUT.fullmatch(sentence):
         return True
     match = _SAID.fullmatch(sentence)
@@ -108,3 +107,13 @@ def tells_wish(sentence: str) -> bool:
     if _FOR_A.match(sentence) and not _ADDS.search(rest):
         return False  # "for a folded collar work 12 cm" is one of two ways, each of them whole
     return not _TWO.search(_BEFORE.sub(" ", rest)) and not re.search(r"\b(?:sizes?|versions?|style)\b", wish, re.I)
+
+
+def orders_instead(sentence: str) -> bool:
+    """Return whether a sentence has something else knitted where she lacks or dislikes a thing: "No buttons? Rib"."""
+    short = _CUT_SHORT.fullmatch(sentence)
+    return (
+        short is not None
+        and _IN_ITS_STEAD.match(short["answer"]) is not None
+        and not _ADDS.search(short["answer"])
+    )
