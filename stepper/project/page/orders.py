@@ -128,7 +128,7 @@ _CHANGE = (
 )
 _TO_BE = r"(?:is|are|(?:should|must|shall)(?:\s+all)?\s+be)\s+(?:all\s+|always\s+)?"
 _USES = (
-    r"[^.!?]*\b(?:use[sd]?|using|take|choose|go|switch|change|prefer)\b)(?![^.!?]*\bif\s+(?:your?|it|the)\b)"
+    r"[^.!?]*\b(?:use[sd]?|using|takes?|choose|go|switch|change|prefer|needs?|(?:knit(?:ted)?|worked)\s+(?:on|with))\b)(?![^.!?]*\bif\s+(?:your?|it|the)\b)"
     r"(?![^.!?]*\b(?:get|obtain|reach|match|achieve)\b"
 )
 _RULED = regex(
@@ -140,10 +140,14 @@ _RULED = regex(
     r"|\b(?:(?:always|never)\s+(?:slip|knit|purl|work|twist|make)|twist\s+(?:all|every|each|the)\s+(?:knit|purl))\b"
     r"|\bkeep(?:ing)?\s+(?:the\s+)?(?:[a-z\d]+\s+){0,5}?(?:sts?|stitch(?:es)?|edges?|selvedges?|borders?)\s+(?:[a-z]+\s+){0,5}?(?:in|knit|garter|throughout)\b"
     r"|\b(?:[rw]s|(?:right|wrong)[\s-]side|even|odd|plain)\s+(?:rows|rounds|rnds)\s+(?:is|are)\s+(?:all\s+|always\s+|simply\s+)?(?:knit|purl|worked\s+(?:in|as|plain))"
+    r"|\b(?:use|work|make)\s+(?:[a-z-]+\s+){1,3}(?:increases|decreases)\b|\b(?:increases|decreases)\s+throughout\b|\bwhere(?:ver)?\s+(?:it|the\s+pattern|this\s+pattern)\s+(?:says|tells)\b"
+    # how short rows are turned, unless it is as they are read anyway, and what counts
+    r"|\bshort[\s-]rows?\s+(?:(?:is|are)\s+(?:turned|worked|made|done)\s+(?:as|by|with|using)\s+|:\s*)(?!(?:an?\s+|the\s+)?german\b)|\buse\s+(?:the\s+)?(?!german\b)(?:[a-z&-]+\s+){1,3}(?:for\s+(?:the\s+|all\s+)?)?short[\s-]rows?\b|\bwraps?\s+(?:is|are)\s+(?:not|never|always|picked|worked|knit)\b"
+    r"|\b(?:sts?|stitch(?:es)?|overs?)\s+(?:[a-z]+\s+){0,4}?(?:is|are)\s+not\s+(?:counted|included)\b|\bcounts?\s+as\s+(?:one|two|three|\d)|\badd\s+(?:an?|one|two|three|\d+)\s+(?:[a-z]+\s+)?(?:sts?|stitch(?:es)?)\b"
     # by which cast-on or bind-off
     r"|^\W*(?:please\s+)?use\s+(?:an?|the|your|any)\s+[^.!?]{0,60}\b(?:cast(?:ing)?|bind(?:ing)?|bound)[\s-](?:on|off)\b"
     # on which needle a part is worked
-    rf"|^(?={_USES})[^.!?]*\b(?:(?:small|larg|thick|thinn?|fin|bigg)(?:er|est)\s+(?:[a-z-]+\s+){{0,3}}needles?|needles?(?:\s+(?:size|that\s+is|[a-z]+))?\s+(?:[a-z\d]+\s+)?(?:sizes?\s+)?(?:small|larg|thick|thinn?|fin|bigg)er"
+    rf"|^(?={_USES})[^.!?]*\b(?:(?:small|larg|thick|thinn?|fin|bigg)(?:er|est)\s+(?:[a-z-]+\s+){{0,3}}needles?|needles?(?:\s+(?:size|that\s+is|[a-z]+))?\s+(?:[a-z\d]+\s+)?(?:(?:sizes?|mm)\s+)?(?:(?:small|larg|thick|thinn?|fin|bigg)er|down\b|up\b)"
     r"|(?:up|down)\s+(?:by\s+)?(?:an?|one|two|three|\d)?\s*needle)"
     rf"|^(?={_USES})(?=[^.!?]*\b(?:for|when|while)\b)[^!?]*?(?:\d\s*mm\s+(?:[a-z-]+\s+){{0,3}}needles?|needles?\s+(?:size|no\.?|number)\s*\d)",
     re.I,
@@ -162,8 +166,9 @@ _AS_READ = regex(
 """A rule that the rows are read by anyway: `sl` is slipped as if to purl."""
 _STRANDS = regex(
     r"\b(?:held?|hold(?:ing)?|used?|using|taken?|yarns?|wool|strands?)\s+(?:(?:is|are|the|your|yarns?|wool|strands?|held|used|taken|worked|knitted)\s+)*(?:double(?!\s?-?\s*(?:knit|pointed|moss|seed|rib|dec|inc|crochet|st|wrap|thick|yarn))|doubled|tripled?|threefold|twofold)(?![\w-])"
+    r"|\bdouble\s+(?:the|your|all)\s+(?:yarn|wool)\b|\bdoubled\s+(?:yarn|wool|thread)\b|(?-i:\b(?:MC|CC\d?|[A-H]))\s+(?:are\s+)?held\s+together\b|\bstrands?\s+of\b[^.!?]{0,60}\b(?:knit(?:ted)?|worked|used)\s+together\b|\bboth\s+(?:yarns|strands|threads)\s+at\s+once\b"
     r"|\b(?:strands?|yarns?|threads|ends|colou?rs)\s+(?:[^.!?;:]{0,50}?\s)?held\s+together\b|\bhold(?:ing)?\s+(?:[^.!?;:]{0,50}?\b)?(?:strands?|yarns?|threads|ends)\b[^.!?;:]{0,40}\btogether\b"
-    r"|\b(?:two|three|2|3|both|double|triple)[\s-]+(?:strands?|threads|ends)\s+(?:of|held|throughout|together|at\s+once)\b|\b(?:two|2|both)\s+(?:strands?|yarns?|threads)\s+together\b|\b(?:double|triple)[\s-]stranded\b",
+    r"|\b(?:two|three|2|3|both|double|triple)[\s-]+(?:strands?|threads|ends)\s+(?:of|held|throughout|together|at\s+once)\b|(?<!twist\s)(?<!twist\sthe\s)(?<!cross\sthe\s)(?<!cross\s)\b(?:two|2|both)\s+(?:strands?|yarns?|threads)\s+together\b|\b(?:double|triple)[\s-]stranded\b",
     re.I,
 )
 """Words by which several strands are knitted as one."""
