@@ -11,10 +11,10 @@ from stepper.plan.drafts import Template
 from stepper.plan.lines.held.gaps import pieces_ahead
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.shaping.intervals import work_between
-from stepper.plan.lines.shaping.schedule import occasions
+from stepper.plan.lines.shaping.schedule import occasions, with_first
 from stepper.plan.model import Item, Run
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import BothSides, EdgeShaping, Leg
+from stepper.project.instructions import BothSides, EdgeShaping
 from stepper.project.stitchwork import Element, Mark, Numbers, Until, Work
 
 
@@ -55,9 +55,8 @@ def work_at_both(instruction: EdgeShaping, needles: Needles) -> None:
         needles.lose()
         return
     row = Template(_elements(instruction, needles, inner=inner), place)
-    once = () if instruction.first is None else (Leg(instruction.first, Numbers((1,), place), False),)
     before, goes_on = len(needles.findings), bool(needles.section.pattern)
-    for plain, leg in occasions((*once, *instruction.legs), needles):
+    for plain, leg in occasions(with_first(instruction, needles), needles):
         if leg.side and (needles.side == leg.side) != (plain % 2 == 0):
             plain = plain - 1 if plain else 1
         work_between(max(0, plain - off), needles, place, goes_on=goes_on)

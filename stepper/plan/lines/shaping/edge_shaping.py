@@ -13,12 +13,12 @@ from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.shaping.both_sides_shaping import work_at_both
 from stepper.plan.lines.shaping.edge_sides import side_beginning_at
 from stepper.plan.lines.shaping.intervals import none_in_size, work_between
-from stepper.plan.lines.shaping.schedule import occasions, refuse_worked_sides
+from stepper.plan.lines.shaping.schedule import occasions, refuse_worked_sides, with_first
 from stepper.plan.lines.shaping.to_length import ends_at, tell_how_often
 from stepper.plan.model import other_side
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import fixed_uses
-from stepper.project.instructions import EdgeShaping, Leg
+from stepper.project.instructions import EdgeShaping
 from stepper.project.stitchwork import Element, Numbers, Until, Work
 
 
@@ -38,10 +38,9 @@ def work_at_edge(instruction: EdgeShaping, needles: Needles) -> None:
         needles.lose()
         return
     begins, ends = edge_rows(instruction, side, needles)
-    first = () if instruction.first is None else (_once(instruction.first),)
     before, goes_on = len(needles.findings), bool(needles.section.pattern)
     end, worked = ends_at(instruction.legs, needles), 0
-    for plain, leg in occasions((*first, *instruction.legs), needles, end=end):
+    for plain, leg in occasions(with_first(instruction, needles), needles, end=end):
         wanted = side if instruction.stitch in ("bo", "co") else leg.side
         if wanted and (needles.side == wanted) != (plain % 2 == 0):
             if instruction.first is not None and not worked:
@@ -70,10 +69,6 @@ def refuse_other_side(instruction: EdgeShaping, side: str, needles: Needles) -> 
     told = f"{side} rows begin at the {instruction.edge} edge, as the piece is shaped so far, and no others."
     needles.report(instruction.place, told, "Say on rows of which side it is worked.")
     return True
-
-
-def _once(row: Numbers) -> Leg:
-    return Leg(row, Numbers((1,), row.place), False)
 
 
 def edge_rows(

@@ -30,13 +30,18 @@ from stepper.plan.lines.shaping.likewise import (
     carry_on_shaping,
     come_closer,
 )
-from stepper.plan.lines.shaping.schedule import occasions, refuse_worked_sides, tell_sides_around
+from stepper.plan.lines.shaping.schedule import (
+    next_in_times,
+    occasions,
+    once_less,
+    refuse_worked_sides,
+    tell_sides_around,
+)
 from stepper.plan.lines.shaping.to_length import ends_at, tell_how_often
 from stepper.plan.lines.techniques import as_placed, beside_marker
 from stepper.plan.model import runs_written
 from stepper.plan.state.held_below import piece_begun
 from stepper.plan.state.needles import Needles
-from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.project.instructions import AtIntervals, EdgeRows, Leg
 from stepper.project.problems import Span, nearest
 from stepper.project.stitchwork import Element, Numbers, Until, Work, every_element
@@ -188,7 +193,7 @@ def _has_none(instruction: AtIntervals, needles: Needles) -> bool:
     leg, *more = instruction.legs
     if leg.times is None or leg.more or more or leg.times.of(needles.size):
         return False
-    counted = leg.total or needles.reads_second(_with_next(instruction, leg.times, needles))
+    counted = leg.total or needles.reads_second(next_in_times(leg.times, instruction.place, needles))
     return counted and none_in_size(leg.times, needles)
 
 
@@ -402,45 +407,24 @@ def legs(instruction: AtIntervals, template: Template, needles: Needles) -> tupl
     """
     if instruction.label in needles.section.in_all:
         needles.section.in_all.discard(instruction.label)
-        return _once_less(instruction.legs, needles)
+        return once_less(instruction.legs, needles)
     first = instruction.legs[0]
     if first.total and instruction.again and _worked_once(template, needles):
-        return _once_less(instruction.legs, needles)
+        return once_less(instruction.legs, needles)
     if instruction.first is None or first.times is None:
         return instruction.legs
     if first.total:
-        return _once_less(instruction.legs, needles)
+        return once_less(instruction.legs, needles)
     if first.more or not first.times.of(needles.size):
         return instruction.legs
-    choice = _with_next(instruction, first.times, needles)
-    return _once_less(instruction.legs, needles) if needles.reads_second(choice) else instruction.legs
-
-
-def _with_next(instruction: AtIntervals, printed: Numbers, needles: Needles) -> TwoReadings:
-    """Return the two readings of how often "next and every 4th row 5 times" comes to."""
-    times = printed.of(needles.size)
-    return TwoReadings(
-        place=printed.place,
-        words=f"next and every … {times} times",
-        first=f"{times + 1} times in all",
-        second=f"{times} times in all",
-        line=instruction.place.line,
-    )
+    choice = next_in_times(first.times, instruction.place, needles)
+    return once_less(instruction.legs, needles) if needles.reads_second(choice) else instruction.legs
 
 
 def _worked_once(template: Template, needles: Needles) -> bool:
     """Return whether the section has worked such a shaping once and no more."""
     drafts = needles.drafts[needles.section.start :]
     return sum(_is_like(draft, template) for draft in drafts) == 1
-
-
-def _once_less(legs: tuple[Leg, ...], needles: Needles) -> tuple[Leg, ...]:
-    """Return legs with the first worked one time less, since it was worked once before."""
-    first, *rest = legs
-    if first.times is None:
-        return legs
-    number = Numbers((first.times.of(needles.size) - 1,), first.times.place)
-    return (replace(first, times=number), *rest)
 
 
 def take_right_side(

@@ -3,13 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from stepper.craft.gauge import half_up
 from stepper.plan.fabric.established import ground
 from stepper.plan.fabric.marker_sections import between_markers
 from stepper.plan.lines.shaping.to_length import refuse_none
 from stepper.plan.state.needles import MOST_ROUNDS, Needles
-from stepper.project.instructions import AtIntervals, Leg
+from stepper.plan.stitches.round_sources import TwoReadings
+from stepper.project.instructions import AtIntervals, EdgeShaping, Leg
+from stepper.project.problems import Span
+from stepper.project.stitchwork import Numbers
 
 _AROUND = "rounds all show the right side"
 
@@ -127,3 +131,38 @@ def refuse_worked_sides(asked: tuple[Leg, ...], needles: Needles) -> bool:
         return False
     needles.report(leg.every.place, "which rows are knit rows cannot be told here.", 'Write "every RS row".')
     return True
+
+
+def next_in_times(printed: Numbers, line: Span, needles: Needles) -> TwoReadings:
+    """Return the two readings of "next and every 4th row 5 times": the next is one more, or one of them."""
+    times = printed.of(needles.size)
+    return TwoReadings(
+        place=printed.place,
+        words=f"next and every … {times} times",
+        first=f"{times + 1} times in all",
+        second=f"{times} times in all",
+        line=line.line,
+    )
+
+
+def once_less(legs: tuple[Leg, ...], needles: Needles) -> tuple[Leg, ...]:
+    """Return legs with the first worked one time less, since it was worked once before."""
+    first, *rest = legs
+    if first.times is None:
+        return legs
+    number = Numbers((first.times.of(needles.size) - 1,), first.times.place)
+    return (replace(first, times=number), *rest)
+
+
+def with_first(instruction: EdgeShaping, needles: Needles) -> tuple[Leg, ...]:
+    """Return the legs of a shaping at an edge, with the row it begins with; that may be one of its times."""
+    legs, row = instruction.legs, instruction.first
+    if row is None:
+        return legs
+    once = Leg(row, Numbers((1,), row.place), False)
+    times = legs[0].times
+    if times is None or legs[0].more:
+        return (once, *legs)
+    if not needles.reads_second(next_in_times(times, instruction.place, needles)):
+        return (once, *legs)
+    return (once, *once_less(legs, needles)) if times.of(needles.size) else legs

@@ -62,3 +62,12 @@ def test_where_a_piece_was_divided_is_its_inner_edge() -> None:
 def test_an_edge_that_may_be_either_is_refused(work: str) -> None:
     """A piece with two armholes has no one armhole edge; the program does not guess."""
     assert "does not say at which end" in faults(project(f"{work}\nBind off."))
+
+
+@pytest.mark.parametrize(("count", "after"), [("", 34), (" 34 sts.", 34), (" 35 sts.", 35)])
+def test_at_one_edge_too_the_next_row_is_one_of_the_times_or_one_more(count: str, after: int) -> None:
+    """The printed count tells which; without one, both are told. It was one more, and nobody was told. Common practice."""
+    work = f"Cast on 40 sts.\nWork flat.\nBind off 3 sts at neck edge at beg of next RS row.\nPurl 1 row.\nDec 1 st at neck edge on next and every foll alt row 2 times.{count}\nKnit 1 row."
+    plan = plan_of(project(work))
+    assert plan.rounds[-1].after == after
+    assert any("can mean 3 times in all" in caution.text for caution in plan.warnings)
