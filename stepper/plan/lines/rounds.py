@@ -46,9 +46,7 @@ def work_template(template: Template, needles: Needles) -> None:
     if needles.reached:
         raise PartReachedError
     _take_its_yarn(template, needles)
-    if _is_worked_as_a_whole(template, needles):
-        return
-    if not begins_with_stitch(template, needles):
+    if _is_worked_as_a_whole(template, needles) or not begins_with_stitch(template, needles):
         return
     if id(template) not in needles.caches.fits and not _yarns_known(template, needles):
         needles.lose()

@@ -225,8 +225,6 @@ def _read_line(text: str, place_of: Callable[[int, int], Span], words: Words) ->
     placed = on_rows(head, sentences)
     builder.problems.extend(_rows_in_doubt(head, label, sentences, placed, whole))
     sentences = placed or sentences
-    if _SET_ON.search(plain):
-        builder.problems.append(whole.problem(_LIVE, _KNIT_THEM))
     if builder.problems:
         return LineReading(line=None, problems=tuple(builder.problems))
     side = side or builder.picked_from
@@ -234,8 +232,7 @@ def _read_line(text: str, place_of: Callable[[int, int], Span], words: Words) ->
         head = replace(head, side=side, rows=True)
     said = tuple(dict.fromkeys((*said, *builder.said)))
     builder.assumed.extend(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
-    sentences = with_repeats_told(sentences, said, words.sizes)
-    line = _line(label, head, sentences, text, whole, said)
+    line = _line(label, head, with_repeats_told(sentences, said, words.sizes), text, whole, said)
     line = replace(line, times=head.times, assumed=tuple(builder.assumed))
     return _without_dashed(line, plain, place_of, words)
 
@@ -278,8 +275,8 @@ def _refused(
     doubt = counts_in_doubt(write_lists_plainly(as_printed(plain)).text)
     if doubt:
         return LineReading(line=None, problems=(whole.problem(doubt, "Compare them with the printed page."),))
-    if foreign:
-        return LineReading(line=None, problems=(whole.problem(*foreign),))
+    if foreign or _SET_ON.search(plain):
+        return LineReading(line=None, problems=(whole.problem(*(foreign or (_LIVE, _KNIT_THEM))),))
     if isinstance(read.outcome, Stopped):
         told = explain(plain, read.start, read.outcome, frozenset(words.names), EXAMPLES, words.trials)
         problems = tuple(
