@@ -46,7 +46,7 @@ def write_numbers(line: Reworded) -> Reworded:
 def number_of(word: str) -> int | None:
     """Return a number that is spelt out or in digits; None for another word."""
     digits = digits_of(word)
-    return int(digits) if digits.isdigit() else None
+    return int(digits) if digits.isdecimal() else None
 
 
 def digits_of(words: str) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.rewording.reworded import as_printed
-from stepper.project.rewording.told.numbers import digits_of, write_numbers
+from stepper.project.rewording.told.numbers import digits_of, number_of, write_numbers
 
 
 @pytest.mark.parametrize(
@@ -28,3 +28,8 @@ def test_what_counts_is_written_as_digits(line: str, digits: str) -> None:
 def test_a_word_that_is_no_number_stays() -> None:
     """A section may be called by a letter."""
     assert (digits_of("Forty-one"), digits_of("b")) == ("41", "b")
+
+
+def test_a_number_is_one_in_words_or_digits() -> None:
+    """A sign that looks like a digit and counts nothing is none."""
+    assert [number_of(word) for word in ("twelve", "Twenty-four", "8", "sleeves", "²")] == [12, 24, 8, None, None]
