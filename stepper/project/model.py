@@ -167,6 +167,8 @@ class Section:
     """How short rows are turned: `german`, `wrap` or `plain`; empty if the section does not say."""
     own_yarn: bool = False
     """Whether the file names its yarn; else it goes on in the yarn in hand."""
+    own_gauge: bool = False
+    """Whether the file names its gauge; else it goes on with the needle in hand."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

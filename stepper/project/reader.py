@@ -394,9 +394,15 @@ def _section(
     if work is None or name is None:
         return None
     lines = read_work(work, words, draft, abbreviations, stripes, behind)
-    own = "yarn" in fields.found
     return Section(
-        name=title, gauge=gauge, yarn=yarn, lines=lines, place=name.place, short_rows=short_rows, own_yarn=own
+        name=title,
+        gauge=gauge,
+        yarn=yarn,
+        lines=lines,
+        place=name.place,
+        short_rows=short_rows,
+        own_yarn="yarn" in fields.found,
+        own_gauge="gauge" in fields.found,
     )
 
 

@@ -87,3 +87,16 @@ def test_a_section_goes_on_in_the_yarn_in_hand() -> None:
     named = plan_of(project(work) + later.format("    yarn: MC\n"))
     assert {run.yarn for one in named.rounds[3:5] for run in flatten(one.phrase)} == {"MC"}
     assert not any("goes on in" in caution.text for caution in named.warnings)
+
+
+def test_a_section_goes_on_with_the_needle_in_hand() -> None:
+    """A heading changes no needle: what goes on with 3.5 mm is told, and a gauge that the file names is taken up."""
+    work = "Cast on 12 sts with 3.5 mm needles. Join in the round.\nKnit 2 rounds."
+    later = "  - name: band\n{}    work: |\n      {}Knit 2 rounds.\n      Bind off.\n"
+    plan = plan_of(project(work) + later.format("", ""))
+    assert [one.needle_mm for one in plan.rounds[1:5]] == [3.5] * 4
+    assert any("band goes on with 3.5 mm needles" in caution.text for caution in plan.warnings)
+    for named in (later.format("    gauge: plain\n", ""), later.format("", "Change to 4 mm needles.\n      ")):
+        plan = plan_of(project(work) + named)
+        assert [one.needle_mm for one in plan.rounds[1:5]] == [3.5, 3.5, 4.0, 4.0]
+        assert not any("goes on with" in caution.text for caution in plan.warnings)

@@ -10,7 +10,7 @@ from stepper.plan.state.needle_words import tell_names_crossed, tell_other_way
 from stepper.plan.state.needles import Needles, yarns_in
 from stepper.project.dialect import is_american
 from stepper.project.instructions import BreakYarn, Needle, WithYarn
-from stepper.project.model import Fabric, Project
+from stepper.project.model import Fabric, Project, Section
 from stepper.project.problems import Span, nearest, one_of
 from stepper.regex import regex
 
@@ -61,6 +61,27 @@ def fabric_on(needle_mm: float, own: Fabric, project: Project) -> Fabric:
         if fabric.needle_mm is not None and is_same_needle(fabric.needle_mm, needle_mm)
     ]
     return on_it.pop() if len(on_it) == 1 else own
+
+
+def goes_on_with_needle(section: Section, needles: Needles) -> bool:
+    """Return whether a section goes on with the needle in hand, which is another than that of its gauge.
+
+    A heading changes no needle: "Ribbing.", "Crown" stand in the middle of a piece. One that names its gauge in
+    the file changes to the needle of that gauge. A plan made without a spacing is made as it was before.
+    """
+    own, in_hand = needles.section.fabric.needle_mm, needles.needle_mm
+    if not needles.count or section.own_gauge or own is None or in_hand is None:
+        return False
+    return needles.project.spacing is not None and not is_same_needle(own, in_hand)
+
+
+def go_on_with_needle(section: Section, needles: Needles) -> None:
+    """Begin a section with the needle in hand, which is told unless its first lines name one."""
+    in_hand = needles.needle_mm or 0.0
+    needles.fabric = fabric_on(in_hand, needles.section.fabric, needles.project)
+    if not any(isinstance(one, Needle) for line in section.lines[:2] for one in line.sentences):
+        told = f"{section.name} goes on with {in_hand:g} mm needles: nothing names others here."
+        needles.warn(section.place, told)
 
 
 def _by_word(instruction: Needle, needles: Needles) -> float:
