@@ -16,8 +16,8 @@ from math import lcm
 
 from stepper.craft.stitch_patterns import PATTERNS, StitchPattern, find_pattern
 from stepper.plan.drafts import Template, without_places
-from stepper.plan.fabric.columns import as_seen
-from stepper.plan.fabric.established import establish, row_due, spread_since, stands_in_its_rounds
+from stepper.plan.fabric.columns import KNIT, UnknownFabricError, as_seen
+from stepper.plan.fabric.established import columns_of, establish, row_due, spread_since, stands_in_its_rounds
 from stepper.plan.fabric.page_pattern import pattern_of
 from stepper.plan.model import flatten
 from stepper.plan.state.fitting_counts import nearest_counts
@@ -161,6 +161,28 @@ def comes_on_side(number: int, first: str, needles: Needles) -> bool:
         needles: The knitting in hand.
     """
     return not first or not needles.flat or (first == needles.side) == (number % 2 == 1)
+
+
+def as_it_is_set(instruction: WorkRounds, needles: Needles) -> WorkRounds | None:
+    """Return "in stocking stitch as set" as what is set: stockinette all over, or the fabric with its few other stitches.
+
+    A seam stitch that is purled stays so. None, reported, where less than three stitches in four are of the fabric
+    that the line names, or nobody can tell which are.
+    """
+    if not instruction.as_set or instruction.manner not in ("stockinette", "garter") or needles.counting.lost:
+        return instruction
+    try:
+        columns, _ = columns_of(needles)
+    except UnknownFabricError:
+        columns = []
+    named = [len(set(column)) > 1 if instruction.manner == "garter" else set(column) == {KNIT} for column in columns]
+    if columns and all(named):
+        return replace(instruction, as_set=False)
+    if 4 * sum(named) < 3 * len(columns) or not columns:
+        told = f"the stitches before this line are not set in {instruction.manner}, so nobody can tell how they go on."
+        needles.miss(instruction.place, told, 'Leave out "as set", or write the round out.')
+        return None
+    return replace(instruction, manner="pattern", as_set=False)
 
 
 def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Needles) -> int | None:

@@ -20,6 +20,7 @@ from stepper.plan.even.even_change import work_evenly
 from stepper.plan.fabric.crossings import check_crossings, check_pace
 from stepper.plan.fabric.established import establish, goes_on_from_before
 from stepper.plan.fabric.named_patterns import (
+    as_it_is_set,
     first_row,
     goes_on_with_name,
     rows_from,
@@ -325,6 +326,10 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     if needles.count == 0:
         needles.miss_stitches(instruction.place)
         return
+    set_in = as_it_is_set(instruction, needles)
+    if set_in is None:
+        return
+    instruction = set_in
     going_on = instruction.manner in ("pattern", "rib") and instruction.edges is None
     needles.section.garter = instruction.manner == "garter" or (needles.section.garter and going_on)
     begin = len(needles.drafts)

@@ -58,6 +58,8 @@ _DEFINED: Final = regex(r"\s*(?::|\s-)\s*(?P<row>\*[^*:.]+?)\s*\*?\s*[;,]?\s*rep
 """The one row that a rib is, told behind its name."""
 _RIB: Final = regex(rf"{RIB}$|(?:(?:single|double|twisted|half[\s-]twisted)\s+)?rib(?:bing)?$", re.IGNORECASE)
 """Fabrics whose every row is the same: a seed stitch is more than the row that it begins with."""
+_PLAIN: Final = regex(r"(?:stockinette|stocking|st\.?\s?st|garter)\b", re.IGNORECASE)
+"""Fabrics that say of no stitch among them that it is another: "in stocking stitch as set" keeps the seam stitches."""
 _BARE_RIB: Final = regex(r"rib(?:bing)?$", re.IGNORECASE)
 _COLON: Final = regex(r"(?:\s*(?:now|then)\s+)?rib(?:bing)?\s*:\s*", re.IGNORECASE)
 """What may stand before a rib that is named first: "Ribbing: 5 cm k2, p2"."""
@@ -445,5 +447,6 @@ def _fabric(verb: str, found: dict[str, ToldPhrase]) -> Words | None:
             told = words.sub(sign, told)
         return [f" in {told} rib"]
     if "fabric" in found:
-        return [" in ", found["fabric"].match.span("fabric")]
+        set_ = [" as set"] if "set" in found and _PLAIN.match(found["fabric"].get("fabric")) else []
+        return [" in ", found["fabric"].match.span("fabric"), *set_]
     return [" in rib"] if verb.startswith("rib") or verb.endswith("ribbing") else []
