@@ -32,7 +32,7 @@ _ALONE = regex(
 )
 """Stitches, or rows, over a length of their own: "22 sts = 4 in"; with its word also "5 sts to the inch"."""
 _FABRIC = regex(
-    r"\b(?:in|over|of)\s+(?:the\s+)?((?!the\b|all\b|each\b|one\b)[a-z][a-z ]*?)"
+    r"\b(?:in|over|of)\s+(?:the\s+)?((?!the\b|all\b|each\b|one\b|sq(?:uare)?\b|wide\b|by\b)[a-z][a-z ]*?)"
     r"(?=\s+(?:on|with|using|before|after|worked|and|or|to|in)\b|\s*[,.;(]|\s*$)",
     re.I,
 )
@@ -184,6 +184,7 @@ def _needle_of(words: str, text: str) -> float | None:
 def _told_apart(text: str) -> tuple[FoundGauge, ...]:
     """Return a gauge whose stitches stand over a length of their own, with the rows if those do too."""
     told: dict[str, float] = {}
+    needle: float | None = None
     for match in _ALONE.finditer(text):
         number = read_number(match.group("number"))
         if _UP_TO.search(text[max(0, match.start("number") - 8) : match.start("number")]):
@@ -191,9 +192,10 @@ def _told_apart(text: str) -> tuple[FoundGauge, ...]:
         line = _line_of(text, match)
         if number and not _SIZE_OF_PATTERN.search(line) and (match.group("sure") or _WORD_GAUGE.search(line)):
             told.setdefault("stitches" if match.group("st") else "rounds", round(number * _scale(match), 2))
+            needle = needle or _needle_of(line, text)
     if not 0 < told.get("stitches", 0) <= 200:
         return ()
-    return (FoundGauge(name="plain", stitches=told["stitches"], rounds=told.get("rounds"), needle_mm=None),)
+    return (FoundGauge(name="plain", stitches=told["stitches"], rounds=told.get("rounds"), needle_mm=needle),)
 
 
 def _line_of(text: str, match: re.Match[str]) -> str:

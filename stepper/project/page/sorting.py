@@ -15,6 +15,7 @@ from dataclasses import field
 from itertools import dropwhile, pairwise, takewhile
 
 from stepper.project.instructions import ONLY_CHART, Remark
+from stepper.project.own_stitches.lists import entries_of
 from stepper.project.page.abbreviation_lists import explains_short_form
 from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape
 from stepper.project.page.descriptions import describes
@@ -573,6 +574,9 @@ class Sorter:
     def _front(self, at: int) -> int:
         """Take a paragraph of front matter, up to where knitting begins in it; return the next row."""
         self.lines.words.finishing = False
+        if self._explains_stitch(at):
+            self._name(self.lines.rows[at], at, 1, "abbreviations")
+            return at + 1
         taken = self._paragraph(at)
         text = " ".join(self.lines.rows[at : at + taken])
         part = inline_part(text)
@@ -594,6 +598,15 @@ class Sorter:
             return at
         self.pieces.extend(self.lines.by_sentence(" ".join(sentences[opening:]), at + 1))
         return at + taken
+
+    def _explains_stitch(self, at: int) -> bool:
+        """Return whether a row above the cast-on is the meaning of a short form, under no heading of a list.
+
+        "C6: slip 3 sts to cn, k3, k3 from cn" is worked where a row says C6, and nowhere else.
+        """
+        row = self.lines.rows[at]
+        entries = entries_of(row) if not self._knits and row.endswith((".", ";")) and explains_short_form(row) else []
+        return bool(entries) and all(one.read for one in entries)
 
     def _begins(self, sentence: str, after: int) -> bool:
         """Return whether knitting begins, or goes on, at a sentence in the front matter."""

@@ -163,8 +163,14 @@ def understood(plain: str, *, spoken: bool = True) -> Understood:
     return (_in_orders(plain, first, manners) if spoken and orders(plain) else None) or found
 
 
+_BARE_GERUND = regex(r"\W*[a-z]+ing(?:\s+(?:off|on|up|together|down|back|again))?\W*", re.I)
+"""A heading as books have it, "Joining", "Casting off": it names what is told below and orders nothing by itself."""
+
+
 def _in_orders(plain: str, first: Understood, manners: Sequence[bool]) -> Understood | None:
     """Read a line that says in another voice what to do; None if it is not read so either."""
+    if _BARE_GERUND.fullmatch(plain):
+        return None
     from stepper.project.rewording.reword import ordered_words
 
     straight = _as_recast(plain, first, ordered_words(plain))

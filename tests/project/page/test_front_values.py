@@ -24,6 +24,8 @@ from tests.hanging import hung_on, needs_clock
         ("7 sts and 9 rows to 1 sq. inch", "plain", 28, 36, None),
         ("Tension: 6 sts. and 8 rows to the inch", "plain", 24, 32, None),
         ("21.5 stitches by 29 rounds over 10 cm", "plain", 21.5, 29, None),
+        ("22 sts and 30 rounds to 4 in square in stocking stitch with the 4 mm needle.", "stockinette", 22, 30, 4.0),
+        ("4 mm and 5 mm needles\n20 stitches = 4 inches in the wave pattern on the bigger needles.", "plain", 20, None, 5.0),
     ],
 )
 def test_a_gauge_is_brought_to_ten_centimetres(

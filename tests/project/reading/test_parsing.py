@@ -2,7 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.reading.parsing import Stopped, legal_words, made_plain, parse_line, split_label, stop_of
+from stepper.project.reading.parsing import Stopped, legal_words, made_plain, parse_line, split_label, stop_of, understood
+from tests.tables import each_row
 
 
 def test_a_plain_line_has_the_length_of_the_printed_one() -> None:
@@ -38,3 +39,15 @@ def test_the_place_where_the_reading_stops_is_in_the_line() -> None:
 def test_legal_words_hold_every_form() -> None:
     """Words with optional letters are spelt out."""
     assert {"needle", "needles", "increase", "increasing", "rnds", "k2tog", "stretchily"} <= legal_words()
+
+
+@each_row("heading", ["Joining", "JOINING", "Casting off", "Binding off.", "Turning", "Knitting", "Grafting", "Holding", "Increasing", "Joining up"])
+def test_a_gerund_alone_orders_nothing(heading: str) -> None:
+    """It heads what is told below: "Joining" over two sleeves and a body joins no row in the round."""
+    assert isinstance(understood(made_plain(heading)).outcome, Stopped)
+
+
+def test_a_gerund_with_what_it_works_is_an_order() -> None:
+    """Pages in that voice go on being read."""
+    for line in ("Working in rows", "Breaking yarn", "Joining in the round"):
+        assert not isinstance(understood(made_plain(line)).outcome, Stopped)

@@ -26,8 +26,9 @@ _LEAD: Final = (
     r"(?:(?:at\s+this\s+(?:stage|point)|by\s+now|by\s+this\s+point|now|then|so|here|finally|altogether|all\s+in\s+all|all\s+told|in\s+the\s+end|(?:you|we)(?:\s+(?:will|should|must|now|then|only|just)|'ll|'ve|'re)*\s+(?:have|be\s+left\s+with|end\s+up\s+with|are\s+left\s+with|count|get)|(?:(?:please\s+)?(?:double[-\s]check|check|make\s+sure)\s+(?:that\s+)?)?there(?:\s+(?:will|should|must|now|ought\s+to))*\s+(?:be|are)"
     r"|(?:(?:the|your)\s+)?(?:stitch\s+count|total(?:\s+number)?(?:\s+of\s+(?:sts|stitches))?|count|number\s+of\s+(?:sts|stitches))\s+(?:now\s+)?(?:is|should\s+(?:now\s+)?be|will\s+be|comes\s+to)|(?:this|that|which)\s+(?:gives|leaves|brings)(?:\s+(?:you|us|it|the\s+total))?(?:\s+(?:with|to))?|a\s+total\s+of|exactly|now|only)(?![\w-])\s*[,:]?\s*)+"
 )
-_LEFT: Final = r"(?:\s+(?:(?:will\s+)?(?:now\s+)?(?:rem(?:ain)?|be\s+left)|are\s+left|left|remaining|in\s+(?:all|total)|altogether|now|at\s+this\s+(?:point|stage)|in\s+hand|on\s+(?:the|your|each)?\s*needles?))*"
-_FOR: Final = r"(?:\s+(?:for|on|at)\s+(?:the|each|your)\s+[a-z]+(?:\s+[a-z]+)?)?"
+_LEFT: Final = r"(?:\s+(?:(?:will\s+)?(?:now\s+)?(?:rem(?:ain)?|be\s+left)|are\s+left|left|remaining|in\s+(?:all|total)|altogether|now|at\s+this\s+(?:point|stage)|in\s+hand|on\s+(?:the|your)?\s*needles?))*"
+_FOR: Final = r"(?:\s+(?:for|on|at)\s+(?:the|your)\s+[a-z]+(?:\s+[a-z]+)?)?"
+"""What a count is for. "70 sts on each piece" is no count of what is on the needles."""
 _SAME: Final = r"(?P<said>(?:as\s+many|half(?:\s+of\s+them)?)\s+(?:for|on)\s+(?:the\s+)?[a-z]+\s+(?:as|and\s+half)\s+(?:for|on)\s+(?:the\s+)?[a-z]+|(?:and\s+|with\s+)?(?:the\s+same|an\s+equal)\s+number(?:\s+of\s+(?:sts|stitches))?\s+(?:for|on|in)\s+(?:(?:the|each|both)\s+)?[a-z]+(?:\s+(?:as|and)\s+(?:for\s+|on\s+)?(?:the\s+)?[a-z]+)?)"
 _PIECE: Final = rf"(?:{_L}|one|a|an)?\s*(?:spine|cent(?:er|re)|edge|border|garter|steek|middle|marked|neck|axis)?\s*(?:{STS}\s*)?(?:\s*(?:between|in|on|at|to|for|each|either|both|every|the|side|sides|half|halves|of|edge|edges|border|borders|wing|wings|nearest|and|marker|markers|spine|cent(?:er|re)|band|bands|panel|panels|section|sections|beyond|before|after)(?![\w-]))*"
 _NTH: Final = r"(\d+)(?:st|nd|rd|th)"
