@@ -11,6 +11,10 @@ from tests.plan.stretches import B, F, R, Stretch, _
 
 # fmt: off
 ROWS: Final[tuple[Stretch, ...]] = (
+    # --- stitches made right at two markers: inside them, outside, or one after the other ---
+    _(R, "Next rnd: K20, pm, k3, pm, k to end.\nNext rnd: K to first marker, m1, k to second marker, m1, k to end.", ""),
+    _(R, "Next rnd: K20, pm, k3, pm, k to end.\nNext rnd: Knit to marker, inc, knit to marker, inc, knit to end.", ""),
+    _(R, "Next rnd: K20, pm, k3, pm, k to end.\nNext rnd: K to first marker, sm, m1, k to second marker, m1, sm, k to end.", "40 42", {-1: "k20 m1 k3 m1 k17"}),
     # --- slipped stitches, yarn overs, one stitch in many words ---
     _(B, "Row 1 (RS): *sl 1 purlwise with yarn in back, k1* across.\nRow 2 (WS): sl 1 purlwise with yarn in front, purl across.", "40*2"),
     _(B, "2nd row: Inc, K38, inc.", "42", {1: "inc k38 inc"}),

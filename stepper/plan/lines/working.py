@@ -65,6 +65,7 @@ from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_y
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.over_needles import lay_instep, move_over, over_needles
 from stepper.plan.state.own_gauge import gauge_for
+from stepper.plan.stitches.marker_sides import side_unsaid
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_elements import is_sleeve
 from stepper.plan.told_only import WHEN_DONE
@@ -205,6 +206,11 @@ def _(instruction: Phrase, needles: Needles) -> None:
         told = "the row before turned within the stitches; the line does not say on which side of the turn"
         hint = 'Write "K12, turn and leave rem 28 sts on a holder", or how many go on hold.'
         needles.miss(instruction.place, f"{told} they go on hold.", hint)
+        return
+    unsaid = side_unsaid(instruction.elements)
+    if unsaid is not None:
+        told = "the row makes stitches right at two markers, and does not say on which side of them they lie."
+        needles.miss(unsaid, told, 'Write "sm" where each marker is slipped: "k to marker, sm, m1, k to marker, m1, sm".')
         return
     tell_wrong_side(template, needles)
     work_template(template, needles)

@@ -134,6 +134,13 @@ _STOP_IN_ROWS = regex(r"(?:^|[:.])\s*[kp]\.\s*\d+\s+(?:rows?|rnds?|rounds?)\b", 
 """Rows of the old style, "K. 6 rows", where the full stop would else end a row that is knitted."""
 
 
+_LETTERED_NEEDLE = regex(
+    r"\b(?:needles?|ndls?|ndles?)\s+(?-i:[A-HJ-M])(?![\w/'’.]*\w)|(?<![\w.])(?-i:[A-HJ-M])\s+needles?\b(?!\s*\d)", re.I
+)
+"""A needle as a list of needles letters it, "A: 4 mm": "using needle B, cast on" names no yarn."""
+_BY_SIZE = 'Give the size in millimetres, for example "With 3.5 mm needles".'
+
+
 def understood(plain: str, *, spoken: bool = True) -> Understood:
     """Read a plain line as written, or else reworded in the grammar's words.
 
@@ -146,6 +153,11 @@ def understood(plain: str, *, spoken: bool = True) -> Understood:
     first = Understood(label, side, start, outcome, as_printed(plain))
     if not isinstance(outcome, Stopped) and not _STOP_IN_ROWS.search(plain):
         return first
+    lettered = _LETTERED_NEEDLE.search(plain)
+    if lettered is not None:
+        told = f'"{lettered.group()}" calls a needle by a letter, which may as well be that of a yarn.'
+        stop = Stopped(lettered.start() - start, lettered.group(), None, told, _BY_SIZE)
+        return Understood(label, side, start, stop, as_printed(plain))
     # Loaded here: a line that reads as it is written needs none of the sixty tables of other wordings.
     from stepper.project.rewording.reword import orders, talks, undress
 

@@ -51,3 +51,27 @@ def test_a_gerund_with_what_it_works_is_an_order() -> None:
     """Pages in that voice go on being read."""
     for line in ("Working in rows", "Breaking yarn", "Joining in the round"):
         assert not isinstance(understood(made_plain(line)).outcome, Stopped)
+
+
+@each_row(
+    "line",
+    [
+        "Using needle B, cast on 88 sts.",
+        "With needle A, knit 2 rounds.",
+        "With larger needle A, knit 2 rounds.",
+        "Cast on 60 sts on needle B.",
+        "With B needles, cast on 60 sts.",
+        "Dec round: With needles C, knit.",
+    ],
+)
+def test_a_needle_called_by_a_letter_is_no_yarn(line: str) -> None:
+    """A list of needles letters them as a list of yarns does, and the body would be worked in a yarn that is none."""
+    outcome = understood(made_plain(line)).outcome
+    assert isinstance(outcome, Stopped)
+    assert "calls a needle by a letter" in outcome.why
+
+
+def test_a_yarn_called_by_a_letter_stays_one() -> None:
+    """Also beside a needle that is called by its size or its number."""
+    for line in ("With A, knit 2 rounds.", "With 4 mm needles and A, cast on 60 sts.", "Using larger needles and yarn B, knit 2 rows."):
+        assert not isinstance(understood(made_plain(line)).outcome, Stopped)
