@@ -230,6 +230,8 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
         return "abbreviations" if context != "chart" else "chart"
     if _is_gauge(sentence, context):
         return "gauge" if context not in ("notes of the designer", "finished measurements") else context
+    if _CHANGES_LATER.search(sentence):
+        return ""
     if leaves_nothing_to_do(made_plain(_BULLET.sub("", sentence))):
         return "notes of the designer" if is_soft(context) else context
     if _GROWS.match(sentence) and is_soft(context):
@@ -298,6 +300,14 @@ def _counts(words: str) -> bool:
     )
 
 
+_CHANGES_LATER = regex(
+    r"\b(?:go(?:ing)?\s+(?:up|down)|chang(?:e|ing)|switch(?:ing)?|swap(?:ping)?|drop(?:ping)?|move)\b[^.;]*?\b(?:needles?|sizes?)\b[^.;]*?"
+    r"\b(?:for|in|on|at|when|while|until|till|from|after|before|once|where)\b[^.;]*?\b(?:rounds?|rnds?|rows?|rib(?:bing)?|yoke|body|sleeves?"
+    r"|divi\w+|underarms?|colou?rwork|stranded|patterned|section|part|borders?|cuffs?|neck\w*|hem|brim|crown|charts?|heel|foot|leg|gusset"
+    r"|toe|thumb|flat|(?:cast|bind)(?:ing)?[-\s](?:on|off))\b",
+    re.I,
+)
+"""Another needle for a part of the work, among the advice on a gauge: "go up a needle size for the patterned rounds"."""
 _COUNT_FIRST = regex(r"\W*\d{3}\s*(?:sts|stitches)\b", re.I)
 """A count that stands in front of a gauge: no gauge has a hundred stitches."""
 

@@ -126,6 +126,22 @@ def test_an_order_among_what_a_page_tells_stands_under_a_mark() -> None:
     assert kind_of("Slip the first stitch of every row as you come to it.") == ""
 
 
+@each_row(
+    ("sentence", "order"),
+    [
+        ("If it comes out tighter (mine does!) go up a needle size for the patterned rounds and drop back down afterwards.", True),
+        ("If they differ, change needle size at the division.", True),
+        ("If your rows are too short, switch to a larger needle when you reach the yoke.", True),
+        ("If you have too many sts per 10 cm, change to a larger needle.", False),
+        ("Go up or down a needle size if your swatch differs.", False),
+        ("Change the needle size if necessary to obtain the gauge.", False),
+    ],
+)
+def test_another_needle_for_a_part_of_the_work_is_an_order(sentence: str, order: bool) -> None:
+    """It stands among the advice on the gauge and has to be thought of far below; a needle that gives the gauge has not."""
+    assert (kind_of(sentence, "gauge") == "") is order
+
+
 def test_how_a_shawl_grows_is_told_and_not_knitted() -> None:
     """What the page orders stays an order: a cast-on, a row, what she does."""
     for told in (
