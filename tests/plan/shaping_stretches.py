@@ -38,6 +38,11 @@ ENDS = "Neck: At the end of every RS row, k to last 3 sts, k2tog, k1, 2 times in
 
 # fmt: off
 SHAPING: tuple[Stretch, ...] = (
+    # --- work this round so often: the once just worked may count, which a count behind it says ---
+    _(R, "Then decrease like this: k1, k2tog, knit to the last three, ssk, k1.\nWork this decrease round 3 times, with 2 plain rounds between. 34 sts.", "38 38*2 36 36*2 34"),
+    _(R, "Next rnd: k1, k2tog, k to last 3 sts, ssk, k1.\nWork this decrease round 3 times, with 2 plain rounds between. 32 sts.", "38 38*2 36 36*2 34 34*2 32"),
+    _(F, "Next row: k1, k2tog, k to end.\nWork this every RS row 3 times. 37 sts.", "39 39 38 38 37"),
+    _(R, "Dec rnd: k1, k2tog, k to last 3 sts, ssk, k1.\nWork dec rnd 2 times.\nWork dec rnd every other rnd until you have worked it 4 times in total. 32 sts.", "38 36 36 34 34 32"),
     # --- steps at an edge, told in a list ---
     _(FRONT, "At neck edge bind off 4 sts once and 2 sts twice.", "40 36 36 34 34 32"),
     _(FRONT, "Bind off 6 sts at the neck edge, then 3 sts at same edge once more.", "40 34 34 31"),

@@ -8,6 +8,7 @@ told of it, is decided alike for named rounds, edges and what goes on "in this m
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import replace
 
@@ -42,9 +43,11 @@ from stepper.plan.lines.techniques import as_placed, beside_marker
 from stepper.plan.model import runs_written
 from stepper.plan.state.held_below import piece_begun
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.project.instructions import AtIntervals, EdgeRows, Leg
 from stepper.project.problems import Span, nearest
 from stepper.project.stitchwork import Element, Numbers, Until, Work, every_element
+from stepper.regex import regex
 
 _SAME = "same "
 """Begins the name of a round that the page calls by what it does: "rep this inc every 8th row"."""
@@ -409,8 +412,28 @@ def legs(instruction: AtIntervals, template: Template, needles: Needles) -> tupl
         needles.section.in_all.discard(instruction.label)
         return once_less(instruction.legs, needles)
     first = instruction.legs[0]
-    if first.total and instruction.again and _worked_once(template, needles):
+    often = _times_worked(template, needles)
+    once = often == 1
+    if first.total and instruction.again and once:
         return once_less(instruction.legs, needles)
+    if first.total and first.times is not None and instruction.first is None and 0 < often < first.times.of(needles.size):
+        choice = TwoReadings(
+            place=first.times.place,
+            words=f"{first.times.of(needles.size)} times in all",
+            first="so often from here on",
+            second=f"the {often} before this line included",
+            line=instruction.place.line,
+        )
+        return once_less(instruction.legs, needles, often) if needles.reads_second(choice) else instruction.legs
+    if once and first.times is not None and not (first.more or first.total) and _worked_not_repeated(instruction, needles):
+        choice = TwoReadings(
+            place=first.times.place,
+            words=f"work this … {first.times.of(needles.size)} times",
+            first="so often after the once just worked",
+            second="so often in all, that once included",
+            line=instruction.place.line,
+        )
+        return once_less(instruction.legs, needles) if needles.reads_second(choice) else instruction.legs
     if instruction.first is None or first.times is None:
         return instruction.legs
     if first.total:
@@ -421,10 +444,23 @@ def legs(instruction: AtIntervals, template: Template, needles: Needles) -> tupl
     return once_less(instruction.legs, needles) if needles.reads_second(choice) else instruction.legs
 
 
-def _worked_once(template: Template, needles: Needles) -> bool:
-    """Return whether the section has worked such a shaping once and no more."""
+_WORKED = regex(r"\b(?:work|do|make|knit)(?:ing)?\s+(?:this|that|the)\b", re.I)
+_REPEATED = regex(r"\b(?:rep(?:eat)?\w*|again|more|further)\b", re.I)
+
+
+def _worked_not_repeated(instruction: AtIntervals, needles: Needles) -> bool:
+    """Return whether the line says to work the round just shown so often, which may count that once: "Work this dec
+    rnd 9 times"; to repeat it so often does not."""
+    if instruction.first is not None or not instruction.label.startswith(_SAME):
+        return False
+    line = next((one.text for one in needles.project.lines if one.place.line == needles.here.line), "")
+    return _WORKED.search(line) is not None and _REPEATED.search(line) is None
+
+
+def _times_worked(template: Template, needles: Needles) -> int:
+    """Return how often the section has worked such a shaping."""
     drafts = needles.drafts[needles.section.start :]
-    return sum(_is_like(draft, template) for draft in drafts) == 1
+    return sum(_is_like(draft, template) for draft in drafts)
 
 
 def take_right_side(

@@ -145,12 +145,12 @@ def next_in_times(printed: Numbers, line: Span, needles: Needles) -> TwoReadings
     )
 
 
-def once_less(legs: tuple[Leg, ...], needles: Needles) -> tuple[Leg, ...]:
-    """Return legs with the first worked one time less, since it was worked once before."""
+def once_less(legs: tuple[Leg, ...], needles: Needles, often: int = 1) -> tuple[Leg, ...]:
+    """Return legs with the first worked one time less, since it was worked once before, or so often."""
     first, *rest = legs
     if first.times is None:
         return legs
-    number = Numbers((first.times.of(needles.size) - 1,), first.times.place)
+    number = Numbers((first.times.of(needles.size) - often,), first.times.place)
     return (replace(first, times=number), *rest)
 
 
