@@ -164,10 +164,10 @@ def comes_on_side(number: int, first: str, needles: Needles) -> bool:
 
 
 def as_it_is_set(instruction: WorkRounds, needles: Needles) -> WorkRounds | None:
-    """Return "in stocking stitch as set" as what is set: stockinette all over, or the fabric with its few other stitches.
+    """Return "in stocking stitch as set" as what is set: stockinette, or that with its few other stitches.
 
-    A seam stitch that is purled stays so. None, reported, where less than three stitches in four are of the fabric
-    that the line names, or nobody can tell which are.
+    A seam stitch that is purled stays so. None, reported, where less than three stitches in four are of the
+    fabric that the line names, or nobody can tell which are.
     """
     if not instruction.as_set or instruction.manner not in ("stockinette", "garter") or needles.counting.lost:
         return instruction
@@ -175,11 +175,13 @@ def as_it_is_set(instruction: WorkRounds, needles: Needles) -> WorkRounds | None
         columns, _ = columns_of(needles)
     except UnknownFabricError:
         columns = []
-    named = [len(set(column)) > 1 if instruction.manner == "garter" else set(column) == {KNIT} for column in columns]
+    garter = instruction.manner == "garter"
+    named = [len(set(column)) > 1 if garter else set(column) == {KNIT} for column in columns]
     if columns and all(named):
         return replace(instruction, as_set=False)
     if 4 * sum(named) < 3 * len(columns) or not columns:
-        told = f"the stitches before this line are not set in {instruction.manner}, so nobody can tell how they go on."
+        told = f"the stitches before this line are not set in {instruction.manner}"
+        told += ", so nobody can tell how they go on."
         needles.miss(instruction.place, told, 'Leave out "as set", or write the round out.')
         return None
     return replace(instruction, manner="pattern", as_set=False)

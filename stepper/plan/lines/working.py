@@ -209,8 +209,9 @@ def _(instruction: Phrase, needles: Needles) -> None:
         return
     unsaid = side_unsaid(instruction.elements)
     if unsaid is not None:
-        told = "the row makes stitches right at two markers, and does not say on which side of them they lie."
-        needles.miss(unsaid, told, 'Write "sm" where each marker is slipped: "k to marker, sm, m1, k to marker, m1, sm".')
+        told = "the row makes stitches at two markers, and does not say on which side of them they lie."
+        hint = 'Write "sm" where each marker is slipped: "k to marker, sm, m1, k to marker, m1, sm".'
+        needles.miss(unsaid, told, hint)
         return
     tell_wrong_side(template, needles)
     work_template(template, needles)

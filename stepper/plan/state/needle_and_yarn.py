@@ -66,8 +66,8 @@ def fabric_on(needle_mm: float, own: Fabric, project: Project) -> Fabric:
 def goes_on_with_needle(section: Section, needles: Needles) -> bool:
     """Return whether a section goes on with the needle in hand, which is another than that of its gauge.
 
-    A heading changes no needle: "Ribbing.", "Crown" stand in the middle of a piece. One that names its gauge in
-    the file changes to the needle of that gauge. A plan made without a spacing is made as it was before.
+    A heading changes no needle: "Ribbing.", "Crown" stand in the middle of a piece. One that names its gauge
+    in the file changes to the needle of that gauge. A plan without a spacing is made as it was before.
     """
     own, in_hand = needles.section.fabric.needle_mm, needles.needle_mm
     if not needles.count or section.own_gauge or own is None or in_hand is None:

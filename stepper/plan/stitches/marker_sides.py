@@ -1,11 +1,13 @@
 """Tell where a row leaves open on which side of its markers the stitches lie that it makes. No I/O.
 
-"K to first marker, m1, k to second marker, m1, k to end" makes one stitch more between the markers, or two, or none: a
-stitch that is made out of none lies before the marker or behind it, and no word slips the marker. With one such place in
-a row nothing hangs on it; with two, the stitches between them do. Source: common practice.
+"K to first marker, m1, k to second marker, m1, k to end" makes one stitch more between the markers, or two, or
+none: a stitch that is made out of none lies before the marker or behind it, and no word slips the marker.
+With one such place in a row nothing hangs on it; with two, the stitches between do. Source: common practice.
 """
 
 from __future__ import annotations
+
+from itertools import pairwise
 
 from stepper.craft.stitches import Kind, find_stitch
 from stepper.project.problems import Span
@@ -16,7 +18,7 @@ _EITHER = "inc"
 
 
 def side_unsaid(elements: tuple[Element, ...]) -> Span | None:
-    """Return where a row makes the second stitch right at a marker of which it does not say when it is slipped.
+    """Return where a row makes the second stitch at a marker of which it does not say when it is slipped.
 
     Args:
         elements: The row.
@@ -26,9 +28,9 @@ def side_unsaid(elements: tuple[Element, ...]) -> Span | None:
     """
     if any(isinstance(one, Mark) for one in elements):
         return None
-    pairs = zip(elements, elements[1:], strict=False)
-    made = [one for before, one in pairs if _ends_at_marker(before) and isinstance(one, Work) and _lies_beside(one)]
-    return made[1].place if len(made) > 1 else None
+    behind = (one for before, one in pairwise(elements) if _ends_at_marker(before))
+    made = [one.place for one in behind if isinstance(one, Work) and _lies_beside(one)]
+    return made[1] if len(made) > 1 else None
 
 
 def _ends_at_marker(element: Element) -> bool:

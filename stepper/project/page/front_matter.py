@@ -307,7 +307,7 @@ _CHANGES_LATER = regex(
     r"|toe|thumb|flat|(?:cast|bind)(?:ing)?[-\s](?:on|off))\b",
     re.I,
 )
-"""Another needle for a part of the work, among the advice on a gauge: "go up a needle size for the patterned rounds"."""
+"""Another needle for a part of the work, amid advice on a gauge: "go up a size for the patterned rounds"."""
 _COUNT_FIRST = regex(r"\W*\d{3}\s*(?:sts|stitches)\b", re.I)
 """A count that stands in front of a gauge: no gauge has a hundred stitches."""
 

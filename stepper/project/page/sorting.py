@@ -605,7 +605,8 @@ class Sorter:
         "C6: slip 3 sts to cn, k3, k3 from cn" is worked where a row says C6, and nowhere else.
         """
         row = self.lines.rows[at]
-        entries = entries_of(row) if not self._knits and row.endswith((".", ";")) and explains_short_form(row) else []
+        told = not self._knits and row.endswith((".", ";")) and explains_short_form(row)
+        entries = entries_of(row) if told else []
         return bool(entries) and all(one.read for one in entries)
 
     def _begins(self, sentence: str, after: int) -> bool:

@@ -135,7 +135,9 @@ _STOP_IN_ROWS = regex(r"(?:^|[:.])\s*[kp]\.\s*\d+\s+(?:rows?|rnds?|rounds?)\b", 
 
 
 _LETTERED_NEEDLE = regex(
-    r"\b(?:needles?|ndls?|ndles?)\s+(?-i:[A-HJ-M])(?![\w/'’.]*\w)|(?<![\w.])(?-i:[A-HJ-M])\s+needles?\b(?!\s*\d)", re.I
+    r"\b(?:needles?|ndls?|ndles?)\s+(?-i:[A-HJ-M])(?![\w/'’.]*\w)"
+    r"|(?<![\w.])(?-i:[A-HJ-M])\s+needles?\b(?!\s*\d)",
+    re.I,
 )
 """A needle as a list of needles letters it, "A: 4 mm": "using needle B, cast on" names no yarn."""
 _BY_SIZE = 'Give the size in millimetres, for example "With 3.5 mm needles".'
@@ -176,7 +178,7 @@ def understood(plain: str, *, spoken: bool = True) -> Understood:
 
 
 _BARE_GERUND = regex(r"\W*[a-z]+ing(?:\s+(?:off|on|up|together|down|back|again))?\W*", re.I)
-"""A heading as books have it, "Joining", "Casting off": it names what is told below and orders nothing by itself."""
+"""A heading as books have it, "Joining", "Casting off": it names what is told below and orders nothing."""
 
 
 def _in_orders(plain: str, first: Understood, manners: Sequence[bool]) -> Understood | None:

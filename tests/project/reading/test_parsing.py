@@ -2,7 +2,15 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.reading.parsing import Stopped, legal_words, made_plain, parse_line, split_label, stop_of, understood
+from stepper.project.reading.parsing import (
+    Stopped,
+    legal_words,
+    made_plain,
+    parse_line,
+    split_label,
+    stop_of,
+    understood,
+)
 from tests.tables import each_row
 
 

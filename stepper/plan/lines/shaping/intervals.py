@@ -416,16 +416,19 @@ def legs(instruction: AtIntervals, template: Template, needles: Needles) -> tupl
     once = often == 1
     if first.total and instruction.again and once:
         return once_less(instruction.legs, needles)
-    if first.total and first.times is not None and instruction.first is None and 0 < often < first.times.of(needles.size):
+    least = first.times.of(needles.size) if first.times is not None and instruction.first is None else 0
+    if first.total and first.times is not None and 0 < often < least:
         choice = TwoReadings(
             place=first.times.place,
-            words=f"{first.times.of(needles.size)} times in all",
+            words=f"{least} times in all",
             first="so often from here on",
             second=f"the {often} before this line included",
             line=instruction.place.line,
         )
-        return once_less(instruction.legs, needles, often) if needles.reads_second(choice) else instruction.legs
-    if once and first.times is not None and not (first.more or first.total) and _worked_not_repeated(instruction, needles):
+        second = needles.reads_second(choice)
+        return once_less(instruction.legs, needles, often) if second else instruction.legs
+    free = once and not (first.more or first.total)
+    if free and first.times is not None and _worked_not_repeated(instruction, needles):
         choice = TwoReadings(
             place=first.times.place,
             words=f"work this … {first.times.of(needles.size)} times",
@@ -449,8 +452,10 @@ _REPEATED = regex(r"\b(?:rep(?:eat)?\w*|again|more|further)\b", re.I)
 
 
 def _worked_not_repeated(instruction: AtIntervals, needles: Needles) -> bool:
-    """Return whether the line says to work the round just shown so often, which may count that once: "Work this dec
-    rnd 9 times"; to repeat it so often does not."""
+    """Return whether the line says to work the round just shown so often, which may count that once.
+
+    "Work this dec rnd 9 times" may; to repeat it so often does not.
+    """
     if instruction.first is not None or not instruction.label.startswith(_SAME):
         return False
     line = next((one.text for one in needles.project.lines if one.place.line == needles.here.line), "")
