@@ -27,6 +27,9 @@ STRAIGHT: tuple[Stretch, ...] = (
     # --- as set: a stitch that is set otherwise stays so ---
     _("Cast on 40 sts. Join in the round.\n", "*P1, k9; rep from * to end.\nWork as set in stocking stitch for 2 cm.", "40*7", {1: "p1 k9 " * 4, -1: "p1 k9 " * 4}),
     _("Cast on 40 sts. Join in the round.\n", "*P1, k9; rep from * to end.\nWork in St st as established until piece measures 2 cm.", "40*6", {1: "p1 k9 " * 4, -1: "p1 k9 " * 4}),
+    _("Cast on 40 sts. Join in the round.\n", "*P1, k9; rep from * to end.\nKnit as set for 2 cm.", "40*7 |", {-1: "p1 k9 " * 4}),
+    _("Cast on 40 sts. Join in the round.\n", "*P1, k9; rep from * to end.\nKnit every round as set until piece measures 2 cm.", "40*6 |", {-1: "p1 k9 " * 4}),
+    _("Cast on 40 sts. Join in the round.\n", "*P1, k9; rep from * to end.\nWork in established st st for 2 cm.", "40*7", {-1: "p1 k9 " * 4}),
     _("Cast on 40 sts. Join in the round.\n", "Knit 2 rounds.\nCont in stockinette as set for 2 cm.", "40*8", {-1: "k40"}),
     _("Cast on 40 sts.\n", "Row 1 (RS): Knit.\nRow 2: K4, p to last 4 sts, k4.\nCont in st st as set until piece measures 2 cm.", "40*6", {-1: "k4 p32 k4"}),
     _("Cast on 40 sts. Join in the round.\n", "Work in k2, p2 rib for 2 cm.\nWork in St st as established for 2 cm.", ""),

@@ -1,7 +1,7 @@
 """Tell where a row leaves open on which side of its markers the stitches lie that it makes. No I/O.
 
-"K to first marker, m1, k to second marker, m1, k to end" makes one stitch more between the markers, or two, or
-none: a stitch that is made out of none lies before the marker or behind it, and no word slips the marker.
+"K to first marker, m1, k to second marker, m1, k to end" makes one stitch more between the markers, two, or
+none: a stitch made out of none lies before the marker or behind it, and no word slips the marker.
 With one such place in a row nothing hangs on it; with two, the stitches between do. Source: common practice.
 """
 

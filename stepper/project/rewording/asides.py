@@ -77,7 +77,7 @@ _LABEL = regex(
 _LABEL_PLACE = regex(
     r"\d[\d\s.,/()\[\]¼½¾]*(?:cms?|in|inch(?:es)?|[\"″”])(?![\w-])|"
     r"(?:\d|\bst|\bsts|\bstitch|\bstitches)[)\]]?\s+(?:before|after|past|beyond|from|of)\b|"
-    r"\b(?:before|after|past|beyond|between|above|below|from|until|to|(?:left|right|sides?)\s+of)\s+(?:the\s+)?(?:[a-z]+\s+|\d\w+\s+)?(?:markers?|m|(?:stitch\s+)?(?:pins?|rings?)|threads?|(?:raglan|seam)\s+lines?|seams?(?:\s+st(?:itch)?)?|gap|cent(?:er|re)|middle|bor)\b|"
+    r"\b(?:before|after|past|beyond|between|above|below|from|until|to|beside|along(?:side)?|near|by|against|inside|outside|around|(?:left|right|sides?)\s+of|(?:next|close)\s+to)\s+(?:the\s+)?(?:[a-z]+\s+|\d\w+\s+)?(?:markers?|m|(?:stitch\s+)?(?:pins?|rings?)|threads?|(?:raglan|seam)\s+lines?|seams?(?:\s+st(?:itch)?)?|gap|cent(?:er|re)|middle|bor)\b|"
     r"\b(?:first|next|last|cent(?:er|re)|cent(?:er|re)most|middle|outer(?:most)?|other|rem(?:aining)?|^over|^across)\s+(?:the\s+)?\d[\d\s,()\[\]]*(?:sts?|stitch(?:es)?)\b|"
     r"\b\d+(?:st|nd|rd|th)\s+st(?:itch)?\b|\bend\s+of\s+(?:the\s+|this\s+)?(?:row|rnd|round)\b|\bhalf\s?way\b|\bhalf\s+(?:of\s+)?the\s+st",
     re.I,

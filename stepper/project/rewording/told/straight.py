@@ -212,7 +212,7 @@ def _written(found: dict[str, ToldPhrase]) -> Words | None:
         return None
     knits = (not fabric and verb.startswith(("knit", "purl", "continue to knit"))) or "every" in found
     made = _opening(found)
-    if knits and not {"even", "beside"} & set(found):
+    if knits and not {"even", "beside", "set"} & set(found):
         made += ["Purl" if verb.startswith("purl") else "Knit"]
     else:
         made += ["Continue" if verb in ("continue", "cont", "cont.") and not fabric and not made else "Work"]
@@ -447,6 +447,7 @@ def _fabric(verb: str, found: dict[str, ToldPhrase]) -> Words | None:
             told = words.sub(sign, told)
         return [f" in {told} rib"]
     if "fabric" in found:
-        set_ = [" as set"] if "set" in found and _PLAIN.match(found["fabric"].get("fabric")) else []
+        as_set = "set" in found or found["fabric"].get("set")
+        set_ = [" as set"] if as_set and _PLAIN.match(found["fabric"].get("fabric")) else []
         return [" in ", found["fabric"].match.span("fabric"), *set_]
     return [" in rib"] if verb.startswith("rib") or verb.endswith("ribbing") else []

@@ -119,7 +119,7 @@ STRAIGHT: Final[Kinds] = tuple(
         ("ribbed", rf"(?:in\s+|as\s+|of\s+)?(?:the\s+)?(?P<rib>(?:(?:twisted|half[-\s]twisted|single|double)\s+)?rib(?:bing)?|(?P<k>\d)\s?[x/]\s?(?P<p>\d)\s+rib(?:bing)?(?=\W+(?:k|knit)\s?(?P=k)\W+(?:p|purl)\s?(?P=p)\b))\s*(?:\(|as\s+|of\s+|in\s+|[,:-]\s*)?\s*(?P<sts>{_STS})\s*\)?(?:\s+(?:all\s+)?around)?(?![\w-])"),
         ("ribbed", rf"(?:in\s+|as\s+|of\s+)(?:(?:rounds|rnds|rows)\s+of\s+)?\(?\s*(?P<sts>{_STS})\s*\)?(?:\s+rib(?:bing)?)?(?![\w-])"),
         ("given", rf"(?:in\s+|of\s+)?(?:the\s+)?(?:{RIB}|rib(?:bing)?)\s*,?\s+(?:exactly\s+)?(?:as\s+(?:(?:given|worked|set)\s+)?(?:for|on)|the\s+same\s+way\s+as\s+(?:for|on))\s+(?:the\s+)?(?P<part>back|front|body|(?:left\s+|right\s+)(?:front|sleeve)|sleeve|cuff|hem)(?![\w-])"),
-        ("fabric", rf"(?:in\s+|of\s+)?(?:(?P<rounds>rounds|rnds|rows)\s+of\s+)?(?:the\s+)?(?:established\s+)?(?P<fabric>{_NAMED})(?:\s*\((?:even|straight)\))?"),
+        ("fabric", rf"(?:in\s+|of\s+)?(?:(?P<rounds>rounds|rnds|rows)\s+of\s+)?(?:the\s+)?(?:(?P<set>established|set)\s+)?(?P<fabric>{_NAMED})(?:\s*\((?:even|straight)\))?"),
         ("ribbed", rf"\(?\s*(?P<sts>{_STS})\s*\)?(?:\s+rib(?:bing)?)?(?:\s+(?:all\s+)?a?round)?(?![\w-])"),
         # --- how ---
         ("round", r"(?:in\s+(?:the\s+round|rounds|rnds)|round\s+and\s+round|around\s+and\s+around|circularly)\b"),
