@@ -38,6 +38,7 @@ _OTHER_ENTRY = regex(
 _ENTRIES = regex(
     rf"[;.]\s+(?=(?:{_LONG}\s*\({_SHORT}\)|{_SHORT}(?:\s*\({_LONG}\))?)\s*=)|;\s+(?={_SHORT}\s*:)"
     rf"|,\s+(?={_SHORT}\s*=)"
+    r"|;\s+(?=[A-Za-z]{1,8}\([a-z]{1,4}\)\s*=|[a-z]{1,5}\.?\s[a-z]{1,5}\.?\s*=)"
 )
 _NO_NAME = regex(
     r"(?:rows?|rnds?|rounds?|next|mc|cc\d?|size|note|nb|tip|[a-z]{1,2}\d*\s?mm|(?:cm|in|mm|rs|ws)"

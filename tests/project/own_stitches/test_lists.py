@@ -138,3 +138,9 @@ def test_a_cable_called_by_its_halves_is_an_entry() -> None:
     (entry,) = entries_of("2/2 LC: slip 2 sts to cn and hold in back, k2, k2 from cn.")
     assert (entry.name, entry.read) == ("2/2 LC", True)
     assert entries_of("2 LC rows: knit.") == []
+
+
+def test_a_meaning_ends_where_words_of_two_parts_are_explained() -> None:
+    """ "st st = …" behind it in the same paragraph is none of its stitches."""
+    entries = entries_of("skpo = slip 1, knit 1, pass slipped st over; st st = stocking stitch; st(s) = stitch(es).")
+    assert [(one.name, one.words, one.read) for one in entries] == [("skpo", "slip 1, knit 1, pass slipped st over", True)]

@@ -96,3 +96,19 @@ def test_a_row_whose_abbreviation_is_not_read_is_no_line() -> None:
     text = write_file(take_apart(PAGE.format(list="KW: wrap the yarn twice around 2 sts", used="KW"))).text
     assert '"KW" is an abbreviation of the page, and what it means is not read' in text
     assert "Note: Rnd 1: *K5, KW; rep from * around." in text
+
+
+def test_a_meaning_above_the_cast_on_needs_no_heading() -> None:
+    """Old pages put it below the tension; worked as a row it would be the first of the garment, and "inc" would use a stitch."""
+    page = take_apart(
+        "HARBOUR MITTENS\n\nTension, 6 sts and 8 rounds to the inch.\n\n"
+        "C6: slip the next 3 sts to the cable needle and leave at the front, k3, then k3 from the cable needle.\n"
+        "Inc: make a stitch by lifting the bar before the next st and knitting into the back of it.\n\n"
+        "RIGHT HAND\n\nCast on 36 sts.\nNext rnd: k5, C6, k to end.\nNext rnd: k5, inc, k to end.\n"
+    )
+    assert {name: own.meaning.codes for name, own in page.abbreviations.known.items() if own.meaning} == {"C6": ("3/3 lc",), "Inc": ("m1",)}
+    assert [piece.text for piece in page.pieces if piece.kind == "line"] == [
+        "Cast on 36 sts.",
+        "Next rnd: k5, C6, k to end.",
+        "Next rnd: k5, inc, k to end.",
+    ]
