@@ -9,6 +9,7 @@ one of these forms has no kind, so that the knitter is sent to it.
 from __future__ import annotations
 
 import re
+from typing import Final
 
 from stepper.project.grammar import abbreviations
 from stepper.project.page.abbreviation_lists import explains_short_form, lists_abbreviations
@@ -228,10 +229,10 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
         return ""
     if _means_something(sentence, context):
         return "abbreviations" if context != "chart" else "chart"
-    if _is_gauge(sentence, context):
-        return "gauge" if context not in ("notes of the designer", "finished measurements") else context
     if _CHANGES_LATER.search(sentence):
         return ""
+    if _is_gauge(sentence, context):
+        return "gauge" if context not in ("notes of the designer", "finished measurements") else context
     if leaves_nothing_to_do(made_plain(_BULLET.sub("", sentence))):
         return "notes of the designer" if is_soft(context) else context
     if _GROWS.match(sentence) and is_soft(context):
@@ -300,14 +301,27 @@ def _counts(words: str) -> bool:
     )
 
 
+_PARTS: Final = (
+    r"\b(?:rounds?|rnds?|rows?|ribs?|ribbing|yoke|body|sleeves?|divi(?:de|ding|sion)|underarms?|colou?rwork|stranded|patterned"
+    r"|sections?|parts?|borders?|bands?|cuffs?|neck\w*|collar|hem|brim|crown|charts?|heel|foot|leg|gusset|toe|thumb|flat"
+    r"|whole|throughout|ws|rs|wrong\s+side|right\s+side|(?:cast|bind)(?:ing)?[-\s](?:on|off))\b"
+)
+_OTHER: Final = (
+    r"\b(?:smaller|larger|bigger|finer|thicker|(?:an?|one|two|half\s+a)\s+(?:needle\s+)?sizes?|needles?\s+sizes?"
+    r"|strands?|doubled?)\b"
+)
+_USE: Final = r"\b(?:use|take|knit|work|go(?:ing)?|chang(?:e|ing)|switch(?:ing)?|swap(?:ping)?|drop(?:ping)?|move)\b"
 _CHANGES_LATER = regex(
-    r"\b(?:go(?:ing)?\s+(?:up|down)|chang(?:e|ing)|switch(?:ing)?|swap(?:ping)?|drop(?:ping)?|move)\b[^.;]*?\b(?:needles?|sizes?)\b[^.;]*?"
-    r"\b(?:for|in|on|at|when|while|until|till|from|after|before|once|where)\b[^.;]*?\b(?:rounds?|rnds?|rows?|rib(?:bing)?|yoke|body|sleeves?"
-    r"|divi\w+|underarms?|colou?rwork|stranded|patterned|section|part|borders?|cuffs?|neck\w*|hem|brim|crown|charts?|heel|foot|leg|gusset"
-    r"|toe|thumb|flat|(?:cast|bind)(?:ing)?[-\s](?:on|off))\b",
+    rf"{_USE}[^.;]*?{_OTHER}[^.;]*?{_PARTS}|{_USE}[^.;]*?{_PARTS}[^.;]*?{_OTHER}"
+    rf"|\b(?:chang(?:e|ing)|switch(?:ing)?)\s+(?:the\s+|your\s+)?needles?\b[^.;]*?{_PARTS}"
+    rf"|{_PARTS}[^.;]*?\b(?:is|are)\s+(?:\w+\s+)?(?:worked|knit(?:ted)?|cast|bound)\b[^.;]*?{_OTHER}"
+    r"|\b(?:yarns?|wool|strands?)\b[^.;]*?\b(?:is|are)\s+(?:used|held|knit(?:ted)?|worked|carried)\s+(?:double|doubled|together|along)\b"
+    rf"|\b(?:carry|hold)\b[^.;]*?\b(?:together|along|doubled?)\b[^.;]*?{_PARTS}"
+    r"|\b(?:start|begin)(?:s|ning|ing)?\b[^.;]*?\b(?:smaller|larger|bigger)\b[^.;]*?\bneedles?\b",
     re.I,
 )
-"""Another needle for a part of the work, amid advice on a gauge: "go up a size for the patterned rounds"."""
+"""Another needle or another yarn for a part of the work: "go up a size for the patterned rounds", "the yarn is used
+double". A needle in a list ("3.5 mm for ribs") and one that gives the gauge are none."""
 _COUNT_FIRST = regex(r"\W*\d{3}\s*(?:sts|stitches)\b", re.I)
 """A count that stands in front of a gauge: no gauge has a hundred stitches."""
 

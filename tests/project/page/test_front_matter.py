@@ -132,12 +132,21 @@ def test_an_order_among_what_a_page_tells_stands_under_a_mark() -> None:
         ("If it comes out tighter (mine does!) go up a needle size for the patterned rounds and drop back down afterwards.", True),
         ("If they differ, change needle size at the division.", True),
         ("If your rows are too short, switch to a larger needle when you reach the yoke.", True),
+        ("Use the smaller needle for all ribs.", True),
+        ("Use a needle one size larger for binding off.", True),
+        ("Ribs are worked on needles two sizes smaller.", True),
+        ("Use larger needles for the stranded section to keep gauge.", True),
+        ("Start with the smaller needle.", True),
+        ("The yarn is used double.", True),
+        ("Two strands are held together for the whole hat.", True),
+        ("Carry the mohair together with the wool in the body only.", True),
+        ("3.5 mm for ribs", False),
         ("If you have too many sts per 10 cm, change to a larger needle.", False),
         ("Go up or down a needle size if your swatch differs.", False),
         ("Change the needle size if necessary to obtain the gauge.", False),
     ],
 )
-def test_another_needle_for_a_part_of_the_work_is_an_order(sentence: str, order: bool) -> None:
+def test_another_needle_or_yarn_for_a_part_of_the_work_is_an_order(sentence: str, order: bool) -> None:
     """It stands among the advice on the gauge and has to be thought of far below; a needle that gives the gauge has not."""
     assert (kind_of(sentence, "gauge") == "") is order
 
