@@ -307,15 +307,16 @@ _PARTS: Final = (
     r"|whole|throughout|ws|rs|wrong\s+side|right\s+side|(?:cast|bind)(?:ing)?[-\s](?:on|off))\b"
 )
 _OTHER: Final = (
-    r"\b(?:smaller|larger|bigger|finer|thicker|(?:an?|one|two|half\s+a)\s+(?:needle\s+)?sizes?|needles?\s+sizes?"
-    r"|strands?|doubled?)\b"
+    r"\b(?:smaller|larger|bigger|finer|thicker|(?:an?|one|two|half\s+a)\s+(?:needle\s+)?sizes?"
+    r"|needles?\s+sizes?|strands?|doubled?)\b"
 )
 _USE: Final = r"\b(?:use|take|knit|work|go(?:ing)?|chang(?:e|ing)|switch(?:ing)?|swap(?:ping)?|drop(?:ping)?|move)\b"
 _CHANGES_LATER = regex(
     rf"{_USE}[^.;]*?{_OTHER}[^.;]*?{_PARTS}|{_USE}[^.;]*?{_PARTS}[^.;]*?{_OTHER}"
     rf"|\b(?:chang(?:e|ing)|switch(?:ing)?)\s+(?:the\s+|your\s+)?needles?\b[^.;]*?{_PARTS}"
     rf"|{_PARTS}[^.;]*?\b(?:is|are)\s+(?:\w+\s+)?(?:worked|knit(?:ted)?|cast|bound)\b[^.;]*?{_OTHER}"
-    r"|\b(?:yarns?|wool|strands?)\b[^.;]*?\b(?:is|are)\s+(?:used|held|knit(?:ted)?|worked|carried)\s+(?:double|doubled|together|along)\b"
+    r"|\b(?:yarns?|wool|strands?)\b[^.;]*?\b(?:is|are)\s+(?:used|held|knit(?:ted)?|worked|carried)"
+    r"\s+(?:doubled?|together|along)\b"
     rf"|\b(?:carry|hold)\b[^.;]*?\b(?:together|along|doubled?)\b[^.;]*?{_PARTS}"
     r"|\b(?:start|begin)(?:s|ning|ing)?\b[^.;]*?\b(?:smaller|larger|bigger)\b[^.;]*?\bneedles?\b",
     re.I,
