@@ -310,7 +310,7 @@ _OTHER: Final = (
     r"\b(?:smaller|larger|bigger|finer|thicker|(?:an?|one|two|half\s+a)\s+(?:needle\s+)?sizes?"
     r"|needles?\s+sizes?|strands?|doubled?)\b"
 )
-_USE: Final = r"\b(?:use|take|knit|work|go(?:ing)?|chang(?:e|ing)|switch(?:ing)?|swap(?:ping)?|drop(?:ping)?|move)\b"
+_USE: Final = r"\b(?:use|take|knit|work|go(?:ing)?|chang(?:e|ing)|switch(?:ing)?|swap(?:ping)?|drop|move)\b"
 _CHANGES_LATER = regex(
     rf"{_USE}[^.;]*?{_OTHER}[^.;]*?{_PARTS}|{_USE}[^.;]*?{_PARTS}[^.;]*?{_OTHER}"
     rf"|\b(?:chang(?:e|ing)|switch(?:ing)?)\s+(?:the\s+|your\s+)?needles?\b[^.;]*?{_PARTS}"
@@ -321,8 +321,8 @@ _CHANGES_LATER = regex(
     r"|\b(?:start|begin)(?:s|ning|ing)?\b[^.;]*?\b(?:smaller|larger|bigger)\b[^.;]*?\bneedles?\b",
     re.I,
 )
-"""Another needle or another yarn for a part of the work: "go up a size for the patterned rounds", "the yarn is used
-double". A needle in a list ("3.5 mm for ribs") and one that gives the gauge are none."""
+"""Another needle or another yarn for a part of the work: "go up a size for the patterned rounds", "the yarn is
+used double". A needle in a list ("3.5 mm for ribs") and one that gives the gauge are none."""
 _COUNT_FIRST = regex(r"\W*\d{3}\s*(?:sts|stitches)\b", re.I)
 """A count that stands in front of a gauge: no gauge has a hundred stitches."""
 
