@@ -9,7 +9,7 @@ from stepper.craft.needles import NEEDLE_ROLES, NEEDLE_SIZES, UK_SIZES, is_same_
 from stepper.plan.state.needle_words import tell_names_crossed, tell_other_way
 from stepper.plan.state.needles import Needles, yarns_in
 from stepper.project.dialect import is_american
-from stepper.project.instructions import BreakYarn, Needle, WithYarn
+from stepper.project.instructions import BreakYarn, Needle, Remark, WithYarn
 from stepper.project.model import Fabric, Project, Section
 from stepper.project.problems import Span, nearest, one_of
 from stepper.regex import regex
@@ -79,7 +79,8 @@ def go_on_with_needle(section: Section, needles: Needles) -> None:
     """Begin a section with the needle in hand, which is told unless its first lines name one."""
     in_hand = needles.needle_mm or 0.0
     needles.fabric = fabric_on(in_hand, needles.section.fabric, needles.project)
-    if not any(isinstance(one, Needle) for line in section.lines[:2] for one in line.sentences):
+    worked = [line for line in section.lines if not all(isinstance(one, Remark) for one in line.sentences)]
+    if not any(isinstance(one, Needle) for line in worked[:2] for one in line.sentences):
         told = f"{section.name} goes on with {in_hand:g} mm needles: nothing names others here."
         needles.warn(section.place, told)
 

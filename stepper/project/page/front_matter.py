@@ -321,7 +321,7 @@ _CHANGES_LATER = regex(
     r"|\b(?:start|begin)(?:s|ning|ing)?\b[^.;]*?\b(?:smaller|larger|bigger)\b[^.;]*?\bneedles?\b",
     re.I,
 )
-"""Another needle or another yarn for a part of the work: "go up a size for the patterned rounds", "the yarn is
+"""Another needle or another yarn for a part of the work: "go up a size for the patterned rounds", "yarn is
 used double". A needle in a list ("3.5 mm for ribs") and one that gives the gauge are none."""
 _COUNT_FIRST = regex(r"\W*\d{3}\s*(?:sts|stitches)\b", re.I)
 """A count that stands in front of a gauge: no gauge has a hundred stitches."""
