@@ -95,7 +95,9 @@ _NO_KEY = regex(
     r"back|fronts?|brim|crown|cuff|hem|neck|neckband|collar|heel|foot|toe|leg|hand|thumb|band|yoke|rib"
     r"|ribbing|border|edging|"
     r"tip|note|nb|hint|important|all|every|slip|turn|make|pick|increase|decrease|then|begin|cont|hold"
-    r"|graft|divide)\.?$",
+    r"|graft|divide"
+    r"|the|an?|first|last|kept|keep(?:ing)?|th(?:is|ese|at|ose)|it|they|you|we|when|if|while|each|both|other|on|in|at|for|from"
+    r"|to|of|and|or|as|is|are|worked|knitted|purled|slipped|held|left|used)\.?$",
     re.I,
 )
 _PAIRS = regex(
@@ -227,7 +229,7 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
         return "" if is_order(_SPEAKER.sub("", sentence)) else context
     if holds_strands_together(sentence):
         return ""
-    if _means_something(sentence, context):
+    if means_something(sentence, context):
         return "abbreviations" if context != "chart" else "chart"
     if _CHANGES_LATER.search(sentence):
         return ""
@@ -258,7 +260,7 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
     return shown or ("" if _is_unnamed(sentence) else "notes of the designer")
 
 
-def _means_something(sentence: str, context: str) -> bool:
+def means_something(sentence: str, context: str) -> bool:
     """Return whether a sentence is an abbreviation and its meaning."""
     if has_row_head(sentence) or casts_on(sentence):
         return False

@@ -20,7 +20,7 @@ from stepper.project.page.abbreviation_lists import explains_short_form
 from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape
 from stepper.project.page.descriptions import describes
 from stepper.project.page.drawn.grid_charts import GridChart
-from stepper.project.page.front_matter import is_soft, kind_of, kind_under
+from stepper.project.page.front_matter import is_soft, kind_of, kind_under, means_something
 from stepper.project.page.front_pieces import front_pieces
 from stepper.project.page.headings import (
     Heading,
@@ -559,7 +559,7 @@ class Sorter:
         most, rows = self.lines.run_on(at), self.lines.rows
         for taken in range(1, most):
             row, below = rows[at + taken - 1], rows[at + taken]
-            entry = below[0].isdigit() or kind_of(below, self.context) == "abbreviations"
+            entry = below[0].isdigit() or means_something(below, self.context)
             goes_on = ";" in row and not row.endswith((";", "."))  # a running list of abbreviations
             if not entry or goes_on or is_broken_at(row) or row.endswith("="):
                 continue

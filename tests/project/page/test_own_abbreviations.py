@@ -112,3 +112,10 @@ def test_a_meaning_above_the_cast_on_needs_no_heading() -> None:
         "Next rnd: k5, C6, k to end.",
         "Next rnd: k5, inc, k to end.",
     ]
+
+
+def test_a_sentence_broken_over_rows_is_no_list() -> None:
+    """Its rows begin with words, and no short form; it would be told by nobody."""
+    page = take_apart("Wren hat\n\nABBREVIATIONS\nThe first three and the\nlast three stitches are\nkept in garter stitch\nthroughout.\n\nCast on 72 sts.\n")
+    (said,) = [piece for piece in page.pieces if piece.text.startswith("The first")]
+    assert (said.kind, said.text) == ("note", "The first three and the last three stitches are kept in garter stitch throughout.")
