@@ -73,25 +73,25 @@ def take_leading(
     return tuple(found)
 
 
-def _lead(line: Line) -> tuple[Sentence, ...]:
+def lead_of(line: Line) -> tuple[Sentence, ...]:
     """Return what a line takes up before its round: `Rnd 1: With A, …`."""
     return take_leading(line.sentences, _LEAD)
 
 
 def row_of(line: Line) -> Sentence:
     """Return the round of a line: its first sentence after what it takes up."""
-    return line.sentences[min(len(_lead(line)), len(line.sentences) - 1)]
+    return line.sentences[min(len(lead_of(line)), len(line.sentences) - 1)]
 
 
 def said_after_round(line: Line) -> tuple[Sentence, ...]:
     """Return what a numbered line says after its round and the counts right behind that."""
-    rest = line.sentences[len(_lead(line)) + 1 :]
+    rest = line.sentences[len(lead_of(line)) + 1 :]
     return rest[len(_counts_of_round(line)) :]
 
 
 def _counts_of_round(line: Line) -> tuple[PrintedCount | RowsCount, ...]:
     """Return the counts printed right behind the round of a line."""
-    return take_leading(line.sentences[len(_lead(line)) + 1 :], (PrintedCount, RowsCount))
+    return take_leading(line.sentences[len(lead_of(line)) + 1 :], (PrintedCount, RowsCount))
 
 
 def template_of(sentence: Sentence, needles: Needles) -> Template:
@@ -326,7 +326,7 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
         spread: Rounds for the numbers of lines that repeat others, by the identity of the line; filled here.
     """
     row = row_of(line)
-    for sentence in _lead(line):
+    for sentence in lead_of(line):
         work(sentence, needles)
     fabric = _names_a_fabric(row, line)
     rounds_given = isinstance(row, WorkRounds) and isinstance(row.duration, Rounds)
@@ -356,7 +356,7 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
         if not _chart_fills(line, row, needles):
             return
         template = replace(template, chart_round=_chart_number(number, line, row, needles))
-    if any(isinstance(sentence, WithYarn) for sentence in _lead(line)):
+    if any(isinstance(sentence, WithYarn) for sentence in lead_of(line)):
         template = replace(template, yarn=needles.yarn)
     if line.label:
         needles.section.named[line.label.lower()] = replace(template, side=line.side)

@@ -13,10 +13,22 @@ from stepper.plan.drafts import Template
 from stepper.plan.fabric.begun_charts import chart_parts_in
 from stepper.plan.fabric.named_patterns import NAMED
 from stepper.plan.lines.line_in_hand import begin_line
-from stepper.plan.lines.numbered_rounds import lines_by_number, row_of, side_of, template_of
+from stepper.plan.lines.numbered_rounds import lead_of, lines_by_number, row_of, said_after_round, side_of, template_of
+from stepper.plan.state.needle_and_yarn import yarn_key
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Times
-from stepper.project.instructions import Forms, Line, Phrase, PrintedCount, Repeated, WorkRounds
+from stepper.project.instructions import (
+    BreakYarn,
+    Forms,
+    Line,
+    Needle,
+    Phrase,
+    PrintedCount,
+    Repeated,
+    TurnMethod,
+    WithYarn,
+    WorkRounds,
+)
 from stepper.project.pattern_heads import (
     ANY_WIDTH,
     FRONT_ENDS,
@@ -111,14 +123,18 @@ def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
     order = lines_by_number(block, needles)
     needles.section.back, needles.section.back_line = back, back_line
     made: dict[int, Template] = {}
+    yarn = ""
     for number in sorted(order):
         line, row = order[number], row_of(order[number])
+        own = _yarn_of(line, needles)
+        yarn = own or yarn
+        _refuse_orders(line, name, needles)
         repeated = _row_repeated(number, line, row, needles)
         if repeated in made:
-            made[number] = made[repeated]
+            made[number] = replace(made[repeated], yarn=own or made[repeated].yarn)
             continue
         counts = tuple(one for one in line.sentences if isinstance(one, PrintedCount))
-        made[number] = replace(_numbered(template_of(row, needles), number), counts=counts)
+        made[number] = replace(_numbered(template_of(row, needles), number), counts=counts, yarn=yarn)
     missing = [number for number in range(1, max(order) + 1) if number not in order]
     if missing:
         needles.report(
@@ -130,6 +146,20 @@ def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
     needles.patterns[name] = tuple(
         replace(made[number], side=first if number == 1 else "") for number in sorted(made)
     )
+
+
+def _yarn_of(line: Line, needles: Needles) -> str:
+    """Return the key of the yarn in which a line works its row; empty if it names none."""
+    named = [one for one in lead_of(line) if isinstance(one, WithYarn)]
+    return (yarn_key(named[-1].yarn, named[-1].place, needles) or "") if named else ""
+
+
+def _refuse_orders(line: Line, name: str, needles: Needles) -> None:
+    """Report what a row that is kept orders besides its stitches and its yarn: each time it is worked, or once."""
+    kept = (*(one for one in lead_of(line) if not isinstance(one, WithYarn)), *said_after_round(line))
+    for order in (one for one in kept if isinstance(one, Needle | BreakYarn | WithYarn | TurnMethod)):
+        told = f"a row of {name} pattern orders more than its stitches, and nobody can tell whether each time."
+        needles.report(order.place, told, "Write it where the pattern is worked.")
 
 
 def _numbered(template: Template, number: int) -> Template:

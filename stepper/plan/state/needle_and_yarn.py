@@ -187,7 +187,7 @@ def _by_page(instruction: Needle, needles: Needles) -> float:
 
 def take_yarn(instruction: WithYarn, needles: Needles) -> None:
     """Go on with another yarn."""
-    key = _yarn_key(instruction.yarn, instruction.place, needles)
+    key = yarn_key(instruction.yarn, instruction.place, needles)
     if key is None:
         return
     needles.last.yarn_named = len(needles.drafts)
@@ -210,7 +210,7 @@ def break_yarn(instruction: BreakYarn, needles: Needles) -> None:
         return
     words, key = "break the yarn", None
     if instruction.yarn:
-        key = _yarn_key(instruction.yarn, instruction.place, needles)
+        key = yarn_key(instruction.yarn, instruction.place, needles)
         if key is None:
             return
         words = f"break {needles.project.yarns[key].name}"
@@ -236,7 +236,8 @@ def _leave_two_yarns(place: Span, needles: Needles) -> None:
         known.one_yarn_since = place.line
 
 
-def _yarn_key(name: str, place: Span, needles: Needles) -> str | None:
+def yarn_key(name: str, place: Span, needles: Needles) -> str | None:
+    """Return the key of the yarn that a line names; None, reported, if the file has no such yarn."""
     keys = {key.lower(): key for key in needles.project.yarns}
     key = keys.get(name.lower())
     if key is None:

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.plan.model import flatten
 from tests.plan.fabric.test_established import knit, told
 from tests.plan.test_compile import faults
 from tests.project.samples import project
+from tests.tables import each_row
 
 TRELLIS = (
     "Cast on 25 sts. Work flat.\nTrellis pattern (multiple of 6 + 1):\nRow 1 (RS): *K1, p5; rep from * to last st, k1.\n"
@@ -163,3 +165,37 @@ def test_a_pattern_of_one_row_may_be_told_with_its_name() -> None:
 def test_a_rib_told_on_the_needles_is_worked() -> None:
     """"Rib: k2, p2" behind the cast-on is the first round of the cuff."""
     assert len(knit("Cast on 24 sts.\nJoin in the round.\nRib: *K2, p2; rep from * to end.").rounds) == 2
+
+
+SHINGLE = "Shingle stitch (multiple of 2):\nRnd 1: With A, knit.\nRnd 2: Purl.\nRnd 3: With MC, *k1, p1; rep from *.\nRnd 4: Knit.\n"
+ROUND = "With MC, cast on 12 sts. Join in the round.\nKnit 1 rnd.\n"
+
+
+@each_row(
+    "called, yarns",
+    [
+        ("Work rnds 1-4 of shingle stitch.", "AAMM"),
+        ("Work rnds 2-3 of shingle stitch.", "AM"),
+        ("Work 6 rnds in shingle stitch.", "AAMMAA"),
+        ("Work rnds 1-4 of shingle stitch twice.", "AAMMAAMM"),
+        ("Work rnd 2 of shingle stitch.\nKnit 1 rnd.\nWith MC, knit 1 rnd.", "AAM"),
+    ],
+)
+def test_rows_of_a_pattern_keep_the_yarns_they_name(called: str, yarns: str) -> None:
+    """Stripes knitted in one colour would look right in every count: a row without a yarn goes on in that before it."""
+    rounds = knit(f"{SHINGLE}{ROUND}{called}").rounds[2:]
+    assert [{run.yarn for run in flatten(one.phrase)} for one in rounds] == [{"MC" if yarn == "M" else yarn} for yarn in yarns]
+
+
+@each_row("row", ["Purl. Change to 4 mm needles.", "With 4 mm needles, purl.", "Break A. Purl.", "Purl. Break A.", "With A, purl. With MC, knit 1 rnd."])
+def test_what_a_row_of_a_pattern_orders_besides_is_refused(row: str) -> None:
+    """Whether a needle changes each time that the row is worked, its words do not say."""
+    work = f"{SHINGLE.replace('Rnd 4: Knit.', f'Rnd 4: {row}')}{ROUND}Work rnds 1-4 of shingle stitch."
+    assert faults(project(work, sizes="S", size="S"))
+
+
+def test_a_row_in_another_yarn_is_worked_over_no_part_of_a_row() -> None:
+    """Its stitches alone would be in that yarn, and the rest of the row is not."""
+    work = f"{SHINGLE.replace('stitch (multiple of 2)', 'panel (4 sts)')}{ROUND}Next rnd: K4, work row {{}} of shingle panel, k4."
+    assert faults(project(work.format(1), sizes="S", size="S"))
+    assert told(knit(work.format(3)), 2) == ["k4, (k1, p1) twice, k4"]
