@@ -55,6 +55,8 @@ class Course:
     """The size in force: place in the list of sizes, from 0."""
     to_come: list[tuple[AsPart, Section]] = field(default_factory=list)
     """Second pieces of the section in hand, worked after its last line."""
+    ended: list[tuple[AsPart, int]] = field(default_factory=list)
+    """Of the section in hand, where a line makes the second of a piece that is off the needles: rows so far."""
     alone: AloneIn
     """Returns what each line comes to in a size alone, as the pattern prints it."""
     begun_in: dict[str, int] = field(default_factory=dict)
@@ -73,6 +75,7 @@ class Course:
         for section in self.needles.project.sections:
             self._begin(section, section.name)
             self._work(section, section.lines)
+            self._refuse_more_behind_second(section)
             keep_section_rows(self.needles)
             if section is not sections_of_piece(section, self.needles.project.sections)[-1]:
                 continue  # the second piece comes behind all sections of the first
@@ -80,6 +83,16 @@ class Course:
                 piece = sections_of_piece(source, self.needles.project.sections)
                 self._made_again(instruction, piece, section)
             self.to_come = []
+
+    def _refuse_more_behind_second(self, section: Section) -> None:
+        """Report rows behind a line that makes the second of a finished piece: nobody can tell whose they are."""
+        needles = self.needles
+        for instruction, rows in self.ended:
+            if len(needles.drafts) > rows:
+                told = f"rows are worked behind the line that makes the second of the {section.name}."
+                hint = f"Give line {needles.drafts[rows].line} and those behind it a section of their own."
+                needles.report(instruction.place, f"{told} They may be of both, or of neither.", hint)
+        self.ended = []
 
     def _tell_what_is_left(self) -> None:
         """Tell with the last round what is said behind it and no later round is there to say: making up."""
@@ -195,8 +208,11 @@ class Course:
                 self._work(section, lines)
         elif parts == (section,):
             self.to_come.append((instruction, section))  # "Make 2." may stand before its lines
+            if not needles.count and len(needles.drafts) > needles.section.start:
+                self.ended.append((instruction, len(needles.drafts)))
         elif section in parts:
             self._made_again(instruction, parts, section)
+            self.ended.append((instruction, len(needles.drafts)))
         else:
             self._again(instruction, parts_meant(instruction, parts, needles, ending))
 

@@ -10,6 +10,7 @@ from stepper.project.reader import read_project
 from tests.plan.lines.again.test_another_part import counts, knit, refused
 from tests.plan.test_compile import plan_of
 from tests.project.samples import project
+from tests.tables import each_row
 
 SLEEVE = ("== sleeve", "CO 8 sts. Work flat.", "Knit 2 rows.", "Bind off.")
 
@@ -61,6 +62,16 @@ def test_the_second_sock_is_the_whole_garment_again() -> None:
 def test_a_piece_still_on_the_needles_cannot_be_made_again() -> None:
     """Its stitches would be cast on beside."""
     assert "on the needles where the second sleeve begins" in refused(*SLEEVE[:-1], "Make 2.")
+
+
+@each_row("behind", ["Pick up and knit 9 sts.", "CO 9 sts."])
+def test_rows_behind_a_finished_piece_that_is_made_again_are_refused(behind: str) -> None:
+    """A band printed below the second sleeve would be knitted with each: nothing says whose it is."""
+    sock = ("== toe", "CO 16 sts. Join in the round.", "Knit 1 round.", "== leg", "Knit 2 rounds.", "Bind off.")
+    for lines in ((*SLEEVE, "Second sleeve the same."), (*SLEEVE, "Make 2."), (*sock, "Make second sock the same.")):
+        assert "rows are worked behind the line that makes the second" in refused(*lines, behind, "Knit 3 rows.", "Bind off.")
+        assert knit(*lines, "Weave in ends.", "== band", behind, "Knit 3 rows.", "Bind off.").rounds
+    assert knit("== sleeves", "Make 2.", *SLEEVE[1:]).rounds
 
 
 def test_a_second_piece_begins_in_the_size_the_first_began_in() -> None:

@@ -11,14 +11,14 @@ from stepper.records import dataclass
 from stepper.regex import regex
 
 _PART = regex(
-    r"\b(?:body|sleeves?|yoke|neck(?:band|line)?|collar|cuffs?|brim|crown|hat|band|thumbs?|hands?|palm"
+    r"\b(?:body|sleeves?|yoke|neck(?:band|line)?|collar|cuffs?|brim|crown|hat|bands?|thumbs?|hands?|palm"
     r"|fingers?|arms?|ears?|head|tail|wings?|muzzle|beak|paws?|flippers?|soles?|mittens|mitts|socks|helmet"
     r"|muffler|wristlets?|bonnet|flower|petals?|lid|"
-    r"heel(?:\s+flap)?|foot|feet|toes?|legs?|gusset|back|fronts?|hem|edg(?:es?|ings?)|border|rib(?:bing)?|"
+    r"heel(?:\s+flap)?|foot|feet|toes?|legs?|gusset|back|fronts?|hem|edg(?:es?|ings?)|borders?|rib(?:bing)?|"
     r"button\s*bands?|buttonhole\s+band|hood|pockets?|shoulders?|raglan|cowl|shawl|scarf|mitten|mitt|sock|"
-    r"skirt|waist|bodice|armholes?|underarms?|tip|straps?|welt|centre|center|finishing|assembly|making\s+up|"
-    r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|section|panel|flap|placket|trim|ruffle|directions"
-    r"|instructions|pattern|set-?up|cast-?on|gussets|steek|frill|(?:arm|wrist)bands?|(?:working\s+)?method|to\s+complete|sewing\s+up|(?:i-?cord|picot|stretchy|elastic)\s+bind[\s-]?off|bind-?off|tab|lace|main)\b",
+    r"skirt|waist|bodice|armholes?|underarms?|tip|straps?|welts?|centre|center|finishing|assembly|making\s+up|"
+    r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|section|panel|flap|plackets?|trim|ruffle|directions"
+    r"|instructions|pattern|set-?up|cast-?on|gussets|steek|frills?|(?:arm|wrist)bands?|(?:working\s+)?method|to\s+complete|sewing\s+up|(?:i-?cord|picot|stretchy|elastic)\s+bind[\s-]?off|bind-?off|tab|lace|main)\b",
     re.I,
 )
 """Words that name a part of a garment, or the beginning of its instructions."""

@@ -10,6 +10,8 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.plan.drafts import DraftRound
+from stepper.plan.model import runs_written
 from stepper.plan.state.measuring_places import last_shaped, stretch_named
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import UntilCount
@@ -32,7 +34,8 @@ def shaping_of(
 
     Returns:
         The section they are of, the lines from the first on, and the rows; None, and reported, if it is not
-        known where it begins, if it begins within a line, or if it is of two edges and this piece has one.
+        known where it begins, if it begins within a line, if it is of two edges and this piece has one, or
+        if stitches were bound off at an edge here as it does first.
     """
     names = {part.name: part for part in parts}
     own = [at for at, draft in enumerate(needles.drafts) if draft.section in names]
@@ -46,6 +49,9 @@ def shaping_of(
     halves = bool(_HALF.search(needles.section.name)), bool(_HALF.search(first.section))
     if halves[0] != halves[1] or needles.held:
         _refused(f"the {instruction.part} has other edges than this piece", instruction, needles)
+        return None
+    if _begins_bound_off(first) and any(map(_begins_bound_off, needles.drafts[needles.section.start :])):
+        _refused("it begins with a bind-off, and this piece has its own already", instruction, needles)
         return None
     source = names[first.section]
     at = next((at for at, line in enumerate(source.lines) if line.place.line == first.line), None)
@@ -66,6 +72,11 @@ def shaping_of(
     told = f"line {first.line} to the last row of line {needles.drafts[last].line} that shapes it."
     needles.warn(instruction.place, f"{instruction.shaped} as for the {instruction.part}: {told}")
     return source, source.lines[at:], last + 1 - stretch[0]
+
+
+def _begins_bound_off(draft: DraftRound) -> bool:
+    """Return whether a row binds off at its beginning, and is not the end of the piece."""
+    return bool(draft.after) and runs_written(draft.phrase)[0].stitch == "bo"
 
 
 def _refused(why: str, instruction: AsPart, needles: Needles) -> None:

@@ -50,3 +50,11 @@ def test_what_is_not_that_of_the_other_part_is_refused(name: str, line: str, tol
     found, said = rows_of(line, name=name)
     assert found == []
     assert told in said
+
+
+@pytest.mark.parametrize("done", ["Bind off 3 sts at beg of next 2 rows.", "Bind off 3 sts at beg of next 2 rows. 34 sts.\nWork 2 rows.", "Bind off 2 sts, k to end.\nBind off 2 sts, p to end."])
+def test_bind_offs_that_are_worked_here_already_are_not_worked_again(done: str) -> None:
+    """The decreases that follow would hide it: they go on until the count is right."""
+    back = [*BACK[:4], "Dec 1 st at each end of next and every alt row until 28 sts rem.", *BACK[5:]]
+    text = text_of([*back, "== front", "CO 40 sts. Work flat.", "Work 2 rows in st st.", *done.split("\n"), "Shape armholes as for back."], 1, "cm")[0]
+    assert "this piece has its own already" in " ".join(problem.message for problem in worked(text, 1)[1])
