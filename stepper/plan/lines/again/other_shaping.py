@@ -76,7 +76,8 @@ def shaping_of(
 
 def _begins_bound_off(draft: DraftRound) -> bool:
     """Return whether a row binds off at its beginning, and is not the end of the piece."""
-    return bool(draft.after) and runs_written(draft.phrase)[0].stitch == "bo"
+    first = next(runs_written(draft.phrase), None)
+    return bool(draft.after) and first is not None and first.stitch == "bo"
 
 
 def _refused(why: str, instruction: AsPart, needles: Needles) -> None:
