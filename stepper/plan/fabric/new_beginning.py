@@ -171,6 +171,22 @@ def split_at_beginning(instruction: Phrase, needles: Needles) -> tuple[Phrase | 
     return replace(instruction, elements=tuple(elements)), further
 
 
+def refuse_beginning_within(instruction: Phrase, needles: Needles) -> bool:
+    """Report a row that marks the beginning of the round between its stitches; return whether it does.
+
+    "CO 4, pm for BOR, CO 4": the row ends four stitches behind the marker, and the rounds would begin there.
+    """
+    stitches = [at for at, one in enumerate(instruction.elements) if not isinstance(one, Mark)]
+    for at, mark in enumerate(instruction.elements):
+        marks = isinstance(mark, Mark) and mark.stitch == "pm" and begins_round(mark.name)
+        if marks and isinstance(mark, Mark) and stitches and stitches[0] < at < stitches[-1]:
+            told = "the round is marked to begin here, and the row goes on behind the marker."
+            hint = 'Place a plain marker, and say in a line of its own how it goes on there: "K20 to the new beginning".'
+            needles.miss(mark.place, told, hint)
+            return True
+    return False
+
+
 def _past_the_end(instruction: Phrase, needles: Needles) -> tuple[Phrase, BeginFurther] | None:
     """Take a round that closes a heel apart from the heel stitches that it knits once more behind its end.
 

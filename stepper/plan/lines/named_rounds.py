@@ -113,7 +113,10 @@ def is_only_defined(name: str, written: Line, section: Section, needles: Needles
                     if between:
                         _count_in_all(name, written, line, needles)
                         return False
-                    return _all_told(name, written, line, needles)
+                    called_only = _all_told(name, written, line, needles)
+                    if called_only:
+                        _tell_not_at_once(name, written, line, needles)
+                    return called_only
     return False
 
 
@@ -144,6 +147,16 @@ def _all_told(name: str, written: Line, line: Line, needles: Needles) -> bool:
     """Return whether "work … times" counts every time; note that the words have another reading."""
     first, second = "so often in all", "so often after the once where it is written out"
     return not _is_second(f"work {name} … times", first, second, written, line, needles, quiet=True)
+
+
+def _tell_not_at_once(name: str, written: Line, line: Line, needles: Needles) -> None:
+    """Tell on which round a shaping first falls that may have been meant for where it is written out, too.
+
+    "Knit 8 rnds. Dec rnd: …. Work dec rnd every 11th rnd a total of 10 times" ends with the same count if its
+    first is the ninth round.
+    """
+    told = f"{name} is worked first where line {line.place.line} says, and not where it is written out."
+    needles.warn(written.place, f'{told} Write "repeat" there if it is worked here, too.')
 
 
 def _is_second(

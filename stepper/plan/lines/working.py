@@ -27,7 +27,13 @@ from stepper.plan.fabric.named_patterns import (
     take_as_pattern,
     take_rows_as_pattern,
 )
-from stepper.plan.fabric.new_beginning import begin_further, check_beginning, split_at_beginning, stop_short
+from stepper.plan.fabric.new_beginning import (
+    begin_further,
+    check_beginning,
+    refuse_beginning_within,
+    split_at_beginning,
+    stop_short,
+)
 from stepper.plan.lines.again.repeated_rounds import (
     are_same_rounds,
     check_rounds,
@@ -187,6 +193,8 @@ def _(instruction: Phrase, needles: Needles) -> None:
     if further is not None:
         for part in further:
             work(part, needles)
+        return
+    if refuse_beginning_within(instruction, needles):
         return
     template = Template(instruction.elements, instruction.place, side=needles.line.side)
     if needles.count == 0 and not needles.counting.lost and not _brings_stitches(instruction.elements):

@@ -7,6 +7,7 @@ import pytest
 from tests.invariants import broken_invariants
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
+from tests.tables import each_row
 
 HEAD = "Cast on 40 sts.\nJoin in the round.\n"
 
@@ -65,3 +66,23 @@ def test_the_stitches_to_a_new_beginning_are_told_behind_the_round_and_not_befor
 def test_behind_a_cast_on_there_is_no_round_whose_beginning_could_move() -> None:
     """The nine stitches would be the only ones of their round, and the plan would count on a whole one."""
     assert "no round was worked before this" in faults(project(f"{HEAD}K9, pm for new beg of rnd.\nKnit 3 rounds.\nBind off."))
+
+
+@each_row(
+    ("row", "refused"),
+    [
+        ("K38, hold 2 sts, CO 3 sts, pm for BOR, CO 3 sts.", True),
+        ("K8, pm for beginning of round, k to end.", True),
+        ("K8, CO 2 sts, place marker for BOR, CO 2 sts, k32.", True),
+        ("Pm for BOR, k20, pm, k20.", False),
+        ("K20, pm, k20, pm for BOR.", False),
+        ("K38, hold 2 sts, CO 3 sts, pm, CO 3 sts.", False),
+    ],
+)
+def test_a_beginning_marked_within_a_row_is_refused(row: str, refused: bool) -> None:
+    """Half the stitches cast on at an underarm lie behind the marker: rounds that begin behind them begin too late."""
+    work = project(f"{HEAD}Knit 3 rounds.\n{row}\nKnit 2 rounds.")
+    if refused:
+        assert "marked to begin here" in faults(work)
+    else:
+        assert len(plan_of(work).rounds) == 7

@@ -34,6 +34,15 @@ def test_a_call_that_may_be_the_round_itself_is_told() -> None:
     assert "work dec rnd" in plan.warnings[0].text
 
 
+def test_a_round_that_is_not_worked_where_it_is_written_out_is_told() -> None:
+    """Ten in all end with the same count whether the first is the ninth round or the nineteenth."""
+    words = f"{HEAD}Knit 8 rounds.\nDec round: K1, k2tog, k to last 3 sts, ssk, k1.\n{{}} dec round every 11th round a total of 3 times."
+    for verb, first, told in (("Work", 19, True), ("Rep", 9, False)):
+        plan = plan_of(project(words.format(verb)))
+        assert next(each.index for each in plan.rounds if each.shaping) == first
+        assert any("not where it is written out" in each.text for each in plan.warnings) is told
+
+
 def test_a_count_printed_with_a_round_that_is_called_later_is_checked() -> None:
     """Written out first and worked at intervals, what it loses and leaves is checked where it is worked."""
     words = f"{HEAD}Dec rnd: K1, k2tog, k to last 3 sts, ssk, k1. {{}}\nWork dec rnd every 4th round 2 times. 36 sts."
