@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 
 from stepper.project.grammar import abbreviations
+from stepper.project.rewording.remarks.chart_reading import reads_otherwise
 from stepper.regex import regex
 
 LONGEST = 800
@@ -238,7 +239,7 @@ def holds_instruction(sentence: str) -> bool:
         *(_ALONE, _WORKED, _SAID, _REPEATED, _COUNTED, _LASTING, _EVERY, _STITCHES),
         *(_STANDING, _RULED, _STRANDS),
     )
-    return bool(begins) or any(sign.search(sentence) for sign in signs)
+    return bool(begins) or any(sign.search(sentence) for sign in signs) or reads_otherwise(sentence)
 
 
 def holds_strands_together(sentence: str) -> bool:

@@ -21,12 +21,24 @@ _EACH: Final = r"(?:(?:on|in)\s+(?:every|each|all)\s+(?:rounds?|rnds?))"
 _OFTEN: Final = rf"(?:work|knit|repeat)(?:ing)?\s+(?:the\s+)?(?:{_L}[-\s]*(?:sts?|stitch(?:es)?)(?:\s+(?:repeat|pattern))?|repeat)\s+(?:{_L}\s*times|twice)(?:\s+(?:around|across|(?:in|on)\s+(?:each|every|the)\s+(?:round|rnd)))?"
 _READING: Final = regex(rf"{_READ}(?:\s*,?\s*(?:and\s+)?(?:{_WAY}|{_EACH}))+(?:\s*,?\s*(?:and\s+)?{_OFTEN})?", re.I)
 
-_OTHER_WAY: Final = regex(r"^(?!.*\b(?:rs|ws|right[-\s]side|wrong[-\s]side|odd|even|knit|purl)\b).*\bread\b[^.]*\b(?:left\s+to\s+(?:the\s+)?right|(?:the\s+)?top\s+(?:down\w*|to\s+(?:the\s+)?bottom))\b", re.I)
-"""A chart that is read otherwise in all its rounds."""
+_BY_TURNS: Final = r"(?!.*\b(?:rs|ws|right[-\s]side|wrong[-\s]side|odd|even|(?:knit|purl)\s+(?:rows?|side)|left[-\s]hand(?:ed|ers?))\b)"
+"""A direction for some rows, or for some knitters, is that of a chart read by turns."""
+_SHOWN: Final = r"(?:(?:is|are|be)\s+(?:always\s+|all\s+)?)?(?:reads?|begins?|starts?|worked|followed|runs?|written)"
+_FROM_LEFT: Final = r"(?:left\s+to\s+(?:the\s+)?right|(?:the\s+|its\s+)?(?:upper|top)\s+left|(?:the\s+)?top\s+(?:down\w*|to\s+(?:the\s+)?bottom)|(?:at|from)\s+the\s+top\b)"
+_WRITTEN: Final = r"(?:lines?|written\s+(?:rows?|rnds?|rounds?|instructions?)|(?:colou?r\s+)?(?:rows?|rounds?|rnds?)\s+(?:is|are)\s+(?:given|written)|text|tables?|lists?|letters|(?:colou?r\s+)?sequences?)"
+_OTHER_WAY: Final = regex(
+    rf"^{_BY_TURNS}(?=.*\b(?:charts?|grids?|reads?)\b).*\b{_SHOWN}\b[^.]*\b{_FROM_LEFT}\b"
+    rf"|^{_BY_TURNS}(?!.*\bcharts?\b(?!\s*\.?$))(?=.*\b{_SHOWN}\b).*\b{_WRITTEN}\b[^.]*\bright\s+to\s+(?:the\s+)?left\b",
+    re.I,
+)
+"""A chart that is read otherwise in all its rounds, or printed words that are not read as they stand."""
 
 
 def reads_otherwise(sentence: str) -> bool:
-    """Return whether a sentence says that a chart is read from the left, or from the top down."""
+    """Return whether a sentence says that a chart is read from the left or the top, or a line from its end.
+
+    The program works a line in the order of its words: one "read from right to left" would come out mirrored.
+    """
     return _OTHER_WAY.search(sentence) is not None
 
 
