@@ -56,7 +56,7 @@ class Course:
     to_come: list[tuple[AsPart, Section]] = field(default_factory=list)
     """Second pieces of the section in hand, worked after its last line."""
     ended: list[tuple[AsPart, int]] = field(default_factory=list)
-    """Of the section in hand, where a line makes the second of a piece that is off the needles: rows so far."""
+    """Lines that make the second of a piece of this section that is off the needles, and the rows so far."""
     alone: AloneIn
     """Returns what each line comes to in a size alone, as the pattern prints it."""
     begun_in: dict[str, int] = field(default_factory=dict)
@@ -85,7 +85,7 @@ class Course:
             self.to_come = []
 
     def _refuse_more_behind_second(self, section: Section) -> None:
-        """Report rows behind a line that makes the second of a finished piece: nobody can tell whose they are."""
+        """Report rows behind a line that makes the second of a finished piece: whose they are is not known."""
         needles = self.needles
         for instruction, rows in self.ended:
             if len(needles.drafts) > rows:

@@ -181,7 +181,7 @@ def refuse_beginning_within(instruction: Phrase, needles: Needles) -> bool:
         marks = isinstance(mark, Mark) and mark.stitch == "pm" and begins_round(mark.name)
         if marks and isinstance(mark, Mark) and stitches and stitches[0] < at < stitches[-1]:
             told = "the round is marked to begin here, and the row goes on behind the marker."
-            hint = 'Place a plain marker, and say in a line of its own how it goes on there: "K20 to the new beginning".'
+            hint = 'Place a plain marker, and say in a line of its own: "K20 to the new beginning".'
             needles.miss(mark.place, told, hint)
             return True
     return False

@@ -13,7 +13,14 @@ from stepper.plan.drafts import Template
 from stepper.plan.fabric.begun_charts import chart_parts_in
 from stepper.plan.fabric.named_patterns import NAMED
 from stepper.plan.lines.line_in_hand import begin_line
-from stepper.plan.lines.numbered_rounds import lead_of, lines_by_number, row_of, said_after_round, side_of, template_of
+from stepper.plan.lines.numbered_rounds import (
+    lead_of,
+    lines_by_number,
+    row_of,
+    said_after_round,
+    side_of,
+    template_of,
+)
 from stepper.plan.state.needle_and_yarn import yarn_key
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Times
@@ -155,10 +162,10 @@ def _yarn_of(line: Line, needles: Needles) -> str:
 
 
 def _refuse_orders(line: Line, name: str, needles: Needles) -> None:
-    """Report what a row that is kept orders besides its stitches and its yarn: each time it is worked, or once."""
+    """Report what a row that is kept orders besides its stitches and its yarn: each time, or once."""
     kept = (*(one for one in lead_of(line) if not isinstance(one, WithYarn)), *said_after_round(line))
     for order in (one for one in kept if isinstance(one, Needle | BreakYarn | WithYarn | TurnMethod)):
-        told = f"a row of {name} pattern orders more than its stitches, and nobody can tell whether each time."
+        told = f"a row of {name} pattern orders more than its stitches; whether each time, is not known."
         needles.report(order.place, told, "Write it where the pattern is worked.")
 
 
