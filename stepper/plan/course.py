@@ -85,7 +85,7 @@ class Course:
             self.to_come = []
 
     def _refuse_more_behind_second(self, section: Section) -> None:
-        """Report rows behind a line that makes the second of a finished piece: whose they are is not known."""
+        """Report rows behind a line that makes the second of a finished piece: whose they are is open."""
         needles = self.needles
         for instruction, rows in self.ended:
             if len(needles.drafts) > rows:

@@ -104,7 +104,7 @@ def _panel(part: ChartPart, room: int, needles: Needles) -> ChartRound:
         told = f"row {number} of {part.name} is in your own words, and worked over whole rows only."
         raise MisfitError(part.place, told, "Write that row out, or this one in own words too.")
     if row.yarn not in ("", needles.yarn):
-        told = f"row {number} of {part.name} is in {row.yarn}, and the row around it goes on in {needles.yarn}."
+        told = f"row {number} of {part.name} is in {row.yarn}, and that around it goes on in {needles.yarn}."
         raise MisfitError(part.place, told, "Write that row out, with the yarn of each stitch.")
     try:
         made = work_phrase(row.elements, count=room, size=needles.size, yarn=needles.yarn, place=part.place)
