@@ -158,6 +158,13 @@ def test_a_long_row_of_stitches_is_told_at_once() -> None:
         "Wraps are not picked up.",
         "Edge stitches are not counted.",
         "Double yarn overs count as two.",
+        "Always slip the first stitch purlwise.",
+        "Keep the edge stitch in garter throughout.",
+        "The yarn is held double throughout.",
+        "Two strands of yarn are used together throughout.",
+        "Even-numbered rounds, not given, are knitted.",
+        "Wrong side rows are not shown on the chart and are purled.",
+        "Rounds without a number are knitted.",
     ],
 )
 def test_a_rule_for_all_that_follows_orders_something(told: str) -> None:
@@ -184,6 +191,9 @@ def test_a_rule_for_all_that_follows_orders_something(told: str) -> None:
         "Use a smaller needle if you knit loosely.",
         "Colours are stranded throughout.",
         "Increases are worked on both sides of the raglan lines.",
+        "The wool holds its stitches throughout many washes.",
+        "The border stitches look best in garter stitch.",
+        "Rows not shown in the photo are lovely, too.",
     ],
 )
 def test_what_only_describes_the_garment_orders_nothing(told: str) -> None:
