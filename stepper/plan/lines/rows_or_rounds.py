@@ -14,7 +14,7 @@ from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Join, Line, Phrase, WorkRounds
-from stepper.project.model import Section
+from stepper.project.model import Project, Section
 from stepper.project.stitchwork import Across, PickUp, Work
 from stepper.regex import regex
 
@@ -75,8 +75,11 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     follow = [_words(text) for text in after]
     rounds_follow = any(rounds for _, rounds in follow)
     # Stitches are picked up with the right side facing for a neckband in the round as for a band in rows.
-    here, _ = _words(_FACING.sub("", line.text) if rounds_follow else line.text)
+    picked = "pu" in drafts[-1].codes
+    here, _ = _words(_FACING.sub("", line.text) if rounds_follow or picked else line.text)
     here = here or (says_neither(line) and not rounds_follow)
+    if not here and not any(rows or rounds for rows, rounds in follow) and picked:
+        here = _lies_open(section, needles)
     if here or (not rounds_follow and any(rows for rows, _ in follow)):
         needles.free = True
         purled_first = _PURL_FIRST.search(line.text) and after and _RIGHT_NEXT.search(after[0])
@@ -84,6 +87,50 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     elif not rounds_follow and _held_in_rows(needles):
         told = "these stitches went on hold in rows, and no line here says whether rows or rounds go on"
         needles.warn(line.place, f'{told}: rounds are taken. Write "Work flat" where the work is turned.')
+
+
+def _lies_open(section: Section, needles: Needles) -> bool:
+    """Return whether stitches picked up lie along an edge that has two ends; what is in doubt is told."""
+    begun = needles.drafts[-1]
+    text = next((other.text for other in section.lines if other.place.line == begun.line), "")
+    words = f"{section.name} {text}"
+    if _BAND.search(words):
+        return True
+    ring = _RING.search(words) is not None
+    if not ring and (_OPEN_EDGE.search(words) or _ONE_FRONT.search(words)):
+        return True
+    rounds = any(draft.before and not draft.flat for draft in needles.drafts)
+    if ring and rounds and not (_NECK.search(words) and _opens(needles.project)):
+        return False
+    taken = "rows" if ring else "rounds"
+    told = f"no line says whether rows or rounds go on behind the stitches picked up: {taken} are taken."
+    needles.warn(needles.here, f'{told} Write "Work flat" or "Join in the round".')
+    return ring
+
+
+def _opens(project: Project) -> bool:
+    """Return whether a page speaks of what only a garment that opens in front has."""
+    names = (section.name for section in project.sections)
+    return any(map(_OPENS.search, (*names, *(line.text for line in project.lines))))
+
+
+_BAND = regex(r"\b(?:button(?:hole)?\s*bands?|front\s+bands?|plackets?|lapels?)\b", re.I)
+"""What a garment that opens has along its fronts."""
+_OPENS = regex(rf"{_BAND.pattern}|\b(?:cardigan|jacket|button(?:hole)?s?|zip(?:per)?|steek)\b", re.I)
+_NECK = regex(r"\b(?:neck(?:band|line)?|collar|hood)\b", re.I)
+_RING = regex(
+    rf"{_NECK.pattern}|\b(?:arm(?:holes?|bands?)|sleeves?|cuffs?|thumbs?|fingers?|heels?|gussets?|legs?|foot|instep|toes?"
+    r"|underarms?|hat|crown|brim|waist|hem)\b",
+    re.I,
+)
+"""Places that are knitted around in a garment that is, where no line speaks of rows. Source: common practice."""
+_OPEN_EDGE = regex(
+    r"\b(?:(?:front|side|long|short|straight|top|bottom|lower|upper|bound[-\s]off|cast[-\s]on)\s+edges?"
+    r"|selvedges?|(?:one|each|this|other)\s+side|pocket)\b",
+    re.I,
+)
+_ONE_FRONT = regex(r"^(?!.*\bright\b.*\bleft\b)(?!.*\bleft\b.*\bright\b).*\b(?:left|right)\s+front\b", re.I)
+"""One front of a garment, and not the other."""
 
 
 def _held_in_rows(needles: Needles) -> bool:

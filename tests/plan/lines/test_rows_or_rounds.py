@@ -7,9 +7,13 @@ from dataclasses import replace
 import pytest
 
 from stepper.plan.compile import compile_plan
+from stepper.project.model import Project
 from stepper.project.reader import read_project
+from tests.plan.stretches import Stretch
 from tests.plan.test_compile import faults, plan_of
+from tests.plan.test_stretches import file_of
 from tests.project.samples import project
+from tests.tables import each_row
 
 
 @pytest.mark.parametrize(
@@ -153,3 +157,38 @@ def test_rounds_where_rows_go_on_are_refused(before: str, told: str) -> None:
     read = read_project(project(f"{before}Knit 6 rounds.\nBind off.")).project
     assert read is not None
     assert any(told in each.message for each in compile_plan(read).problems)
+
+
+RING = "== body\nCO 20 sts. Join in the round.\nKnit 2 rnds.\nBind off.\n"
+PIECES = "== body\nCO 20 sts. Work flat.\nKnit 2 rows.\nBind off.\n"
+PICK = "With RS facing, pick up and knit"
+
+
+@each_row(
+    ("before", "band", "flat", "told"),
+    [
+        (RING, f"== neckband\n{PICK} 34 sts around neck. 34 sts.", False, False),
+        (RING, f"== neckband\n{PICK} 4 sts along left saddle, 6 down left front, 14 along front neck, 10 up right front. 34 sts.", False, False),
+        (RING, f"== armhole bands\n{PICK} 17 sts up front edge and 17 sts down back edge. 34 sts.", False, False),
+        (RING, "== collar\nPick up and knit 34 sts.", False, False),
+        (RING, f"== button band\n{PICK} 34 sts along left front.", True, False),
+        (RING, "== bands\nPick up and knit 34 sts along left front.", True, False),
+        (RING, f"== neckband\n{PICK} 34 sts around neck.\nKnit to end.\nBind off.\n== button band\nPick up and knit 34 sts.", True, True),
+        (PIECES, f"== neckband\n{PICK} 34 sts around neck. 34 sts.", True, True),
+        (PIECES, "== border\nPick up and knit 34 sts along long edge.", True, False),
+        (PIECES, "== border\nPick up and knit 34 sts.", False, True),
+    ],
+)
+def test_an_edge_with_two_ends_is_worked_in_rows(before: str, band: str, flat: bool, told: bool) -> None:
+    """The side that faces says nothing of it: stitches are picked up so for a ring and for a band. Source: common practice."""
+    lines = f"{before}{band}\nWork in k1, p1 rib for 1 cm.\nBind off."
+    made = compile_plan(_read(file_of(Stretch(before="", lines=lines, means=""), lines)))
+    assert made.plan is not None
+    assert made.plan.rounds[-2].flat is flat
+    assert any("rows or rounds go on behind" in one.text for one in made.plan.warnings) is told
+
+
+def _read(text: str) -> Project:
+    found = read_project(text).project
+    assert found is not None
+    return found
