@@ -24,8 +24,9 @@ from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.working import work
 from stepper.plan.lines.wrong_side import tell_wrong_side
-from stepper.plan.model import other_side
+from stepper.plan.model import flatten, other_side
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.abbreviate import yarns_of
 from stepper.project.duration import Rounds
 from stepper.project.instructions import (
     AtIntervals,
@@ -147,6 +148,7 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
         needles.section.rows_are_rounds = not any(line.side for line in block)
     begin = len(needles.drafts)
     spread: dict[int, tuple[Template, ...]] = {}
+    leads = any(isinstance(one, WithYarn) for line in order.values() for one in lead_of(line))
     label = block[0].label
     for number in sorted(order):
         line = order[number]
@@ -165,6 +167,8 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
         _establish_so_far(number, line, order, begin, needles)
         last = number == max(line.numbers, default=number)
         _work_number(number, line, needles, spread)
+        if leads:
+            _keep_yarns([each for each in sorted(order) if each <= number], begin, needles)
         _check_counts(line, needles, last=last)
     missing = [number for number in range(min(order), max(order)) if number not in order]
     if missing:
@@ -361,6 +365,27 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
     if line.label:
         needles.section.named[line.label.lower()] = replace(template, side=line.side)
     _work_written(number, line, template, needles)
+
+
+def _keep_yarns(numbers: list[int], begin: int, needles: Needles) -> None:
+    """Keep in which yarn each of the numbered rounds was worked, if they are of several: they come so again.
+
+    Args:
+        numbers: Those worked so far, in their order.
+        begin: Index of the first draft of them.
+        needles: The knitting in hand, after them.
+    """
+    drafts = needles.drafts[begin:]
+    own = [yarns_of(flatten(draft.phrase)) for draft in drafts]
+    several = len({yarns for yarns in own if len(yarns) == 1}) > 1
+    if len(drafts) != len(numbers) or needles.stripes is not None or not several:
+        return
+    numbered = needles.section.numbered
+    for number, draft, yarns in zip(numbers, drafts, own, strict=True):
+        template = numbered.get(number)
+        if template is not None and len(yarns) == 1 and not (template.yarn or template.chart):
+            numbered[number] = replace(template, yarn=yarns[0])
+            draft.template = numbered[number] if draft.template == template else draft.template
 
 
 def _names_a_fabric(row: Sentence, line: Line) -> bool:

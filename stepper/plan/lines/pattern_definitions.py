@@ -142,6 +142,9 @@ def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
             continue
         counts = tuple(one for one in line.sentences if isinstance(one, PrintedCount))
         made[number] = replace(_numbered(template_of(row, needles), number), counts=counts, yarn=yarn)
+    if made and yarn and not made[min(made)].yarn:
+        told = f"row {min(made)} of {name} pattern names no yarn, and a later one does."
+        needles.report(block[0].place, told, f'Write its yarn, too: "Row {min(made)}: With MC, …".')
     missing = [number for number in range(1, max(order) + 1) if number not in order]
     if missing:
         needles.report(

@@ -123,7 +123,7 @@ _RING = regex(
     r"|underarms?|hat|crown|brim|waist|hem)\b",
     re.I,
 )
-"""Places that are knitted around in a garment that is, where no line speaks of rows. Source: common practice."""
+"""Places knitted around in a garment that is, where no line speaks of rows. Source: common practice."""
 _OPEN_EDGE = regex(
     r"\b(?:(?:front|side|long|short|straight|top|bottom|lower|upper|bound[-\s]off|cast[-\s]on)\s+edges?"
     r"|selvedges?|(?:one|each|this|other)\s+side|pocket)\b",

@@ -39,6 +39,7 @@ from stepper.plan.lines.again.repeated_rounds import (
     check_rounds,
     come_as_they_were,
     establish_pattern,
+    in_yarn_named,
     of_rows_above,
     repeated_cycle,
 )
@@ -393,6 +394,7 @@ def _(instruction: Repeated, needles: Needles) -> None:
     cycle = repeated_cycle(instruction, needles)
     if not cycle or not come_as_they_were(cycle, instruction, needles):
         return
+    cycle = in_yarn_named(cycle, instruction, needles)
     if _only_names(instruction, needles):
         take_rows_as_pattern(cycle, instruction.place, needles)
         return

@@ -168,6 +168,8 @@ class LastWorked:
     """Index after the draft that set stitches aside for rows over the others; 0 for none."""
     yarn_named: int = -1
     """How many drafts there were when a line last took up or cut a yarn by its name."""
+    yarn_taken: int = -1
+    """How many drafts there were when a line last took up a yarn by its name."""
     own: dict[tuple[int, int], int] = field(default_factory=dict)
     """Stitches that each row in own words with a count began with where it was first worked, by its line and
     column."""

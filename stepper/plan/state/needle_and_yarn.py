@@ -190,7 +190,7 @@ def take_yarn(instruction: WithYarn, needles: Needles) -> None:
     key = yarn_key(instruction.yarn, instruction.place, needles)
     if key is None:
         return
-    needles.last.yarn_named = len(needles.drafts)
+    needles.last.yarn_named = needles.last.yarn_taken = len(needles.drafts)
     _leave_two_yarns(instruction.place, needles)
     if needles.stripes is not None:
         needles.yarn = needles.stripes.last or needles.yarn

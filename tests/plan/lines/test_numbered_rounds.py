@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.plan.model import flatten
 from tests.plan.lines.test_section_lines import sides
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
+from tests.tables import each_row
 
 
 @pytest.mark.parametrize(
@@ -173,3 +175,33 @@ def test_lines_for_several_rounds_are_sorted_among_each_other() -> None:
     """ "Rnds 2 and 4" is written behind "Rnds 1 and 3", and comes in between."""
     plan = plan_of(project("Cast on 8 sts.\nJoin in the round.\nRnds 1 and 3: Purl.\nRnds 2 and 4: Knit.\nBind off."))
     assert [round_.instruction for round_ in plan.rounds[1:-1]] == ["purl", "knit", "purl", "knit"]
+
+
+BEGUN = "With MC, cast on 12 sts. Join in the round.\n"
+LAST = f"{BEGUN}Rnd 1: Knit.\nRnd 2: Purl.\nRnd 3: With A, knit.\n"
+FIRST = f"{BEGUN}Rnd 1: With A, knit.\nRnd 2: Purl.\nRnd 3: With MC, knit.\n"
+
+
+@each_row(
+    ("work", "yarns"),
+    [
+        (f"{LAST}Rep rnds 1-3 once.", "MMAMMA"),
+        (f"{LAST}Rep these rnds once.", "MMAMMA"),
+        (f"{LAST}Continue in pattern for 5 rnds.", "MMAMMAMM"),
+        (f"{LAST}Rnds 4-6: Rep rnds 1-3.", "MMAMMA"),
+        (f"{LAST}These 3 rnds form the stripe pattern.\nWork 4 rnds in stripe pattern.", "MMAMMAM"),
+        (f"{FIRST}Rep rnd 2 once.\nKnit 1 rnd.", "AAMAA"),
+        (f"{FIRST}Break MC.\nRep rnds 1-3 once.", "AAMAAM"),
+        (f"{FIRST}With MC, rep rnd 2 once.", "AAMM"),
+        (f"{FIRST}With MC, rep rnds 1-3 once.", "AAMAAM"),
+        (f"{FIRST}With MC, continue in pattern for 3 rnds.", "AAMMMM"),
+        (f"{BEGUN}Rnd 1: With A, knit.\nRnd 2: Purl.\nWith MC, rep rnds 1-2 once.", "AAMM"),
+        (f"{BEGUN}Rnd 1: With A, knit.\nRnd 2: Purl.\nRep rnds 1-2 once.", "AAAA"),
+        (f"{BEGUN}Rnd 1: Knit.\nRnd 2: Purl.\nChange to A.\nRep rnds 1-2 once.", "MMAA"),
+    ],
+)
+def test_numbered_rounds_come_again_in_their_own_yarns(work: str, yarns: str) -> None:
+    """Stripes of which every count is right may be knitted in one colour: only the yarn of each round shows it."""
+    rounds = plan_of(project(work, sizes="S", size="S")).rounds[1:]
+    found = [{run.yarn for run in flatten(one.phrase)} for one in rounds]
+    assert found == [{"MC" if yarn == "M" else yarn} for yarn in yarns]

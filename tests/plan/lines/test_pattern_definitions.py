@@ -194,6 +194,12 @@ def test_what_a_row_of_a_pattern_orders_besides_is_refused(row: str) -> None:
     assert faults(project(work, sizes="S", size="S"))
 
 
+def test_a_first_row_without_a_yarn_is_refused_where_a_later_one_has_one() -> None:
+    """The second time it would go on in the yarn of the last."""
+    work = f"{SHINGLE.replace('With A, knit', 'Knit')}{ROUND}Work rnds 1-4 of shingle stitch."
+    assert "names no yarn" in faults(project(work, sizes="S", size="S"))
+
+
 def test_a_row_in_another_yarn_is_worked_over_no_part_of_a_row() -> None:
     """Its stitches alone would be in that yarn, and the rest of the row is not."""
     work = f"{SHINGLE.replace('stitch (multiple of 2)', 'panel (4 sts)')}{ROUND}Next rnd: K4, work row {{}} of shingle panel, k4."

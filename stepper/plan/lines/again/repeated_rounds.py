@@ -255,6 +255,19 @@ def _in_its_yarn(draft: DraftRound, template: Template, last: list[DraftRound]) 
     return replace(template, yarn=next(iter(own)))
 
 
+def in_yarn_named(
+    cycle: tuple[Template, ...], repeated: Repeated, needles: Needles
+) -> tuple[Template, ...]:
+    """Return rounds in the yarn that a line names right before them, if it is none of theirs; told."""
+    named = needles.last.yarn_taken == len(needles.drafts) and needles.stripes is None
+    own = {template.yarn for template in cycle if template.yarn}
+    if not named or cycle[0].yarn in ("", needles.yarn) or (len(own) > 1 and needles.yarn in own):
+        return cycle
+    called = needles.project.yarns[needles.yarn].name
+    needles.warn(repeated.place, f"all of it is worked in {called}, which the line names.")
+    return tuple(replace(template, yarn="") for template in cycle)
+
+
 def are_same_rounds(some: Sequence[Template | None], others: Sequence[Template]) -> bool:
     """Return whether rounds are the same, also where they are worked again in the yarn that each had."""
     return len(some) == len(others) and all(

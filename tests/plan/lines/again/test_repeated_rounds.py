@@ -201,3 +201,4 @@ def test_the_last_short_rows_are_worked_again_whatever_lies_between(again: str, 
 def test_short_rows_that_cannot_come_next_are_refused(between: str, again: str) -> None:
     """They begin at the other edge, or a short row and the row back are meant by one."""
     assert "short rows are not known" in first_problem(f"{SHORT}{between}{again}\nBind off.").message
+
