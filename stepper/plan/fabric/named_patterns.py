@@ -22,6 +22,7 @@ from stepper.plan.fabric.page_pattern import pattern_of
 from stepper.plan.model import flatten
 from stepper.plan.state.fitting_counts import nearest_counts
 from stepper.plan.state.measuring_places import is_rib
+from stepper.plan.state.needle_and_yarn import refuse_needles_by_turns
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.phrase import work_phrase
 from stepper.plan.stitches.row_elements import MisfitError
@@ -259,6 +260,10 @@ def take_as_pattern(instruction: Forms, needles: Needles) -> None:
             instruction.place,
             f"{rounds} rounds that could be the pattern are not written out before this line.",
         )
+        return
+    begin = len(needles.drafts) - rounds
+    before = needles.drafts[begin - 1] if begin else None
+    if refuse_needles_by_turns(worked, before, instruction.place, needles):
         return
     named = tuple(needles.section.numbered.get(number) for number in instruction.numbers)
     if any(named) and not _worked_last(tuple(row for row in named if row is not None), rounds, needles):

@@ -30,6 +30,7 @@ from stepper.plan.model import Stretch, other_side
 from stepper.plan.state.fitting_counts import nearest_counts
 from stepper.plan.state.in_hand import Established
 from stepper.plan.state.measuring_places import like_another, measured_from, without_heel, without_held
+from stepper.plan.state.needle_and_yarn import refuse_needles_by_turns
 from stepper.plan.state.needles import MOST_ROUNDS, Needles
 from stepper.plan.state.own_gauge import tell_other_needle
 from stepper.project.duration import (
@@ -162,6 +163,13 @@ def work_even(instruction: WorkRounds, needles: Needles) -> None:
     if going is None:
         return
     cycle, first = going
+    known = needles.established
+    found = needles.drafts[known.start : known.end][-len(cycle) :]
+    before = needles.drafts[known.end - len(cycle) - 1] if known.end > len(cycle) else None
+    if len(found) == len(cycle) and refuse_needles_by_turns(
+        found, before, instruction.place, needles, tell=False
+    ):
+        return
     if needles.last.yarn_named == len(needles.drafts) and any(template.yarn for template in cycle):
         cycle = tuple(replace(template, yarn="") for template in cycle)
         needles.warn(instruction.place, "the stripes before it end here: the line names its yarn.")

@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from stepper.craft.needles import NEEDLE_ROLES, NEEDLE_SIZES, UK_SIZES, is_same_needle
+from stepper.plan.drafts import DraftRound
 from stepper.plan.state.needle_words import tell_names_crossed, tell_other_way
 from stepper.plan.state.needles import Needles, yarns_in
 from stepper.project.dialect import is_american
@@ -37,6 +40,40 @@ def change_needle(instruction: Needle, needles: Needles) -> None:
     needles.fabric = fabric_on(mm, needles.section.fabric, needles.project)
     needles.alterations.needle = (instruction.own,) if instruction.own else ()
     needles.remarks.append(f"change to {mm:g} mm needles")
+
+
+def refuse_needles_by_turns(
+    found: Sequence[DraftRound],
+    before: DraftRound | None,
+    place: Span,
+    needles: Needles,
+    *,
+    tell: bool = True,
+) -> bool:
+    """Report rounds that come again and were on several needles; return whether they are refused.
+
+    Where one change falls among them they are worked on the needle in hand, which is told; where they bring
+    their own, nobody knows.
+
+    Args:
+        found: The rounds as they were worked last.
+        before: The round before them; None if there is none.
+        place: The words that work them again.
+        needles: The knitting in hand.
+        tell: Whether to tell of one change.
+    """
+    changes = sum(first.needle_mm != second.needle_mm for first, second in pairwise(found))
+    if not changes:
+        return False
+    if changes == 1 and before is not None and before.needle_mm == found[0].needle_mm:
+        told = f"what is worked again was on two needles: {needles.needle_mm:g} mm is taken for it."
+        if tell:
+            needles.warn(place, told)
+        return False
+    told = "what is worked again was on two needles, and nobody can tell whether these change again."
+    needles.report(place, told, "Write the rounds out, with their needles.")
+    needles.lose()
+    return True
 
 
 def fabric_on(needle_mm: float, own: Fabric, project: Project) -> Fabric:

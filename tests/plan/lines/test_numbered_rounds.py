@@ -205,3 +205,27 @@ def test_numbered_rounds_come_again_in_their_own_yarns(work: str, yarns: str) ->
     rounds = plan_of(project(work, sizes="S", size="S")).rounds[1:]
     found = [{run.yarn for run in flatten(one.phrase)} for one in rounds]
     assert found == [{"MC" if yarn == "M" else yarn} for yarn in yarns]
+
+
+DROPPED = "With 4 mm needles, cast on 12 sts. Join in the round.\nRnd 1: With 6 mm needles, knit.\nRnd 2: With 4 mm needles, purl.\n"
+
+
+@each_row(
+    "again",
+    [
+        "Rep rnds 1-2 once.",
+        "Rnds 3-6: Rep rnds 1-2.",
+        "Continue in pattern for 4 rnds.",
+        "Work in pattern until piece measures 3 cm.",
+        "These 2 rnds form the drop pattern.\nWork 4 rnds in drop pattern.",
+    ],
+)
+def test_rounds_on_two_needles_by_turns_do_not_come_again_on_one(again: str) -> None:
+    """Long stitches are knitted so: a round on a thick needle, a round on a thin one. Source: common practice."""
+    assert "on two needles" in faults(project(f"{DROPPED}{again}", sizes="S", size="S"))
+
+
+def test_rounds_behind_one_change_of_needles_go_on_with_the_last() -> None:
+    """A rib goes over into the pattern; nothing changes back."""
+    work = "With 4 mm needles, cast on 12 sts. Join in the round.\nRnd 1: *K1, p1; rep from *.\nChange to 6 mm needles.\nRnd 2: Knit.\nRnd 3: Purl.\nContinue in pattern for 3 rnds."
+    assert {one.needle_mm for one in plan_of(project(work, sizes="S", size="S")).rounds[2:]} == {6.0}

@@ -15,6 +15,7 @@ from stepper.plan.fabric.established import establish
 from stepper.plan.fabric.named_patterns import NAMED, comes_on_side, named_cycle
 from stepper.plan.lines.shaping.intervals import find_named_round
 from stepper.plan.model import flatten
+from stepper.plan.state.needle_and_yarn import refuse_needles_by_turns
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.abbreviate import yarns_of
 from stepper.project.duration import Times
@@ -37,7 +38,7 @@ def fill_numbers(line: Line, repeated: Repeated, needles: Needles) -> tuple[Temp
     """
     cycle = repeated_cycle(repeated, needles)
     rows = len(line.numbers)
-    if not cycle:
+    if not cycle or not come_as_they_were(cycle, repeated, needles):
         return ()
     times, over = divmod(rows, len(cycle))
     if over:
@@ -279,8 +280,7 @@ def are_same_rounds(some: Sequence[Template | None], others: Sequence[Template])
 def come_as_they_were(cycle: tuple[Template, ...], repeated: Repeated, needles: Needles) -> bool:
     """Return whether rounds can be worked again as they were last; if not, that is reported.
 
-    Rows written for back and forth show another face in the round. Where one change of needles falls among
-    them they are worked again on the needle in hand, which is told; where they bring their own, nobody knows.
+    Rows written for back and forth show another face in the round, and needles may change among them.
     """
     drafts = needles.drafts
     for end in range(len(drafts), needles.section.start + len(cycle) - 1, -1):
@@ -295,17 +295,8 @@ def come_as_they_were(cycle: tuple[Template, ...], repeated: Repeated, needles: 
             needles.report(repeated.place, told.format(*ways), "Write them out as they are worked here.")
             needles.lose()
             return False
-        before = drafts[: end - len(cycle)][-1:]
-        if len({draft.needle_mm for draft in found}) < 2:
-            return True
-        if before and before[0].needle_mm == found[0].needle_mm:
-            told = f"what is worked again was on two needles: {needles.needle_mm:g} mm is taken for it."
-            needles.warn(repeated.place, told)
-            return True
-        told = "what is worked again was on two needles, and nobody can tell whether these change again."
-        needles.report(repeated.place, told, "Write the rounds out, with their needles.")
-        needles.lose()
-        return False
+        before = drafts[end - len(cycle) - 1] if end > len(cycle) else None
+        return not refuse_needles_by_turns(found, before, repeated.place, needles)
     return True
 
 
