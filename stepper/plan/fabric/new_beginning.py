@@ -172,18 +172,27 @@ def split_at_beginning(instruction: Phrase, needles: Needles) -> tuple[Phrase | 
 
 
 def refuse_beginning_within(instruction: Phrase, needles: Needles) -> bool:
-    """Report a row that marks the beginning of the round between its stitches; return whether it does.
+    """Report a row that marks the beginning of the round before the last stitches it casts on or picks up.
 
     "CO 4, pm for BOR, CO 4": the row ends four stitches behind the marker, and the rounds would begin there.
+    Of a row that is worked on behind the marker to its end it is told where the rounds begin.
+
+    Returns:
+        Whether it is reported.
     """
     stitches = [at for at, one in enumerate(instruction.elements) if not isinstance(one, Mark)]
     for at, mark in enumerate(instruction.elements):
         marks = isinstance(mark, Mark) and mark.stitch == "pm" and begins_round(mark.name)
-        if marks and isinstance(mark, Mark) and stitches and stitches[0] < at < stitches[-1]:
+        if not (marks and isinstance(mark, Mark) and stitches and stitches[0] < at < stitches[-1]):
+            continue
+        last = instruction.elements[stitches[-1]]
+        if isinstance(last, Work) and last.stitch in ("co", "pu"):
             told = "the round is marked to begin here, and the row goes on behind the marker."
             hint = 'Place a plain marker, and say in a line of its own: "K20 to the new beginning".'
             needles.miss(mark.place, told, hint)
             return True
+        told = "the rounds go on from the end of this row, and not from the marker within it."
+        needles.warn(mark.place, f'{told} Say it if they move: "K20 to the new beginning".')
     return False
 
 
