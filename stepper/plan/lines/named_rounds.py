@@ -114,7 +114,7 @@ def is_only_defined(name: str, written: Line, section: Section, needles: Needles
                         _count_in_all(name, written, line, needles)
                         return False
                     called_only = _all_told(name, written, line, needles)
-                    if called_only:
+                    if called_only and _TIMES_IN_ALL.search(line.text):
                         _tell_not_at_once(name, written, line, needles)
                     return called_only
     return False
@@ -150,7 +150,7 @@ def _all_told(name: str, written: Line, line: Line, needles: Needles) -> bool:
 
 
 def _tell_not_at_once(name: str, written: Line, line: Line, needles: Needles) -> None:
-    """Tell on which round a shaping first falls that may have been meant for where it is written out, too.
+    """Tell on which round a shaping of so many "in all" first falls: the first may be where it is written out.
 
     "Knit 8 rnds. Dec rnd: …. Work dec rnd every 11th rnd a total of 10 times" ends with the same count if its
     first is the ninth round.
