@@ -150,7 +150,7 @@ def _all_told(name: str, written: Line, line: Line, needles: Needles) -> bool:
 
 
 def _tell_not_at_once(name: str, written: Line, line: Line, needles: Needles) -> None:
-    """Tell on which round a shaping of so many "in all" first falls: the first may be where it is written out.
+    """Tell on which round a shaping of so many "in all" first falls, which may be where it is written out.
 
     "Knit 8 rnds. Dec rnd: …. Work dec rnd every 11th rnd a total of 10 times" ends with the same count if its
     first is the ninth round.
