@@ -120,8 +120,6 @@ _STANDING = regex(
     rf"|\b(?:is|are)\s+(?:{_DONE}\s+)?(?:in|with|on|using)\s+(?:(?:the|a|an)\s+)?(?:(?-i:MC|CC\d?|[A-H])\b|colou?r\s+(?-i:[A-H]|\d)|contrast|main\s+colou?r|(?:small|larg)er\s+needles?|\d(?:[.,]\d+)?\s*mm|needles?\s+\d)"
     r"|\bsizes?\b[^.!?]*\b(?:omits?|leave\s+out|skips?)\b|\b(?:for|in)\s+(?:the\s+)?(?:sizes?|larger|smaller|largest|smallest)\b[^.,;!?]{0,24}\bonly\b"
     r"|\bpurl\s+side\s+(?:facing|out(?:side|ward)?|is\s+the\s+right)"
-    r"|\b(?:always|never|(?:slip|knit|purl|work|keep)\b[^.!?]{0,30}?\b(?:first|last|edge|selvedge|border|outer(?:most)?))\b[^.!?]{0,30}?\b(?:sts?|stitch(?:es)?)\b[^.!?]{0,60}?\b(?:throughout|always|(?:purl|knit)wise|in\s+(?:garter|stocking|stockinette|st))\b"
-    r"|\b(?:is|are)\s+(?:held|used|worked|knit(?:ted)?)\s+(?:doubled?|together)\s+throughout\b"
     rf"|\b{_ROUND}\b[^.!?]{{0,30}}?\b(?:not\s+(?:given|shown|written|printed|charted|numbered|drawn)|without\s+(?:a\s+)?numbers?)\b[^.!?]{{0,30}}?\b(?:knit(?:ted)?|purl(?:ed)?|worked)\b",
     re.I,
 )

@@ -193,7 +193,6 @@ def test_a_rule_for_all_that_follows_orders_something(told: str) -> None:
         "Increases are worked on both sides of the raglan lines.",
         "The wool holds its stitches throughout many washes.",
         "The border stitches look best in garter stitch.",
-        "Rows that the photo does not show are lovely, too.",
     ],
 )
 def test_what_only_describes_the_garment_orders_nothing(told: str) -> None:
