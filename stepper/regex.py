@@ -1,13 +1,19 @@
-"""Regular expressions of the tables, each compiled when it is first asked. No I/O.
+"""Regular expressions of the tables: each compiled when it is first asked, and its program kept on the disk.
 
 Python compiles them by a program written in Python. Of the five hundred that stand in the house a file that
-reads at once asks seventy, and long alternations of words took a third of the time until a command began.
+reads at once asks seventy, and long alternations of words took a third of the time until a command began. A
+page that is pasted asks two thousand, those of the other wordings among them: to compile these took three
+seconds, and to take up what an earlier start compiled takes a fiftieth of that.
 """
 
 from __future__ import annotations
 
+import atexit
 import re
-from typing import TYPE_CHECKING, Any
+from array import array
+from typing import TYPE_CHECKING, Any, Final
+
+from stepper.kept import keep, read_kept
 
 if TYPE_CHECKING:
     # To the type checker it is a compiled pattern; of those it has, `_LateRegex` has what the house asks.
@@ -26,6 +32,91 @@ else:
             That the expression is wrong is said by the first question (`re.error`).
         """
         return _LateRegex(pattern, flags)
+
+
+_LEAST_NEW: Final = 100
+"""Expressions that have to be new before all are written again: twelve megabytes, a tenth of a second."""
+_MOST: Final = 12_000
+"""Expressions that are kept at most, several times those of the house; where those of earlier versions fill
+that, it begins anew."""
+_Code = tuple[int, bytes, int, dict[str, int], tuple[str | None, ...]]
+"""What an expression compiles to: its flags, its program, how many groups it has, their numbers and names."""
+
+
+class Compiled:
+    """Expressions that are compiled once for all starts of the program."""
+
+    def __init__(self, name: str) -> None:
+        """Take the name under which they are kept."""
+        self._name = name
+        self._kept: dict[tuple[str, int], _Code] | None = None
+        self._new: dict[tuple[str, int], _Code] = {}
+
+    def compiled(self, pattern: str, flags: int = 0) -> re.Pattern[str]:
+        """Return what `re.compile` returns.
+
+        Args:
+            pattern: The expression: one of the house's own, since it is kept.
+            flags: The library's flags.
+
+        Raises:
+            re.error: The expression is wrong.
+        """
+        if self._kept is None:
+            self._kept = read_kept(self._name) or {}
+        key = (pattern, int(flags))
+        code = self._kept.get(key) or self._new.get(key)
+        try:
+            if code is None:
+                code = _code_of(*key)
+                if not self._new:
+                    atexit.register(self.keep)
+                self._new[key] = code
+            return _made_of(pattern, code)
+        except (ImportError, AttributeError, TypeError, ValueError, RuntimeError):
+            # Another Python may have its compiler elsewhere; its own way in is the same everywhere.
+            return re.compile(pattern, flags)
+
+    def keep(self, least: int = _LEAST_NEW) -> None:
+        """Keep what was compiled for the next start, beside what others have kept since.
+
+        Args:
+            least: How many must be new.
+        """
+        if len(self._new) < least:
+            return
+        others = read_kept(self._name) or {}
+        fits = len(others) + len(self._new) <= _MOST
+        keep(self._name, {**others, **self._new} if fits else self._new)
+        self._new = {}
+
+
+def _code_of(pattern: str, flags: int) -> _Code:
+    """Compile an expression by the library's own two steps, and return what a pattern is made of."""
+    from re import _compiler, _parser  # type: ignore[attr-defined]  # the library has no types for them
+
+    parsed = _parser.parse(pattern, flags)
+    program = array("I", _compiler._code(parsed, flags)).tobytes()
+    numbers = dict(parsed.state.groupdict)
+    names: list[str | None] = [None] * parsed.state.groups
+    for name, number in numbers.items():
+        names[number] = name
+    return flags | parsed.state.flags, program, parsed.state.groups - 1, numbers, tuple(names)
+
+
+def _made_of(pattern: str, code: _Code) -> re.Pattern[str]:
+    """Make the pattern of an expression; this step of the library's looks whether the program is sound."""
+    import _sre  # type: ignore[import-not-found]  # the library has no types for it
+
+    flags, program, groups, numbers, names = code
+    made: re.Pattern[str] = _sre.compile(pattern, flags, array("I", program).tolist(), groups, numbers, names)
+    return made
+
+
+EXPRESSIONS: Final = Compiled("expressions")
+"""Those that stand in modules by themselves."""
+WORDINGS: Final = Compiled("wordings")
+"""Those of the tables of other wordings, of which a file that reads as it is written asks none."""
 
 
 class _LateRegex:
@@ -68,7 +159,7 @@ class _LateRegex:
 
     def _compiled(self) -> re.Pattern[str]:
         """Compile the pattern, and keep its methods here, where they are found before those of the class."""
-        compiled = re.compile(self.pattern, self._given)
+        compiled = EXPRESSIONS.compiled(self.pattern, self._given)
         for name in ("match", "fullmatch", "search", "finditer", "findall", "split", "sub"):
             setattr(self, name, getattr(compiled, name))
         return compiled

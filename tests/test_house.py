@@ -23,7 +23,7 @@ MAY_IMPORT = {
     "files": set(),
     "kept": {"files"},
     "records": set(),
-    "regex": set(),
+    "regex": {"kept"},
     "craft": {"errors"},
     "project": {"craft", "kept", "files", "errors"},
     "plan": {"project", "craft", "errors"},

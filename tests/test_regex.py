@@ -8,11 +8,14 @@ import re
 import subprocess
 import sys
 from collections.abc import Callable
+from pathlib import Path
 
 import pytest
 
 import stepper
-from stepper.regex import regex
+from stepper.kept import keep, read_kept
+from stepper.project.rewording.synonyms import SYNONYMS
+from stepper.regex import Compiled, regex
 from tests.hanging import NUMBERS_AGAIN, hung_on, may_hang, needs_clock, words_again
 from tests.tables import each_row
 
@@ -77,6 +80,62 @@ def test_every_expression_of_the_house_compiles() -> None:
     asked = subprocess.run([sys.executable, "-c", _ALL], capture_output=True, text=True, check=False)
     assert asked.stderr == ""
     assert int(asked.stdout) > 400
+
+
+@pytest.fixture
+def beside(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """Return a folder in the place of the one beside the compiled modules; the user's is another."""
+    monkeypatch.setattr(sys, "pycache_prefix", str(tmp_path / "beside"))
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "hers"))
+    return tmp_path / "beside"
+
+
+def house_expressions() -> list[tuple[str, int]]:
+    """Return each tenth row of the other wordings, and expressions of every notation the house has."""
+    rows = [(each.expression, 0 if each.exact else re.I) for each in SYNONYMS[::10]]
+    return [*rows, (PATTERN, 0), (r"(?x) a # b", re.M), (r"(?P<a>a)|(?P<b>[^\W\d_]+)(?P=b)?", re.I | re.S), ("é", re.A)]
+
+
+def test_what_is_kept_is_the_program_that_the_library_compiles(beside: Path) -> None:
+    """One that is taken up wrongly would read a line wrongly. The library compares two patterns by their programs."""
+    first, at_once = Compiled("some"), [re.compile(*each) for each in house_expressions()]
+    assert [first.compiled(*each) for each in house_expressions()] == at_once
+    first.keep(least=1)
+    assert read_kept("some").keys() == set(house_expressions())
+    second = Compiled("some")
+    taken_up = [second.compiled(*each) for each in house_expressions()]
+    assert taken_up == at_once
+    assert [each.groupindex for each in taken_up] == [each.groupindex for each in at_once]
+    text = "K2, p3, yo, k12"
+    shown = [[_shown(found) for found in each.finditer(text)] for each in taken_up]
+    assert shown == [[_shown(found) for found in each.finditer(text)] for each in at_once]
+    second.keep(least=0)
+    assert read_kept("some").keys() == set(house_expressions())
+
+
+def test_what_others_kept_stays_and_a_few_are_not_worth_writing(beside: Path) -> None:
+    """Two that run beside each other add to what is kept; all of it is written, which takes a moment."""
+    one, other = Compiled("some"), Compiled("some")
+    one.compiled("a")
+    other.compiled("b")
+    one.keep()
+    assert read_kept("some") is None
+    one.keep(least=1)
+    other.keep(least=1)
+    assert read_kept("some").keys() == {("a", 0), ("b", 0)}
+
+
+@pytest.mark.parametrize("spoilt", [(0, b"\xff" * 12, 0, {}, (None,)), (0, b"\xff", 0, {}, (None,)), (0,), None])
+def test_a_program_that_is_none_is_compiled_again(beside: Path, spoilt: object) -> None:
+    """Another form of what is kept, or a program that is not sound."""
+    keep("some", {("k+", 0): spoilt})
+    assert Compiled("some").compiled("k+") == re.compile("k+")
+
+
+def test_a_wrong_expression_is_told_as_the_library_tells_it(beside: Path) -> None:
+    """Whoever writes a row sees where it is wrong."""
+    with pytest.raises(re.error, match="position 0"):
+        Compiled("some").compiled("(")
 
 
 @needs_clock

@@ -6,6 +6,7 @@ import re
 from functools import cache
 
 from stepper.records import dataclass
+from stepper.regex import WORDINGS
 
 KEPT = "\0"
 """Instead of words: the match is taken out of the line and said with it."""
@@ -59,7 +60,7 @@ class Synonym:
 
 @cache
 def _compiled(expression: str, exact: bool) -> re.Pattern[str]:
-    return re.compile(expression, 0 if exact else re.I)
+    return WORDINGS.compiled(expression, 0 if exact else re.I)
 
 
 def word_set(words: str) -> frozenset[str]:
