@@ -9,6 +9,7 @@ from __future__ import annotations
 import array
 import contextlib
 import fcntl
+import gc
 import importlib
 import json
 import os
@@ -85,8 +86,9 @@ def _source() -> socket.socket:
 
 
 def _load_everything() -> None:
-    """Load what commands load when they are called, and build the tables of the reader."""
+    """Load what commands load when they are called, and build the tables of the reader and of other wordings."""
     import stepper.commands
+    from stepper.project.page.pasted import take_apart
     from stepper.project.reader import read_project
     from tests.commands.garments import CUFF
 
@@ -94,6 +96,8 @@ def _load_everything() -> None:
         importlib.import_module(f"stepper.commands.{each.name}")
     importlib.import_module("stepper.sitting.full_screen")
     read_project(CUFF.lstrip())
+    take_apart("Cuff\nCast on 40 sts, and think of the sea.\nYou'll knit 2 rounds, as you go.\n")
+    gc.freeze()  # what is loaded stays, and is searched in none of the processes
 
 
 def _serve(tasks: socket.socket) -> None:
