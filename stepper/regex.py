@@ -1,4 +1,4 @@
-"""Regular expressions of the tables, each compiled when it is first asked. What that gives is kept on the disk.
+"""Regular expressions of the tables, each compiled when it is first asked. That is kept on the disk.
 
 Python compiles them by a program written in Python. Of the five hundred that stand in the house a file that
 reads at once asks seventy, and long alternations of words took a third of the time until a command began. A
