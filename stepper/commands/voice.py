@@ -25,7 +25,7 @@ from stepper.sitting.user_folders import model_folders, voice_path
 
 PARTS: dict[str, tuple[Command, str]] = {
     "install": (voice_install, "put a Vosk model in place, from a folder, a zip archive or an address"),
-    "enrol": (voice_enrol, "learn your voice, so that others are not heard"),
+    "enrol": (voice_enrol, "learn your voice, so that you are heard more surely, and others are not"),
     "try": (voice_try, "show what is heard, and how far it is from each cue"),
 }
 """Every sub-command: its module, and what it does."""
@@ -82,7 +82,7 @@ def _what_there_is() -> list[str]:
         f"Listens through: {mine.hearing.device or 'the usual microphone'}.",
         f"Loudspeakers: {_named(list_loudspeakers())}.",
         f"Microphones: {_named(list_microphones())}.",
-        "Other voices than yours are refused."
+        "Your voice is known; what is surely not you needs the program's name in front of it."
         if mine.hearing.know_voice and voice_path().exists()
         else "Every voice is heard; stepper voice enrol changes that.",
     ]

@@ -1,6 +1,6 @@
-"""`stepper voice enrol`: learn the knitter's voice, so that others at the table are not heard.
+"""`stepper voice enrol`: learn the knitter's voice, so that she is heard more surely, and others are not.
 
-Fifteen seconds of her speech become 256 numbers and a threshold. The recording is discarded when the command
+Fifteen seconds of her speech become 96 numbers. The recording is discarded when the command
 ends, unless she names a file for it.
 """
 
@@ -14,7 +14,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone
-from stepper.ears.known_voice import PIECE_S, Enrolment, enrol, keep_voice, pieces_of
+from stepper.ears.known_voice import ANOTHER, HERS, PIECE_S, Enrolment, enrol, keep_voice, pieces_of
 from stepper.ears.speaker_embedding import SpeakerEncoder, likeness
 from stepper.errors import SurroundingsError
 from stepper.files import write_private
@@ -82,23 +82,25 @@ def run(args: argparse.Namespace) -> int:
     keep_voice(enrolment.voice, path)
     print_folded(report(enrolment, encoder))
     kept = f" The recording is in {args.keep_recording}." if args.keep_recording else ""
-    told = f"Kept in {path}: {len(enrolment.voice.vector)} numbers and the threshold, no sound.{kept}"
-    print_folded([told, "Other voices are refused from now on. To undo it: stepper voice enrol --forget"])
+    told = f"Kept in {path}: {len(enrolment.voice.vector)} numbers, no sound.{kept}"
+    since = "What is surely not you needs the program's name in front of it from now on."
+    print_folded([told, f"{since} To undo it: stepper voice enrol --forget"])
     return 0
 
 
 def report(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[str]:
-    """Return lines that give the threshold and what it costs."""
+    """Return lines that tell how surely she is known, and what it costs."""
     own = len(enrolment.own)
     lines = [
-        f"Threshold {enrolment.voice.threshold:.2f}, set so that about one in twenty of your cues is "
-        f"refused; of the {own} pieces just heard, {enrolment.refused}."
+        f"Of the {own} pieces just heard, {enrolment.sure} are surely you, and {enrolment.refused} would be "
+        "taken for somebody else."
     ]
     others = _others(enrolment, encoder)
     if others:
-        through = enrolment.let_through(others)
+        taken, refused = sum(each >= HERS for each in others), sum(each < ANOTHER for each in others)
         lines.append(
-            f"Of {len(others)} pieces by {len(_OTHERS)} synthetic voices, it lets {through} through. "
+            f"Of {len(others)} pieces by {len(_OTHERS)} synthetic voices, {taken} are taken for you, and "
+            f"{refused} are surely not you. "
             "Voices of people near you may be more like yours."
         )
     began = time.perf_counter()

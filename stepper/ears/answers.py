@@ -50,6 +50,9 @@ class Answers:
             if heard.text:
                 self._held.clear()
             return heard
+        if heard.hers:
+            self._held.clear()
+            return heard
         if over_room_db is not None and over_room_db < AGAIN_DB:
             return None
         said = heard.text if heard.means is None else heard.means

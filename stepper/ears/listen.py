@@ -25,7 +25,7 @@ from stepper.ears.nearness import (
     MORE_FALLS_DB,
     MOVING_FALLS_DB,
 )
-from stepper.ears.ports import Finder, Foresighted, Heard, LoneFinder, Recogniser
+from stepper.ears.ports import Finder, Foresighted, Heard, Knower, LoneFinder, Recogniser
 from stepper.ears.seeking import Seeking
 from stepper.ears.seeking_alone import SeekingAlone
 from stepper.errors import NotInstalledError
@@ -75,8 +75,9 @@ def listen(
     passed_over: deque[bytes] = deque(maxlen=_WARM_UP_CHUNKS)
     seeking = seeking_alone = early = None
     hears_alone = recogniser.hears_alone if isinstance(recogniser, LoneFinder) else lambda: False
+    is_hers = recogniser.is_hers if isinstance(recogniser, Knower) else None
     if isinstance(recogniser, LoneFinder):
-        seeking_alone = SeekingAlone(recogniser.find_alone, recogniser.recognise, loudness)
+        seeking_alone = SeekingAlone(recogniser.find_alone, recogniser.recognise, loudness, is_hers)
     if isinstance(recogniser, Finder):
         seeking = Seeking(recogniser.find, hears_alone)
     if isinstance(recogniser, Foresighted):
@@ -223,10 +224,11 @@ class _Attention:
     def stands_out(self, heard: Heard) -> bool:
         """Return whether the sound falls behind what was just heard, as it does where somebody near ends, and
         it stands out of the room unless it is surely what was said, or nothing in the room is nearly as loud.
+        A voice that is surely known is hers, however soft.
 
         Where nobody knows which part of the sound was heard, or hardly anything is beside it yet, it does.
         """
-        if heard.span_s is None:
+        if heard.span_s is None or heard.hers:
             return True
         falls_db, above_db = self._beside(heard.span_s)
         if falls_db is not None and falls_db < FALLS_DB:

@@ -34,6 +34,8 @@ class Heard:
     """Whether it moves the knitting, so that it has to be said to its end."""
     means: Hashable = None
     """What tells an answer from another, if not its words: "I don't know" is "I do not know"."""
+    hers: bool = False
+    """Whether it was surely said by the voice that is known."""
     span_s: tuple[float, float] | None = None
     """Where in the stretch the sounds of the words begin and end; None where nobody knows. Unit: s."""
 
@@ -138,6 +140,18 @@ class LoneFinder(Protocol):
 
         Args:
             sound: As in `Finder.find`.
+        """
+
+
+@runtime_checkable
+class Knower(Protocol):
+    """A recogniser that knows her voice."""
+
+    def is_hers(self, sound: bytes) -> bool:
+        """Return whether a stretch of sound is surely hers.
+
+        Args:
+            sound: As in `Recogniser.recognise`.
         """
 
 

@@ -14,7 +14,15 @@ from typing import Final
 
 from stepper.devices.ports import HEARING_RATE_HZ
 from stepper.ears.loudness import Loudness
-from stepper.ears.nearness import CLEAR_NUMBER, NUMBER_FALLS_DB, STRAY, UNDER_WAY, nearness
+from stepper.ears.nearness import (
+    CLEAR_NUMBER,
+    HERS_LESS,
+    NUMBER_FALLS_DB,
+    STRAY,
+    UNDER_WAY,
+    less_for_hers,
+    nearness,
+)
 from stepper.ears.ports import FoundAlone, Heard
 
 _OVER_S, _LONG_OVER_S = 0.3, 0.96
@@ -37,6 +45,7 @@ class SeekingAlone:
         find: Callable[[bytes], FoundAlone | None],
         recognise: Callable[[bytes], Heard | None],
         loudness: Loudness,
+        is_hers: Callable[[bytes], bool] | None = None,
     ) -> None:
         """Begin with nothing heard.
 
@@ -44,8 +53,10 @@ class SeekingAlone:
             find: Finds what may be a cue in a stretch of sound.
             recognise: Hears what was cut out.
             loudness: How loud it was lately, up to the end of each stretch.
+            is_hers: Tells whether what was cut out is surely hers; None where no voice is known.
         """
         self._find, self._recognise, self._loudness = find, recognise, loudness
+        self._is_hers = is_hers
         self.sees_number = False
         """Whether what was found last has a number in it that was said just now, over or not, and may be
         hers."""
@@ -78,18 +89,23 @@ class SeekingAlone:
         falls_db = self._loudness.fall_db(began_s, ended_s)
         if falls_db is None or (found.may_go_on and falls_db < NUMBER_FALLS_DB):
             return None
-        if nearness(found, falls_db=falls_db, above_db=math.inf, sure=1.0) < 0:
+        most_less = HERS_LESS if self._is_hers else 0.0
+        if nearness(found, falls_db=falls_db, above_db=math.inf, sure=1.0) + most_less < 0:
             return None  # however loud it is; that takes a look at the last 45 s
         above_db = self._loudness.above_db(began_s, ended_s)
         if above_db is None:
             return None
-        if nearness(found, falls_db=falls_db, above_db=above_db, sure=1.0) < 0:
-            return None
         start = max(0, round((found.start_s - _BEFORE_S) * HEARING_RATE_HZ)) * 2
-        heard = self._recognise(sound[start : round((found.end_s + _AFTER_S) * HEARING_RATE_HZ) * 2])
+        cut = sound[start : round((found.end_s + _AFTER_S) * HEARING_RATE_HZ) * 2]
+        less = less_for_hers(falls_db, above_db) if self._is_hers else 0.0
+        near = nearness(found, falls_db=falls_db, above_db=above_db, sure=1.0)
+        if near + less < 0 or (near < 0 and not (self._is_hers and self._is_hers(cut))):
+            return None
+        heard = self._recognise(cut)
         if heard is None or heard.addressed or heard.text not in (found.text, *found.alike):
             return None
         sure = nearness(found, falls_db=falls_db, above_db=above_db, sure=heard.score)
+        sure += less if heard.hers else 0.0
         if sure < 0 or (found.may_go_on and self._goes_on(sound[start:], heard)):
             return None
         return heard

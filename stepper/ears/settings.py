@@ -27,7 +27,8 @@ class HearingSettings:
     sounds: bool = True
     """Whether a soft tone says that a cue was heard, and another that it was not understood."""
     know_voice: bool = True
-    """Whether voices other than hers are refused, once hers is known (`stepper voice enrol`)."""
+    """Whether what is surely hers is heard more readily, and what is surely not is refused without the
+    address word, once her voice is known (`stepper voice enrol`)."""
     deaf_tail_s: float = 0.35
     """How long the ears stay closed after the program's own last word. Range: 0 to 2. Unit: s."""
     recogniser: Listener = "auto"

@@ -20,7 +20,7 @@ from stepper.ears.known_voice import KnowingRecogniser, kept_voice
 from stepper.ears.settings import HearingSettings
 from stepper.ears.speaker_embedding import SpeakerEncoder
 from stepper.ears.wordings import Reply
-from stepper.errors import StepperError
+from stepper.errors import StepperError, SurroundingsError
 from stepper.plan.model import Plan
 from stepper.sitting.ear_watch import EarWatch
 from stepper.sitting.preferences import Preferences
@@ -93,7 +93,7 @@ class LiveEars:
         self._speaking = Deafness(speaker, self._settings.deaf_tail_s) if speaker is not None else None
         self._speaker, self._played, self._may_interrupt = speaker, played, may_interrupt
         self._interrupting: Interrupting | None = None
-        self._ready = False
+        self._ready, self._remark = False, ""
         self._microphone: LiveMicrophone | None = None
         self._closed = False
         self._lock = Lock()
@@ -140,9 +140,13 @@ class LiveEars:
         )
 
     def _recogniser(self) -> Recogniser:
-        """Load the recogniser, behind the check of her voice if one is enrolled."""
+        """Load the recogniser, and what knows her voice if one is enrolled."""
         recogniser = load_recogniser(self._plan, self._mine, self._is_addressed, self._asked)
-        kept = self._settings.know_voice and kept_voice(voice_path())
+        try:
+            kept = self._settings.know_voice and kept_voice(voice_path())
+        except SurroundingsError as error:  # as after an update that knows voices by other numbers
+            self._remark = f"{error} Until then no voice is known."
+            return recogniser
         return KnowingRecogniser(recogniser, kept, SpeakerEncoder()) if kept else recogniser
 
     def _listen(self) -> None:
@@ -178,7 +182,7 @@ class LiveEars:
             recogniser = self._recogniser()
             self._interrupting = self._open_interrupting()
             self._ready = True
-            self._tell(True, microphone.remark or "Listening.")
+            self._tell(True, " ".join(filter(None, (microphone.remark, self._remark))) or "Listening.")
             self._hear_on(lambda: listen(watch, recogniser, speech))
         finally:
             watch.close()

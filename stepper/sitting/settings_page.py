@@ -26,7 +26,7 @@ EXPLAINED: Final[Mapping[str, str]] = {
     "ears.device": "part of the name of the microphone",
     "ears.interrupt": "stop speaking as soon as you speak, and listen",
     "ears.sounds": "soft tones that say whether a cue was understood",
-    "ears.know_voice": "refuse other voices, once yours is enrolled",
+    "ears.know_voice": "go by your voice, once it is enrolled",
     "ears.deaf_tail_s": "how long the ears stay closed after the program spoke, 0 to 2 s",
     "ears.recogniser": _one_of(get_args(Listener)),
     "ears.model": "name of a Vosk model; empty for the first there is",

@@ -61,7 +61,7 @@ PLATFORMS = (
     _platform("Windows on Arm", "win32", "ARM64", ("win_arm64",)),
 )
 PYTHONS = ("3.11", "3.12", "3.13", "3.14")
-EXTRAS = ("", "ears", "natural", "enrol", "vosk", "page")
+EXTRAS = ("", "ears", "natural", "vosk", "page")
 Place = tuple[Platform, str]
 
 

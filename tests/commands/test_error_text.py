@@ -19,7 +19,7 @@ def test_an_excerpt_is_as_wide_as_the_terminal_with_the_caret_under_the_place() 
     assert text[:90] in error_text(UnsoundFileError(error.problems, text[:90], "hat.yaml"), None)
 
 
-@pytest.mark.parametrize("extra", ["ears", "vosk", "enrol"])
+@pytest.mark.parametrize("extra", ["ears", "vosk", "natural"])
 def test_what_is_not_installed_comes_with_what_to_type(extra: str) -> None:
     """The command of this installation, not of one like it."""
     told = error_text(NotInstalledError("It is not installed.", extra), 80).splitlines()

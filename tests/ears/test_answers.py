@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from stepper.ears.answers import AGAIN_DB, SURE_DB, Answers
@@ -98,3 +100,11 @@ def test_a_cue_in_between_begins_anew() -> None:
     take(answers, YES, SURE_DB - 1, 10)
     take(answers, Heard(text="next step", score=0.9), 20, 12)
     assert text(take(answers, YES, SURE_DB - 1, 14)) == ""
+
+
+def test_an_answer_in_her_own_voice_counts_at_once_however_soft() -> None:
+    """What tells a film's "yes" from hers is who says it; what was held back before is done with."""
+    answers, hers = Answers(), replace(YES, hers=True)
+    assert text(take(answers, YES, SURE_DB - 1, 7)) == ""
+    assert take(answers, hers, AGAIN_DB - 3, 10) is hers
+    assert text(take(answers, YES, SURE_DB - 1, 13)) == ""

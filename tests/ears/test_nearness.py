@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.ears.nearness import NEAR, nearness
+from stepper.ears.nearness import HERS_LESS, NEAR, less_for_hers, nearness
 from stepper.ears.ports import FoundAlone
 
 CUE = FoundAlone(text="what happened", start_s=0.5, end_s=1.3, fit=0.0, length=9, before=0, behind=0)
@@ -60,3 +60,14 @@ def test_less_is_needed_of_an_answer_to_what_is_open() -> None:
     word = replace(CUE, text="no", length=2)
     assert of(word) < 0 <= of(replace(word, is_answer=True), above_db=5.0)
     assert of(replace(word, is_answer=True), falls_db=2.5, above_db=5.0) < 0
+
+
+def test_her_own_voice_may_be_as_soft_as_the_film_but_not_in_the_middle_of_a_sentence() -> None:
+    """It stands for what loudness would have told, up to a bound: by hand 0.52 × 2 + 0.40 × 3 = 2.24."""
+    assert less_for_hers(12.0, 5.0) == pytest.approx(2.24)
+    assert less_for_hers(14.0, 8.0) == 0
+    assert less_for_hers(3.0, 0.0) == HERS_LESS
+    soft = of(CUE, falls_db=5.0, above_db=0.0)
+    assert soft < 0 <= soft + less_for_hers(5.0, 0.0)
+    said_amid = of(replace(CUE, before=4, behind=4), falls_db=5.0, above_db=0.0)
+    assert said_amid + less_for_hers(5.0, 0.0) < 0

@@ -12,7 +12,7 @@ MODELS = Path(__file__).parents[2] / "models" / "ears"
 CARD = (MODELS / "README.md").read_text(encoding="utf-8")
 
 
-@pytest.mark.parametrize("name", ["encoder.onnx", "sounds.onnx"])
+@pytest.mark.parametrize("name", ["encoder.onnx", "sounds.onnx", "voices.onnx"])
 def test_the_weights_are_those_that_were_measured(name: str) -> None:
     """The figures of the card are of files with this checksum, and of no others."""
     content = weights_path(name).read_bytes()

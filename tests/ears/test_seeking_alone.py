@@ -170,3 +170,20 @@ def test_another_wording_of_the_same_count_agrees() -> None:
     counted = replace(HEARD_COUNT, text="i counted forty")
     assert look_for_count(found, heard=counted) == counted
     assert look_for_count(COUNT, heard=counted) is None
+
+
+@pytest.mark.parametrize("hers", [True, False])
+def test_what_hardly_stands_out_is_taken_from_a_voice_that_is_known(hers: bool) -> None:
+    """The film is nearly as loud behind it; somebody else's is not even recognised."""
+    loudness, cut = Loudness(), list[bytes]()
+    for at in range(round(20 / CHUNK_S)):
+        ago = 20 - at * CHUNK_S
+        loudness.take(-20.0 if 0.4 < ago <= 1.3 else -24.5)
+
+    def recognise(segment: bytes) -> Heard | None:
+        cut.append(segment)
+        return replace(HEARD, hers=hers)
+
+    taken = SeekingAlone(lambda sound: CUE, recognise, loudness, lambda sound: hers).look(SOUND)
+    assert (taken is not None, len(cut)) == (hers, hers)
+    assert look(CUE, behind_db=-24.5) == (None, [])

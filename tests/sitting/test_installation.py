@@ -59,8 +59,8 @@ def test_the_hint_names_the_way_this_program_was_installed(
 
 def test_what_is_there_already_is_kept_where_all_is_installed_anew() -> None:
     """Both tools drop an extra that is not named again."""
-    there = Installation(way=Way.PIPX, prefix=PREFIX, source="/s", extras=("ears", "enrol"))
-    assert "[ears,enrol,vosk]" in how_to_install("vosk", there)
+    there = Installation(way=Way.PIPX, prefix=PREFIX, source="/s", extras=("ears", "page"))
+    assert "[ears,page,vosk]" in how_to_install("vosk", there)
     found = Found({}, ["lark>=1", "pytest>=8; extra == 'test'", "lark; extra == 'ears'", 'no-such-thing; extra == "vosk"'])
     assert find_installation(PREFIX, found).extras == ("ears",)  # type: ignore[arg-type]
 

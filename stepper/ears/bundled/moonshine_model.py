@@ -122,7 +122,7 @@ class MoonshineModel:
         np = self._np
         sound = np.frombuffer(pcm, np.int16).astype(np.float32) / 32768
         sound = np.pad(sound, (0, max(0, _SHORTEST_SAMPLES - len(sound))))
-        return self._encoder.run(None, {"input_values": sound[None]})[0]
+        return self._encoder.run(["states"], {"input_values": sound[None]})[0]
 
     def encode(self, pcm: bytes) -> Encoded:
         """Encode sound at the hearing rate, signed 16-bit."""

@@ -10,7 +10,7 @@ from itertools import cycle, islice
 import numpy as np
 
 from stepper.ears.listen import listen, load_speech_detector
-from stepper.ears.ports import Finder, Foresighted, FoundAlone, Heard, LoneFinder, Place, Recogniser
+from stepper.ears.ports import Finder, Foresighted, FoundAlone, Heard, Knower, LoneFinder, Place, Recogniser
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.material import Clip, read
 from tests.bench.voice.voices import RATE_HZ
@@ -75,6 +75,8 @@ class _Watched:
 
     def __init__(self, inner: Recogniser, outcome: Outcome, stream: _Stream) -> None:
         self._inner, self._outcome, self._stream = inner, outcome, stream
+        if isinstance(inner, Knower):
+            self.is_hers = inner.is_hers
 
     def recognise(self, segment: bytes) -> Heard | None:
         wall, cpu = time.perf_counter(), time.process_time()
