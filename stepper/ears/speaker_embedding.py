@@ -11,7 +11,7 @@ import importlib
 from importlib.util import find_spec
 from typing import Any, Final
 
-from stepper.ears.onnx_session import load_network
+from stepper.ears.onnx_session import load_encoder, load_network
 from stepper.ears.packaged_weights import weights_path
 from stepper.errors import NotInstalledError
 
@@ -34,7 +34,7 @@ class SpeakerEncoder:
         """
         if find_spec("onnxruntime") is None or find_spec("numpy") is None:
             raise NotInstalledError("What knows a voice is not installed.", "ears")
-        self._encoder = load_network(weights_path("encoder.onnx"), "What knows a voice", in_steps=False)
+        self._encoder = load_encoder(weights_path("encoder.onnx"), "What knows a voice")
         self._network = load_network(weights_path("voices.onnx"), "What knows a voice", in_steps=False)
 
     def vector(self, sound: bytes) -> Vector:

@@ -2,13 +2,15 @@ from __future__ import annotations
 
 import subprocess
 import sys
+from gc import collect
 from importlib.util import find_spec
 from pathlib import Path
+from weakref import ref
 
 import numpy as np
 import pytest
 
-from stepper.ears.onnx_session import load_network
+from stepper.ears.onnx_session import load_encoder, load_network
 from stepper.ears.packaged_weights import weights_path
 from stepper.errors import SurroundingsError
 
@@ -52,6 +54,7 @@ def test_the_encoder_multiplies_real_numbers_as_its_file_says() -> None:
 
 _LOADS_THE_DECODER = """
 import sys
+from gc import collect
 import numpy as np
 from stepper.ears.bundled.moonshine_model import MoonshineModel
 from stepper.ears import onnx_session
@@ -86,6 +89,7 @@ def test_the_decoder_holds_its_weights_once_and_says_the_same() -> None:
 
 _TAKES_AND_GIVES = """
 import sys
+from gc import collect
 from stepper.ears.onnx_session import give_memory_back
 
 def rss_mb():
@@ -115,3 +119,14 @@ def test_what_an_utterance_took_goes_back_to_the_system() -> None:
             pytest.skip("another C library than glibc")
     assert kept["told"] < 10
     assert kept["untold"] > 100, "without it the heap keeps them, or this test shows nothing"
+
+
+def test_the_encoder_is_loaded_once_for_all_that_run_it_and_goes_with_them() -> None:
+    """What hears and what knows a voice share 30 MB."""
+    path = weights_path("encoder.onnx")
+    one = load_encoder(path, "It")
+    assert load_encoder(path, "It") is one
+    gone = ref(one)
+    del one
+    collect()
+    assert gone() is None
