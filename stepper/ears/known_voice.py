@@ -28,7 +28,8 @@ _NUMBERS = 96
 HERS: Final = 0.40
 """What is so much like her is surely hers. Of 30 pieces that a film of development voices was taken for a cue
 by, laid beside 27 people, one in a hundred is; of the cues of six development voices 10 and 5 dB above a film
-98 in a hundred, of single words of people, who were known by five seconds, 70 to 75. A likeness."""
+98 in a hundred, of single words of people, who were known by three to six seconds, three in four. A
+likeness."""
 ANOTHER: Final = 0.12
 """What is less like her is surely somebody else's: of those pieces three in four, of those words one in a
 hundred, of those cues none. A likeness."""

@@ -23,6 +23,7 @@ from stepper.sitting.ear_watch import HANGS_AFTER_S, EarWatch
 from stepper.sitting.live_ears import LiveEars, can_interrupt, why_not_installed
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import load_project
+from stepper.sitting.user_folders import voice_path
 from tests.commands.garments import environment, garment
 from tests.evening import written
 from tests.sound_room import Room
@@ -162,6 +163,26 @@ def test_a_recogniser_that_fails_once_is_told_and_hears_the_next_cue(
         *(stumbled,) * 3,
         (False, "The ears have a fault (RuntimeError: the network is broken)."),
     ]
+
+
+@pytest.mark.sound
+@pytest.mark.skipif(bool(why_not_installed()), reason="the ears are an extra: pip install '.[ears]'")
+def test_a_voice_that_was_enrolled_by_other_numbers_does_not_make_the_ears_deaf(
+    room: Room, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """As after an update: it is told how to enrol anew, and everybody is heard meanwhile."""
+    monkeypatch.setenv("STEPPER_DATA", str(tmp_path / "data"))
+    voice_path().parent.mkdir(parents=True, exist_ok=True)
+    voice_path().write_text('{"threshold": 0.7, "vector": [0.6, 0.8]}')
+    ears, heard, told = _sitting_ears(_Failing(*("hear",) * MOST_SAID), monkeypatch, tmp_path)
+    try:
+        assert told[0][0]
+        assert "stepper voice enrol" in told[0][1]
+        assert told[0][1].endswith("Until then no voice is known.")
+        _say_until(lambda: bool(heard), room, tmp_path)
+    finally:
+        ears.close()
+    assert heard[0] == "next step"
 
 
 @pytest.mark.sound
