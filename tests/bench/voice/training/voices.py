@@ -104,6 +104,7 @@ class Whose(nn.Module):
         self.even, self.last, self.drop = nn.BatchNorm1d(2 * _INNER), nn.Linear(2 * _INNER, _NUMBERS), nn.Dropout(0.2)
 
     def forward(self, layers: torch.Tensor, lengths: torch.Tensor) -> torch.Tensor:
+        """Return a vector for each piece."""
         layers = ((layers.float() - self.middle) / self.spread).transpose(1, 2)
         there = (torch.arange(layers.shape[2], device=layers.device)[None] < lengths[:, None])[:, None]
         inner = functional.relu(self.second(functional.relu(self.first(self.drop(layers) * there))))
