@@ -75,9 +75,8 @@ def listen(
     passed_over: deque[bytes] = deque(maxlen=_WARM_UP_CHUNKS)
     seeking = seeking_alone = early = None
     hears_alone = recogniser.hears_alone if isinstance(recogniser, LoneFinder) else lambda: False
-    is_hers = recogniser.is_hers if isinstance(recogniser, Knower) else None
     if isinstance(recogniser, LoneFinder):
-        seeking_alone = SeekingAlone(recogniser.find_alone, recogniser.recognise, loudness, is_hers)
+        seeking_alone = SeekingAlone(recogniser.find_alone, recogniser.recognise, loudness, _who(recogniser))
     if isinstance(recogniser, Finder):
         seeking = Seeking(recogniser.find, hears_alone)
     if isinstance(recogniser, Foresighted):
@@ -118,6 +117,11 @@ def listen(
                     seeking.forget()
             yield from heard
     yield from attention.ended()
+
+
+def _who(recogniser: Recogniser) -> Callable[[bytes], bool] | None:
+    """Return what tells whether a stretch of sound is surely hers; None where no voice is known."""
+    return recogniser.is_hers if isinstance(recogniser, Knower) else None
 
 
 @dataclass(frozen=True, slots=True)
