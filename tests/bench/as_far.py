@@ -15,6 +15,8 @@ import shutil
 import sys
 import tempfile
 from collections import Counter
+from contextlib import redirect_stdout
+from io import StringIO
 from pathlib import Path
 
 from stepper.errors import StepperError
@@ -26,6 +28,7 @@ from stepper.project.page.unread.left_open import LeftKind, find_left_open
 from stepper.project.page.unread.kept_rows import take_mark_off
 from stepper.session.state import OpenAnswer
 from stepper.settling.in_sitting import OpenRows
+from stepper.settling.walk import Settling
 from stepper.sitting.project_file import load_as_far
 
 MOST_ANSWERS = 80
@@ -45,6 +48,13 @@ def go_through(path: Path) -> tuple[Counter[str], int, int, str]:
     """Answer each open row; return the answers by kind, the rounds at first and at last, and how it ended."""
     answers: Counter[str] = Counter()
     loaded = load_as_far(path)
+    if loaded is None:  # at the keyboard, before the first round: Enter takes what is proposed
+        sys.stdin = StringIO("\n" * 40)
+        with redirect_stdout(StringIO()):
+            settling = Settling(path=path, to_begin=True)
+            settling.run()
+        answers["first"] = settling.answered
+        loaded = load_as_far(path)
     if loaded is None:
         return answers, 0, 0, "not begun"
     begun = len(loaded.plan.rounds)
@@ -53,7 +63,7 @@ def go_through(path: Path) -> tuple[Counter[str], int, int, str]:
         row = rows.loaded.plan.open
         if row.trouble and row.proposed is None:
             answers["keyboard"] += 1
-            return answers, begun, len(rows.loaded.plan.rounds), f"keyboard: {row.words[:70]}"
+            return answers, begun, len(rows.loaded.plan.rounds), f"keyboard: {row.words[:90]}"
         before = rows.loaded.plan.count_before(len(rows.loaded.plan.rounds))
         answer = (
             OpenAnswer(kind=row.proposed.kind)
