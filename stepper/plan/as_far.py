@@ -5,13 +5,15 @@ is worked in the order in which it is knitted and ends where it comes to such a 
 worked out: neither what hangs on it nor what only seems not to. A row that does not fit is found by working
 what stands above it; the garment is then worked again up to there, until nothing is left that does not fit.
 A row that says what is done at the same time as the line above it opens that line, too: knitted without it,
-that line would be knitted wrongly.
+that line would be knitted wrongly. So are short rows that are not closed before such a row, from the first of
+them on: behind it nobody could tell where they are turned.
 """
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from bisect import bisect_right
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from stepper.plan.compile import compile_plan
@@ -19,6 +21,7 @@ from stepper.plan.model import Plan
 from stepper.project.instructions import Line, Unread, UpToHere
 from stepper.project.model import Project, Section
 from stepper.project.page.pieces import works
+from stepper.project.page.unread.proposals import Kept, propose
 from stepper.project.problems import Span
 from stepper.regex import regex
 
@@ -42,7 +45,7 @@ def plan_as_far(project: Project, rows: Iterable[int]) -> Plan | None:
         The plan, with the row at which it ends; None if something does not fit that is no row of the
         pattern, or if no round stands above the first.
     """
-    known = {line.place.line for section in project.sections for line in section.lines}
+    known = sorted(line.place.line for section in project.sections for line in section.lines)
     if project.alone is None and not project.switches:
         project = replace(project, alone=Span(line=1, column=1))
     open_rows = frozenset(rows)
@@ -50,10 +53,17 @@ def plan_as_far(project: Project, rows: Iterable[int]) -> Plan | None:
         compiled = compile_plan(_up_to(project, open_rows))
         if compiled.plan is not None:
             return compiled.plan
-        misfits = {each.line for each in compiled.problems} & known - open_rows
+        begun = {_row_of(each.line, known) for each in compiled.problems}
+        misfits = begun - open_rows - {0}
         if not misfits:
             return None
         open_rows |= {min(misfits)}
+
+
+def _row_of(row: int, known: Sequence[int]) -> int:
+    """Return where the line begins that a row of the file belongs to; 0 if it belongs to none."""
+    at = bisect_right(known, row)
+    return known[at - 1] if at else 0
 
 
 def _up_to(project: Project, open_rows: frozenset[int]) -> Project:
@@ -78,4 +88,5 @@ def _with_ends(section: Section, open_rows: frozenset[int]) -> tuple[Line, ...]:
 
 
 def _ended(line: Line) -> Line:
-    return replace(line, sentences=(UpToHere(line.place),))
+    said = propose(line.text.removeprefix("Note: ")).kept is Kept.NOTE
+    return replace(line, sentences=(UpToHere(line.place, said=said),), numbers=(), every="")  # no row of a block

@@ -37,6 +37,7 @@ from stepper.plan.told_only import WHEN_DONE
 from stepper.project.duration import Ended
 from stepper.project.instructions import AsPart, Line, UpToHere
 from stepper.project.model import Project, Section, Switch
+from stepper.project.problems import Span
 from stepper.records import dataclass
 
 
@@ -163,10 +164,19 @@ class Course:
     def _end_at(self, block: list[Line]) -> None:
         """End the garment if it is worked up to one of these lines, in the size in force."""
         for line in block:
-            ends = any(isinstance(each, UpToHere) for each in line.sentences)
-            if ends and not (line.only and self.needles.size not in line.only):
+            end = next((each for each in line.sentences if isinstance(each, UpToHere)), None)
+            if end is not None and not (line.only and self.needles.size not in line.only):
                 self.needles.ends_at = line
+                if not end.said:
+                    self._close_before()
                 raise OpenReachedError
+
+    def _close_before(self) -> None:
+        """Report short rows that are open where the garment ends for now, at the last row in front of it."""
+        needles = self.needles
+        if needles.drafts and (needles.short_rows.gap is not None or needles.short_rows.turns):
+            place = Span(line=needles.drafts[-1].line, column=1)
+            needles.report(place, "short rows are not closed before a row that is not read.")
 
     def _work_as(self, block: list[Line], section: Section) -> None:
         """Work a line that works another part again."""

@@ -482,6 +482,8 @@ class UpToHere:
     """
 
     place: Span
+    said: bool = False
+    """Whether the line seems to be only said, so that nothing is knitted for it."""
 
 
 @dataclass(frozen=True, slots=True)

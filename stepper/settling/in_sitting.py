@@ -177,7 +177,10 @@ def _is_whole(reply: Reply, asked: RowAsked, numbers: NumberQuestions) -> bool:
     match reply.kept:
         case Kept.ROWS:
             found = reply.numbers
-            return found is not None and numbers.is_whole(found) and not find_depended_on(asked.left.text)
+            known = found is not None and found.count is not None and (found.count.text or numbers.before)
+            told = asked.proposal.says_rows or bool(asked.proposal.count)
+            whole = bool(known) and told and found is not None and numbers.is_whole(found)
+            return whole and not find_depended_on(asked.left.text)
         case Kept.AGAIN:
             return reply.part is not None
         case Kept.HOLD:

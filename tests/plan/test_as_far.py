@@ -32,6 +32,7 @@ def as_far(work: str, size: str = "M") -> Plan | None:
         ("Cast on 40 sts.\nJoin in the round.\nTwirl them.\nKnit 4 rounds.", 1, "Twirl them."),
         ("Cast on 40 sts.\nJoin in the round.\nKnit 3 rounds.\nKnit 1 round. 44 sts.\nKnit 9 rounds.", 4, "Knit 1"),
         ("Cast on 40 sts.\nJoin.\nKnit 3 rounds.\n*K3, p4; rep from * around.\nTwirl them.", 4, "*K3, p4"),
+        ("Cast on 40 sts.\nRow 1: Knit.\nRow 2: Purl.\nRow 3: *K3, p4; rep from * to end.\nRow 4: Purl.", 3, "Row 3: *K3"),
         (f"Cast on 40 sts.\nKnit 8 rows.\n{MARK}\nNote: At the same time twirl them.", 1, "Knit 8 rows."),
         (f"Cast on 40 sts.\nKnit 8 rows.\n{MARK}\nNote: When piece measures 3 cm, twirl.", 1, "Knit 8 rows."),
         (f"Cast on 40 sts.\nRow 1: Knit.\nRow 2: Purl.\n{MARK}\nNote: Row 3: Twirl.\nRow 4: Purl.", 3, "Note: Row 3"),
@@ -92,3 +93,30 @@ def test_remarks_in_front_of_the_row_are_kept_for_it() -> None:
 def test_nothing_is_planned_where_no_round_stands_above_the_first_open_row() -> None:
     """Nor where what does not fit is no row of the pattern."""
     assert as_far(f"{MARK}\nNote: Twirl on 40 sts.\nKnit 4 rows.") is None
+
+
+@each_row(
+    ("work", "rounds", "words"),
+    [
+        ("Row 1: K10, turn.\nRow 2: P5, turn.\nRow 3: Twirl k2.\nRow 4: Knit.", 2, "Row 1: K10, turn."),
+        (f"Row 1: K10, turn.\n{MARK}\nNote: You should have a tiny wedge.\nRow 2: P10.", 3, "Note: You should"),
+        ("K10, turn.\nP10.\nKnit 2 rows.\nTwirl k2.", 6, "Twirl k2."),
+    ],
+)
+def test_short_rows_are_not_begun_where_what_closes_them_is_not_read(work: str, rounds: int, words: str) -> None:
+    """A count tells nothing of where they were turned: they are counted all, from the first on.
+
+    Words that are only said, and rows behind short rows that are closed, leave them as they are.
+    """
+    plan = as_far(f"Cast on 40 sts.\nKnit 1 row.\n{work}")
+    assert plan is not None
+    assert plan.open is not None
+    assert (len(plan.rounds), plan.open.words[: len(words)]) == (rounds, words)
+
+
+def test_a_row_that_does_not_fit_is_open_from_where_its_line_begins() -> None:
+    """A line under a label stands on two rows of the file, and its count on the second."""
+    plan = as_far("Cast on 40 sts.\nKnit 2 rows.\nDIVIDE:\nK4, place next 8 sts on waste yarn, knit to end. 40 sts.")
+    assert plan is not None
+    assert plan.open is not None
+    assert len(plan.rounds) == 3

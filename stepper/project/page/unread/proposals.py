@@ -55,6 +55,8 @@ class Proposal:
     12 cm`); 1 if nothing in them is of more than one; empty if they are of more and do not say how many."""
     numbered: bool = False
     """Whether the row begins with its number or the like, which says how many rows it is."""
+    says_rows: bool = False
+    """Whether the words themselves say how many rows or how long; else `rows` is at most a guess."""
     count: str = ""
     """The stitches after it as printed, a number or a list; empty if none is printed."""
     change: str = ""
@@ -208,6 +210,7 @@ def propose(text: str, *, empty: bool = False, behind: str = "") -> Proposal:
         kept=kept,
         rows=rows,
         numbered=head is not None,
+        says_rows=head is not None or rows not in ("", "1") or _A_ROW.search(said) is not None,
         count=count,
         change=printed_change(said) if not count else "",
         moved=_moved(said, kept, count),
