@@ -42,6 +42,8 @@ _KINDS: Final = {
     Kept.AGAIN: OpenKind.AGAIN,
 }
 """What may be proposed, and as what; the rest is settled at the keyboard."""
+_ROW_OF_RING: Final = regex(r"^\W*(?:[\w'-]+\s+){0,3}?rows?\b[^.:]{0,20}[.:]|\bturn\W*$", re.I)
+"""Words that call a round a row, or turn it at its end: whether the ring is left is not known of them."""
 _JOINS: Final = regex(r"\bjoin(?:ing|ed)?\b[^.]*\bround\b", re.I)
 _CHANGED: Final = "The file was changed meanwhile. Stop, and begin again: you go on where you are."
 
@@ -122,9 +124,13 @@ class OpenRows:
         crlf = b"\r\n" in path.read_bytes()
         write_whole(path, written.text, crlf=crlf)
         after = _load(self._loaded)
-        if after is None:
+        again = after.plan.open if after is not None else None
+        first = looked.asked.left.first
+        stays = again is not None and first <= again.line + 1 and again.line < first + len(written.rows)
+        if after is None or stays:
             write_whole(path, before.replace("\r\n", "\n"), crlf=crlf)
-            return "It cannot be kept so: what is knitted already would no longer fit."
+            why = "the row does not fit there then" if stays else "what is knitted already would no longer fit"
+            return f"It cannot be kept so: {why}."
         self._loaded = self.describe(after)
         return self._loaded
 
@@ -180,7 +186,7 @@ def _is_whole(reply: Reply, asked: RowAsked, numbers: NumberQuestions) -> bool:
             known = found is not None and found.count is not None and (found.count.text or numbers.before)
             told = asked.proposal.says_rows or bool(asked.proposal.count)
             whole = bool(known) and told and found is not None and numbers.is_whole(found)
-            return whole and not find_depended_on(asked.left.text)
+            return whole and not find_depended_on(asked.left.text) and not _is_row_of_ring(asked)
         case Kept.AGAIN:
             return reply.part is not None
         case Kept.HOLD:
@@ -219,7 +225,14 @@ def _besides(asked: RowAsked) -> str:
     depended = find_depended_on(asked.left.text)
     if "join" in depended:
         return f"in {'rounds' if _joins(asked) else 'rows'} from here"
-    return "every turn closed" if "turn" in depended and asked.so_far.flat is False else ""
+    if "turn" in depended and asked.so_far.flat is False:
+        return "every turn closed"
+    return "still in rounds" if _is_row_of_ring(asked) else ""
+
+
+def _is_row_of_ring(asked: RowAsked) -> bool:
+    """Return whether words in a ring speak of a row, which may turn it into rows or only be its name."""
+    return asked.so_far.flat is False and _ROW_OF_RING.search(asked.left.text) is not None
 
 
 def _joins(asked: RowAsked) -> bool:
@@ -254,6 +267,8 @@ def _counted(answer: OpenAnswer, looked: _Looked) -> Reply:
     """Return rows as she counted them; what the page prints alike stays as it is printed, for every size."""
     numbers, stitches = looked.numbers, answer.stitches
     assert stitches is not None  # the caller has looked
+    if looked.asked.so_far.stitches == 0:  # wherever they come from: now they are on the needles
+        return Reply(kept=Kept.PICK_UP, moved=str(stitches))
     proposed = numbers.propose()
     typed: list[AnsweredNumber] = []
     rows = proposed.rows
@@ -263,7 +278,7 @@ def _counted(answer: OpenAnswer, looked: _Looked) -> Reply:
     count = proposed.count
     printed = count is not None and (count.each[-1] if count.each else numbers.after(count.text)) == stitches
     as_proposed = rows == proposed.rows and printed
-    if find_depended_on(looked.asked.left.text):  # its words stand as a note, and rows by them below
+    if find_depended_on(looked.asked.left.text) or _is_row_of_ring(looked.asked):  # its words stand as a note, and rows by them below
         here = numbers.before or stitches
         count = CountAnswer(each=(*(here,) * (answer.rows - 1), stitches))
         typed += [AnsweredNumber(values=(stitches,))] if stitches != here else []
@@ -283,9 +298,12 @@ def _behind(answer: OpenAnswer, looked: _Looked) -> tuple[str, ...]:
     """Return what is written behind the rows that she counted: that rounds follow rows, or rows rounds."""
     if answer.kind is not OpenKind.ROWS or answer.stitches is None:
         return ()
+    more = answer.rows - 1 if looked.asked.so_far.stitches == 0 else 0
+    row = "row" if looked.asked.so_far.flat else "round"
+    rows = (f"Own words, {more} {row}{'s' if more > 1 else ''}: by the words above.",) if more else ()
     if "join" not in find_depended_on(looked.asked.left.text):
-        return ()
-    return ("Join in the round.",) if _joins(looked.asked) else ("Work flat.",)
+        return rows
+    return (*rows, "Join in the round." if _joins(looked.asked) else "Work flat.")
 
 
 def _keep_for_her_size(reply: Reply, file: FileInHand) -> None:

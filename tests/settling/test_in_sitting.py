@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 import pytest
 
@@ -11,17 +12,19 @@ from stepper.session.state import OpenAnswer
 from stepper.settling.in_sitting import OpenRows
 from stepper.sitting.project_file import load_as_far, plan_of_text
 from tests.project.samples import begun_from_page
+from tests.tables import each_row
 
 LOOK = "# LOOK (row {} of the text)."
 AS_PROPOSED = {kind: OpenAnswer(kind=kind) for kind in OpenKind}
 
 
 def rows_of(
-    tmp_path: Path, words: str, *, sizes: str = "one", behind: str = "Knit 2 rounds.", flat: bool = False
+    tmp_path: Path, words: str, *, sizes: str = "one", behind: str = "Knit 2 rounds.", flat: bool = False, above: str = ""
 ) -> OpenRows:
     """Return what settles a row behind a cast-on of 40 stitches."""
     path = tmp_path / "hat.yaml"
-    above = "Knit 3 rows." if flat else "Join in the round.\nKnit 2 rounds."
+    first = "Knit 3 rows." if flat else "Join in the round.\nKnit 2 rounds."
+    above = f"{first}\n{above}" if above else first
     work = f"Cast on 40 sts.\n{above}\n{LOOK.format(7)}\nNote: {words}\n{behind}"
     path.write_text(begun_from_page(work, sizes=sizes, size=sizes.split()[0]), encoding="utf-8")
     loaded = load_as_far(path)
@@ -270,3 +273,64 @@ def test_nothing_is_asked_on_the_terminal(
     rows = rows_of(tmp_path, words)
     rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=2, stitches=41))
     assert capsys.readouterr() == ("", "")
+
+
+@each_row(
+    ("words", "besides"),
+    [
+        ("Row 1 (RS): Twirl to last 2 sts, turn.", "still in rounds"),
+        ("Next row: Twirl k2 to marker.", "still in rounds"),
+        ("Next rnd: Twirl k2 to marker.", ""),
+    ],
+)
+def test_a_ring_stays_one_where_its_rounds_are_called_rows(words: str, besides: str) -> None:
+    """Or all behind it would be worked back and forth; she says yes to that with the count."""
+    with TemporaryDirectory() as folder:
+        rows = rows_of(Path(folder), words, behind="Knit 4 rounds.\nBind off.")
+        assert rows.loaded.plan.open is not None
+        assert rows.loaded.plan.open.besides == besides
+        assert besides == "" or rows.loaded.plan.open.proposed is None
+        after = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40))
+    assert not isinstance(after, str), after
+    assert after.plan.open is None
+    assert not any(each.flat for each in after.plan.rounds)
+
+
+def test_what_comes_onto_empty_needles_is_counted(tmp_path: Path) -> None:
+    """Wherever the stitches come from: of several rounds the first brings them."""
+    rows = rows_of(tmp_path, "Twirl sleeve sts onto dpns.", behind="Knit 2 rounds.", above="Bind off.")
+    after = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=3, stitches=64))
+    assert not isinstance(after, str), after
+    assert after.plan.open is None
+    assert [each.after for each in after.plan.rounds][-6:] == [0, 64, 64, 64, 64, 64]
+
+
+def test_what_does_not_fit_where_it_stands_is_not_written(tmp_path: Path) -> None:
+    """The same row would be asked again, and what was written would be read out as its words."""
+    rows = rows_of(tmp_path, "Twirl k2. 44 sts.", behind="Knit 2 rounds. 44 sts.")
+    before = text_of(rows)
+    told = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=3, stitches=44))
+    assert not isinstance(told, str), told
+    assert text_of(rows) != before
+    path = tmp_path / "hat.yaml"
+    work = f"Cast on 40 sts.\nJoin in the round.\nK10, turn.\n{LOOK.format(7)}\nNote: You will see a wedge.\nKnit 2 rounds."
+    path.write_text(begun_from_page(work, sizes="one", size="one"), encoding="utf-8")
+    loaded = load_as_far(path)
+    assert loaded is not None
+    rows = OpenRows(loaded)
+    before = text_of(rows)
+    told = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40))
+    assert isinstance(told, str)
+    assert text_of(rows) == before
+
+
+@each_row(
+    "words",
+    ["Leave the body aside and knit the sleeves.", "Twirl k2 in loops.", "(For a wide hem, work 3 cm instead.)"],
+)
+def test_no_row_is_proposed_of_words_that_do_not_say_one(words: str) -> None:
+    """A yes would put a round into the garment that the page does not have."""
+    with TemporaryDirectory() as folder:
+        row = rows_of(Path(folder), words).loaded.plan.open
+    assert row is not None
+    assert row.proposed is None or row.proposed.kind is OpenKind.IDLE

@@ -20,7 +20,8 @@ from stepper.session.state import OpenAnswer, OpenWork, State
 _BY_KEYBOARD = "Its count is not enough: it is settled at the keyboard, by stepper settle."
 _BY_COUNT = "Say next step after each round of it, and then the count."
 MOST_ROWS = 1000
-"""Rows that may be worked by the words of one row; more is a slip of the tongue. Chosen here."""
+"""Rows that may be worked by the words of one row, and stitches that may come by them where none are on the
+needles; more is a slip of the tongue. Chosen here."""
 
 
 def next_row(plan: Plan, state: State, cue: Next | GoOn) -> Decision:
@@ -63,7 +64,7 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
         return Refusal(sentence=_BY_KEYBOARD)
     if not (work.rows or _rows_proposed(row)):
         return Refusal(sentence="First its rounds: say next step after each, or: three rounds done.")
-    most = 3 * max(1, plan.count_before(len(plan.rounds)))
+    most = 3 * plan.count_before(len(plan.rounds)) or MOST_ROWS
     if not 0 < cue.stitches <= most:
         return Refusal(sentence=f"{cue.stitches} cannot be. Say how many stitches are on the needles.")
     return (RowSaid(at=cue.at, said=replace(work, stitches=cue.stitches, idle=False)),)

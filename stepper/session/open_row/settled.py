@@ -20,6 +20,6 @@ def behind_open_row(old: Plan, new: Plan, state: State, carried: Carried) -> Pos
     if old.open is None or work is None or state.place.index < len(old.rounds):
         return place
     by_words = new.rounds[place.index : place.index + work.rows]
-    if len(by_words) == work.rows and all(each.words for each in by_words):
+    if len(by_words) == work.rows and all(each.words or not each.before for each in by_words):
         return Position(index=place.index + work.rows)
     return place
