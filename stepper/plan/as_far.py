@@ -13,16 +13,17 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_right
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
-from stepper.plan.compile import compile_plan
+from stepper.plan.compile import compile_plan, work_as_knitted
 from stepper.plan.model import Plan
+from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line, Unread, UpToHere
 from stepper.project.model import Project, Section
 from stepper.project.page.pieces import works
 from stepper.project.page.unread.proposals import Kept, propose
-from stepper.project.problems import Span
+from stepper.project.problems import Problem, Span
 from stepper.regex import regex
 
 _BESIDE = regex(
@@ -45,19 +46,41 @@ def plan_as_far(project: Project, rows: Iterable[int]) -> Plan | None:
         The plan, with the row at which it ends; None if something does not fit that is no row of the
         pattern, or if no round stands above the first.
     """
-    known = sorted(line.place.line for section in project.sections for line in section.lines)
     if project.alone is None and not project.switches:
         project = replace(project, alone=Span(line=1, column=1))
-    open_rows = frozenset(rows)
+    ends = dict.fromkeys(rows, 0)
     while True:
-        compiled = compile_plan(_up_to(project, open_rows))
+        ended = _up_to(project, ends)
+        compiled = compile_plan(ended)
         if compiled.plan is not None:
             return compiled.plan
-        begun = {_row_of(each.line, known) for each in compiled.problems}
-        misfits = begun - open_rows - {0}
-        if not misfits:
+        if not _end_before(work_as_knitted(ended, compiled.readings), compiled.problems, ends, project):
             return None
-        open_rows |= {min(misfits)}
+
+
+def _end_before(
+    worked: Needles, problems: Sequence[Problem], ends: dict[int, int], project: Project
+) -> bool:
+    """End a garment before the first thing that does not fit; return whether it ended later before.
+
+    Args:
+        worked: The garment, with what does not fit as it was found one after the other.
+        problems: What is told of it.
+        ends: Rows at which the garment ends, each with how many rounds are worked before that.
+        project: The garment.
+    """
+    known = sorted(line.place.line for section in project.sections for line in section.lines)
+    tried = []
+    for first in worked.findings[:1]:  # of numbered rows the first is in hand, what is told stands below it
+        rows = (max(first.row, first.place.line), first.row, first.place.line)
+        before = {draft.line for draft in worked.drafts[: first.begun]}
+        tried = [*((row, first.begun if row in before else 0) for row in rows), (first.place.line, 0)]
+    for row, since in (*tried, *((each.line, 0) for each in problems)):
+        begins = _row_of(row, known)
+        if begins and ends.get(begins, since + 1) > since:
+            ends[begins] = since
+            return True
+    return False
 
 
 def _row_of(row: int, known: Sequence[int]) -> int:
@@ -66,27 +89,29 @@ def _row_of(row: int, known: Sequence[int]) -> int:
     return known[at - 1] if at else 0
 
 
-def _up_to(project: Project, open_rows: frozenset[int]) -> Project:
+def _up_to(project: Project, ends: Mapping[int, int]) -> Project:
     """Return a project that ends at the first of some rows that the knitting comes to."""
-    sections = tuple(
-        replace(section, lines=_with_ends(section, open_rows)) for section in project.sections
-    )
+    sections = tuple(replace(section, lines=_with_ends(section, ends)) for section in project.sections)
     return replace(project, sections=sections)
 
 
-def _with_ends(section: Section, open_rows: frozenset[int]) -> tuple[Line, ...]:
+def _with_ends(section: Section, ends: Mapping[int, int]) -> tuple[Line, ...]:
     lines = list(section.lines)
     for at, line in enumerate(section.lines):
-        if line.place.line not in open_rows and not any(isinstance(each, Unread) for each in line.sentences):
+        unread = any(isinstance(each, Unread) for each in line.sentences)
+        since = 0 if unread else ends.get(line.place.line)
+        if since is None:
             continue
-        lines[at] = _ended(line)
+        lines[at] = _ended(line, since)
         if _BESIDE.search(line.text):
             above = next((one for one in range(at - 1, -1, -1) if works(section.lines[one])), None)
             if above is not None:
-                lines[above] = _ended(section.lines[above])
+                lines[above] = _ended(section.lines[above], since)
     return tuple(lines)
 
 
-def _ended(line: Line) -> Line:
+def _ended(line: Line, since: int) -> Line:
+    """Return a line at which the garment ends; worked before so many rounds, it is what it was."""
     said = propose(line.text.removeprefix("Note: ")).kept is Kept.NOTE
-    return replace(line, sentences=(UpToHere(line.place, said=said),), numbers=(), every="")  # no row of a block
+    ended = replace(line, ends=UpToHere(said=said, since=since))
+    return ended if since else replace(ended, numbers=(), every="")  # no row of a block

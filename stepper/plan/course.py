@@ -35,7 +35,7 @@ from stepper.plan.state.size_alone import AloneIn, why_unmet
 from stepper.plan.stitches.row_elements import is_sleeve
 from stepper.plan.told_only import WHEN_DONE
 from stepper.project.duration import Ended
-from stepper.project.instructions import AsPart, Line, UpToHere
+from stepper.project.instructions import AsPart, Line
 from stepper.project.model import Project, Section, Switch
 from stepper.project.problems import Span
 from stepper.records import dataclass
@@ -163,9 +163,10 @@ class Course:
 
     def _end_at(self, block: list[Line]) -> None:
         """End the garment if it is worked up to one of these lines, in the size in force."""
+        self.needles.block_begun = worked = len(self.needles.drafts)
         for line in block:
-            end = next((each for each in line.sentences if isinstance(each, UpToHere)), None)
-            if end is not None and not (line.only and self.needles.size not in line.only):
+            end = line.ends if not line.only or self.needles.size in line.only else None
+            if end is not None and end.since <= worked:
                 self.needles.ends_at = line
                 if not end.said:
                     self._close_before()

@@ -190,3 +190,7 @@ class Finding:
     """`count`: the stitches that result from the lines."""
     read: str = ""
     """`count`: how the line was read, round by round."""
+    row: int = 0
+    """The line of the file in hand when it was found; 0 where none was."""
+    begun: int = 0
+    """Rounds of the garment worked where that line, or the numbered rows it belongs to, was begun."""

@@ -22,6 +22,9 @@ from stepper.project.model import Project
 from stepper.regex import regex
 
 
+_AGAIN: Final = "It is worked again here, and does not fit this time."
+
+
 def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) -> Plan:
     """Number the rounds of the worked pattern and add what is derived from them."""
     drafts = needles.drafts
@@ -64,6 +67,7 @@ def _open_row(needles: Needles) -> OpenRow | None:
         flat=needles.flat,
         remarks=tuple(needles.remarks),
         words=line.text,
+        trouble=_AGAIN if any(draft.line == line.place.line for draft in needles.drafts) else "",
     )
 
 

@@ -475,18 +475,6 @@ class Unread:
 
 
 @dataclass(frozen=True, slots=True)
-class UpToHere:
-    """A line at which the garment ends for now: it is worked up to there and not beyond.
-
-    Made only where a garment is to be knitted as far as it is read (`stepper.plan.as_far`).
-    """
-
-    place: Span
-    said: bool = False
-    """Whether the line seems to be only said, so that nothing is knitted for it."""
-
-
-@dataclass(frozen=True, slots=True)
 class PrintedCount:
     """The count printed at the end of a line."""
 
@@ -552,7 +540,6 @@ Sentence = (
     | Remark
     | OwnWords
     | Unread
-    | UpToHere
     | PrintedCount
     | RowsCount
 )
@@ -564,6 +551,20 @@ class Assumed:
 
     text: str
     place: Span
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class UpToHere:
+    """A line at which the garment ends for now: it is worked up to there and not beyond.
+
+    Made only where a garment is to be knitted as far as it is read (`stepper.plan.as_far`).
+    """
+
+    said: bool = False
+    """Whether the line seems to be only said, so that nothing is knitted for it."""
+    since: int = 0
+    """How many rounds of the garment are worked before that: a line that is worked again ends only the time
+    that does not fit."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -596,3 +597,5 @@ class Line:
     """What the line leaves open."""
     stripes: StripesCalled | None = None
     """The stripes that the page defines and the line calls for; None for none."""
+    ends: UpToHere | None = None
+    """That the garment ends here for now; None if it goes on."""

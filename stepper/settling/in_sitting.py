@@ -85,9 +85,9 @@ class OpenRows:
         told = replace(
             row,
             words=looked.asked.left.text,
-            trouble=why_not_by_count(looked.asked),
+            trouble=row.trouble or why_not_by_count(looked.asked),
             besides=_besides(looked.asked),
-            proposed=_proposed(looked) if looked.reply is not None else None,
+            proposed=_proposed(looked) if looked.reply is not None and not row.trouble else None,
         )
         return replace(loaded, plan=replace(loaded.plan, open=told))
 

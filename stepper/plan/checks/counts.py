@@ -42,7 +42,7 @@ def check_count(instruction: PrintedCount, needles: Needles) -> None:
         needles.counting.off = 0
         needles.counting.confirmed.append(len(needles.drafts))
     elif short != needles.counting.off and not _picked_up_to(printed, instruction.place, needles):
-        needles.findings.append(
+        needles.find(
             Finding(
                 place=instruction.place,
                 message=f"the pattern prints {printed} stitches; the lines so far come to {needles.count}",

@@ -32,6 +32,7 @@ from stepper.project.instructions import (
     Phrase,
     PrintedCount,
     Repeated,
+    Sentence,
     TurnMethod,
     WithYarn,
     WorkRounds,
@@ -46,6 +47,7 @@ from stepper.project.pattern_heads import (
     key_of,
 )
 from stepper.project.problems import one_of
+from stepper.project.stitchwork import Work, every_element
 from stepper.regex import regex
 
 _NAME = regex(rf"^[^(,]*?\b{NAME_ENDS}{NUMBERED}\.?$", re.I)
@@ -142,7 +144,7 @@ def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
             continue
         counts = tuple(one for one in line.sentences if isinstance(one, PrintedCount))
         made[number] = replace(_numbered(template_of(row, needles), number), counts=counts, yarn=yarn)
-    if made and yarn and not made[min(made)].yarn:
+    if made and yarn and not made[min(made)].yarn and not _is_in_colours(row_of(order[min(order)])):
         told = f"row {min(made)} of {name} pattern names no yarn, and a later one does."
         needles.report(block[0].place, told, f'Write its yarn, too: "Row {min(made)}: With MC, …".')
     missing = [number for number in range(1, max(order) + 1) if number not in order]
@@ -156,6 +158,12 @@ def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
     needles.patterns[name] = tuple(
         replace(made[number], side=first if number == 1 else "") for number in sorted(made)
     )
+
+
+def _is_in_colours(row: Sentence) -> bool:
+    """Return whether a row names the yarns of its stitches one by one: "1 MC, 3 A"."""
+    elements = row.elements if isinstance(row, Phrase) else ()
+    return any(isinstance(one, Work) and one.yarn is not None for one in every_element(elements))
 
 
 def _yarn_of(line: Line, needles: Needles) -> str:

@@ -119,12 +119,18 @@ class Needles:
     """Words of two readings that were met."""
     ends_at: Line | None = None
     """The line up to which the garment was worked; None if it was worked to its end."""
+    block_begun: int = 0
+    """Rounds worked when the line in hand, or the numbered rows that it belongs to, was begun."""
 
     def report(self, place: Span, message: str, hint: str = "", kind: str = "misfit") -> None:
         """Note something that does not fit, unless the count is unknown anyway."""
         hint = price_counts(hint, self.count, self.fabric.gauge, self.project.units)
         if not self.counting.lost:
-            self.findings.append(Finding(place=place, message=message, hint=hint, size=self.size, kind=kind))
+            self.find(Finding(place=place, message=message, hint=hint, size=self.size, kind=kind))
+
+    def find(self, finding: Finding) -> None:
+        """Note something that does not fit, with the line in hand."""
+        self.findings.append(replace(finding, row=self.line.number, begun=self.block_begun))
 
     def miss(self, place: Span, message: str, hint: str = "", *, anywhere: bool = False) -> None:
         """Note something missing, unless it may have been in a line not read; lose the count."""
