@@ -21,7 +21,6 @@ from stepper.plan.yarn.strand_remarks import with_strands
 from stepper.project.model import Project
 from stepper.regex import regex
 
-
 _AGAIN: Final = "It is worked again here, and does not fit this time."
 
 
