@@ -27,6 +27,14 @@ class TellOpenRow(Effect):
         proposed = self.row.proposed
         return proposed is not None and 0 < proposed.rows == self.work.rows and proposed.printed
 
+    @property
+    def asks(self) -> bool:
+        """Whether it is asked so that yes or no answers it; while she counts its rows nothing is."""
+        work = self.work
+        if work.idle or work.stitches is not None:
+            return True
+        return self.fits if work.rows else self.row.proposed is not None and not work.declined
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellOpenAhead(Effect):

@@ -45,12 +45,15 @@ def list_answers(plan: Plan, state: State, told: Iterable[Effect]) -> frozenset[
         if isinstance(effect, AskBack):
             answers |= {Yes, No, Count} if effect.doubt.kind in COUNTS else {Yes, No}
         if isinstance(effect, TellOpenRow):
-            answers |= {Yes, No, Count}
+            answers |= {Yes, No, Count} if effect.asks else {Count}
     return frozenset(answers)
 
 
 def _open_row(plan: Plan, state: State) -> Iterable[Effect]:
-    """Return what is asked of the row that is not read, which stays open until it is answered."""
+    """Return what is asked of the row that is not read, which stays open until it is answered.
+
+    While she counts rows of it nothing is: a film says yes and no too, and the file is written after a yes.
+    """
     if plan.open is None or mode_of(plan, state) is not Mode.OPEN:
         return ()
     return (tell_open_row(plan.open, state),)
