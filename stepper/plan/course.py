@@ -27,6 +27,7 @@ from stepper.plan.lines.held.set_apart import leave_waiting
 from stepper.plan.lines.line_in_hand import begin_line
 from stepper.plan.lines.section_lines import blocks, work_block
 from stepper.plan.lines.shaping.edges_agree import check_edges
+from stepper.plan.lines.rows_or_rounds import settle_rows
 from stepper.plan.lines.short_row_method import turned_in
 from stepper.plan.lines.working import work
 from stepper.plan.state.needle_and_yarn import go_on_with_needle, goes_on_with_needle
@@ -140,7 +141,7 @@ class Course:
         for block in blocks(lines):
             if needles.reached:
                 return
-            self._end_at(block)
+            self._end_at(block, section)
             switch = self.switches.get((block[0].label or "").lower())
             self.size = switch.size if switch is not None else self.size
             needles.size = chosen[0] if chosen is not None else self.size
@@ -161,13 +162,14 @@ class Course:
                 check_fabric_said(block, needles, begin)
                 check_picked_up(block, needles, begin)
 
-    def _end_at(self, block: list[Line]) -> None:
+    def _end_at(self, block: list[Line], section: Section) -> None:
         """End the garment if it is worked up to one of these lines, in the size in force."""
         self.needles.block_begun = worked = len(self.needles.drafts)
         for line in block:
             end = line.ends if not line.only or self.needles.size in line.only else None
             if end is not None and end.since <= worked:
                 self.needles.ends_at = line
+                settle_rows(line, section, self.needles)  # a cast-on alone does not say it
                 if not end.said:
                     self._close_before()
                 raise OpenReachedError

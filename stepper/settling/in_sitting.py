@@ -15,7 +15,13 @@ from stepper.plan.model import OpenKind, OpenRow, Proposed
 from stepper.plan.so_far import find_misfits
 from stepper.project.page.marks import find_standing_marks
 from stepper.project.page.unread.answers import AnsweredNumber
-from stepper.project.page.unread.kept_rows import keep_for_size, marked_rows, put_rows, split_sentences
+from stepper.project.page.unread.kept_rows import (
+    keep_for_size,
+    marked_rows,
+    put_rows,
+    split_sentences,
+    write_each,
+)
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, line_at
 from stepper.project.page.unread.proposals import Kept
 from stepper.project.problems import UnsoundFileError
@@ -28,7 +34,7 @@ from stepper.settling.file_in_hand import FileInHand, read_lines, take_in_hand, 
 from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
 from stepper.settling.replies import Reply, propose_reply
 from stepper.settling.rows_asked import RowAsked, bound_off_at_edge, look_at
-from stepper.settling.written_rows import write_reply
+from stepper.settling.written_rows import Written, write_first_read, write_reply
 from stepper.sitting.project_file import LoadedProject, load_as_far, load_project
 
 _KINDS: Final = {
@@ -115,24 +121,31 @@ class OpenRows:
         if reply is None:
             return "It cannot be kept so. Settle it at the keyboard: stepper settle."
         _keep_for_her_size(reply, looked.file)
-        written = write_reply(reply, looked.asked, looked.file, behind=_behind(answer, looked))
-        if not written.text:
-            return f"It cannot be kept so: {(written.trouble or ('it is not read then.',))[0]}"
+        behind, trouble = _behind(answer, looked), ""
+        written = write_reply(reply, looked.asked, looked.file, behind=behind)
+        for each in (written, *_by_note(answer, looked)):
+            after = self._written(each, looked) if each.text else (each.trouble or ("it is not read then.",))[0]
+            if not isinstance(after, str):
+                self._loaded = self.describe(after)
+                return self._loaded
+            trouble = trouble or after
+        return f"It cannot be kept so: {trouble}"
+
+    def _written(self, written: Written, looked: _Looked) -> LoadedProject | str:
+        """Write a row, and read the file again; if it does not fit, return why, with the file as it was."""
         misfit = _misfit(written.text, looked.asked.left.first, len(written.rows), looked.file)
         if misfit:
-            return f"It cannot be kept so: {misfit}"
+            return misfit
+        path, before = self._loaded.path, self._loaded.text
         crlf = b"\r\n" in path.read_bytes()
         write_whole(path, written.text, crlf=crlf)
         after = _load(self._loaded)
         again = after.plan.open if after is not None else None
-        first = looked.asked.left.first
-        stays = again is not None and first <= again.line + 1 and again.line < first + len(written.rows)
-        if after is None or stays:
-            write_whole(path, before.replace("\r\n", "\n"), crlf=crlf)
-            why = "the row does not fit there then" if stays else "what is knitted already would no longer fit"
-            return f"It cannot be kept so: {why}."
-        self._loaded = self.describe(after)
-        return self._loaded
+        stays = again is not None and written.text.split("\n")[again.line - 1].strip() in written.rows
+        if after is not None and not stays:
+            return after
+        write_whole(path, before.replace("\r\n", "\n"), crlf=crlf)
+        return "the row does not fit there then." if stays else "what is knitted already would no longer fit."
 
 
 def _look(loaded: LoadedProject) -> _Looked:
@@ -160,9 +173,13 @@ def _left_at(text: str, row: OpenRow) -> LeftOpen:
     for left in find_left_open(text):
         if left.kind is LeftKind.ROW and left.first <= row.line <= left.last:
             return left
+    rows, last = text.split("\n"), row.line
+    while last < len(rows) and rows[last - 1].rstrip().endswith(":"):  # a heading is part of the line below it
+        last += 1
     line = line_at(text, row.line, "")
     if line is not None:
-        return line
+        whole = " ".join(each.strip() for each in rows[row.line - 1 : last])
+        return replace(line, last=last, text=whole)
     return LeftOpen(
         kind=LeftKind.LINE, first=row.line, last=row.line, where="", part=row.section, text=row.words, why=""
     )
@@ -292,6 +309,20 @@ def _counted(answer: OpenAnswer, looked: _Looked) -> Reply:
         count = CountAnswer(text=text, each=each)
         typed += [single] if not same and (changes or not printed) else []
     return Reply(kept=Kept.ROWS, numbers=RowNumbers(rows=rows, count=count, typed=tuple(typed)))
+
+
+def _by_note(answer: OpenAnswer, looked: _Looked) -> tuple[Written, ...]:
+    """Return what she counted with its words as a note above it, which holds whatever the words speak of."""
+    if answer.kind is not OpenKind.ROWS or answer.stitches is None:
+        return ()
+    asked, here = looked.asked, looked.asked.so_far.stitches
+    if here == 0:
+        note = write_each(asked.left.text, ("",))[0]
+        rows = (note, f"Own words, pick up {answer.stitches} sts: by the words above.")
+    else:
+        each = (*(here or answer.stitches,) * (answer.rows - 1), answer.stitches)
+        rows = write_each(asked.left.text, tuple(map(str, each)))
+    return (write_first_read(((*rows, *_behind(answer, looked)),), asked.left, looked.file),)
 
 
 def _behind(answer: OpenAnswer, looked: _Looked) -> tuple[str, ...]:

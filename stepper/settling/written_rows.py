@@ -111,7 +111,8 @@ def _place_of(left: LeftOpen, text: str) -> int:
     rows = text.split("\n")
     for at in (left.first, left.first + 1):
         if left.kind is LeftKind.LINE:
-            if at <= len(rows) and rows[at - 1].strip() == left.text:
+            row = rows[at - 1].strip() if at <= len(rows) else ""
+            if row and left.text.startswith(row):  # a heading may stand above it
                 return at
         elif any(each.first == at and each.text == left.text for each in find_left_open(text)):
             return at

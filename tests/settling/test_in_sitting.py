@@ -334,3 +334,54 @@ def test_no_row_is_proposed_of_words_that_do_not_say_one(words: str) -> None:
         row = rows_of(Path(folder), words).loaded.plan.open
     assert row is not None
     assert row.proposed is None or row.proposed.kind is OpenKind.IDLE
+
+
+@each_row(
+    ("words", "behind", "written"),
+    [
+        # A number that the rows around it would count on.
+        ("Round 2: Twirl k2.", "Round 4: Knit.", ["Round 2: Own words: Twirl k2.", "Own words: Round 2: Twirl k2.", "Own words: by the words above. 40 sts."]),
+        # Words that speak of a cast-on far below, or of one that comes to nothing.
+        ("Twirl until work is 9 cm from the cast-on, or as long as you like.", "Knit 2 rounds.", ["Own words: by the words above. 40 sts."]),
+    ],
+)
+def test_a_count_is_kept_whatever_the_words_speak_of(words: str, behind: str, written: list[str]) -> None:
+    """In the first form that fits; the last has the words as a note, so that nothing of them counts."""
+    with TemporaryDirectory() as folder:
+        rows = rows_of(Path(folder), words, behind=behind)
+        after = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40))
+        assert not isinstance(after, str), after
+        assert any(f"      {each}\n" in text_of(rows) for each in written)
+    assert after.plan.open is None
+
+
+def test_a_heading_is_no_row_of_its_own(tmp_path: Path) -> None:
+    """The row below it does not fit, and is asked."""
+    path = tmp_path / "hat.yaml"
+    work = "Cast on 40 sts.\nJoin in the round.\nKnit 2 rounds.\nDIVIDE:\nK4, place next 8 sts on waste yarn, knit to end. 40 sts."
+    path.write_text(begun_from_page(work, sizes="one", size="one"), encoding="utf-8")
+    loaded = load_as_far(path)
+    assert loaded is not None
+    rows = OpenRows(loaded)
+    assert rows.loaded.plan.open is not None
+    assert rows.loaded.plan.open.words.startswith("DIVIDE: K4, place next 8")
+    after = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=32))
+    assert not isinstance(after, str), after
+    assert [each.after for each in after.plan.rounds] == [40, 40, 40, 32]
+
+
+def test_a_read_line_that_a_row_speaks_of_is_asked_once(tmp_path: Path) -> None:
+    """Once she has counted it, the row below that may begin in it comes."""
+    path = tmp_path / "hat.yaml"
+    work = f"Cast on 40 sts.\nJoin in the round.\nKnit 4 rounds.\n{LOOK.format(7)}\nNote: At the same time twirl k2.\nKnit 2 rounds."
+    path.write_text(begun_from_page(work, sizes="one", size="one"), encoding="utf-8")
+    loaded = load_as_far(path)
+    assert loaded is not None
+    rows = OpenRows(loaded)
+    after = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=4, stitches=40))
+    assert not isinstance(after, str), after
+    assert after.plan.open is not None
+    assert after.plan.open.words == "At the same time twirl k2."
+    last = rows.settle(OpenAnswer(kind=OpenKind.IDLE))
+    assert not isinstance(last, str), last
+    assert len(last.plan.rounds) == 7

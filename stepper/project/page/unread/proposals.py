@@ -117,6 +117,11 @@ _ROWS: Final = regex(r"\b(?:rows|rnds|rounds)\b", re.I)
 _MORE: Final = regex(r"\bthen\b|\bevery\b|\balt", re.I)
 """Words by which a number of rows is not all of them."""
 _A_ROW: Final = regex(r"\b(?:row|rnd|round)\b", re.I)
+_ONE_ROW: Final = regex(
+    r"\b(?:knit|purl|work|rib|k|p)\s+(?:one|1|a|another)\s+(?:[a-z]+\s+){0,2}?(?:row|rnd|round)\b", re.I
+)
+_OF_ROWS: Final = regex(r"^\W*(?:in|on|during|after|before|between|from|throughout)\s+(?:the\s+)?(?:rows|rnds|rounds)\b", re.I)
+"""Words that speak of rows told elsewhere."""
 _CHART: Final = regex(
     r"\b(?:rows|rnds|rounds)\s+(?P<first>\d+)\s*(?:[-–—]|to|through)\s*(?P<last>\d+)\b", re.I
 )
@@ -156,8 +161,8 @@ _BOUND_IN_PART: Final = regex(
     re.I,
 )
 _ENDING: Final = regex(
-    rf"^\W*(?:graft\b|(?:[^.;]*,\s*)?(?:draw|thread|run|pull)\s+(?:yarn|tail|end|it)?[^.;]*\bthrough\s+(?:the\s+)?"
-    rf"(?:all\s+)?(?:the\s+)?(?:rem\w*\s+|live\s+)?{STS})",
+    rf"^\W*(?:graft\b|(?:[^.;]*,\s*)?(?:draw|thread|run|pull)\s+(?:yarn|tail|end|it)?[^.;]*\bthrough\s+"
+    rf"(?:(?:the|all|these|those|your|last|rem\w*|live)\s+)*{STS})",
     re.I,
 )
 """Ways to end a piece without binding off."""
@@ -210,11 +215,18 @@ def propose(text: str, *, empty: bool = False, behind: str = "") -> Proposal:
         kept=kept,
         rows=rows,
         numbered=head is not None,
-        says_rows=head is not None or rows not in ("", "1") or _A_ROW.search(said) is not None,
+        says_rows=_says_rows(said, rows, headed=head is not None),
         count=count,
         change=printed_change(said) if not count else "",
         moved=_moved(said, kept, count),
     )
+
+
+def _says_rows(said: str, rows: str, *, headed: bool) -> bool:
+    """Return whether words say how many rows they are, or how long."""
+    if _OF_ROWS.match(said):
+        return False
+    return headed or rows not in ("", "1") or _ONE_ROW.search(said) is not None
 
 
 def printed_count(text: str, *, alone: bool = False) -> str:
