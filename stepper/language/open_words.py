@@ -24,7 +24,7 @@ def tell_open_row(effect: TellOpenRow, plan: Plan) -> str:
     row, asked = effect.row, _ask(effect)
     if effect.brief:
         return asked
-    first = " ".join(f"{sentence_case(each.rstrip('.'))}." for each in row.remarks)
+    first = " ".join(_quoted(sentence_case(each)) for each in row.remarks)
     printed = f"{sentence_case(row.section)} goes on with words that I do not read: {_quoted(row.words)}"
     return " ".join(filter(None, [first, printed, asked]))
 
@@ -106,8 +106,9 @@ def _word(flat: bool) -> str:
 
 def _quoted(words: str) -> str:
     """Return words as they are quoted, ended as a sentence."""
-    plain = " ".join(words.split()).removeprefix("Note: ").rstrip(" …")
-    return f"{plain if plain.endswith(('.', '!', '?')) else f'{plain}.'}"
+    plain = " ".join(words.split()).removeprefix("Note: ").lstrip("-–•* ").rstrip(" …:;,")
+    ended = plain.endswith((".", "!", "?", ".)", "!)", "?)"))
+    return plain if ended else f"{plain}."
 
 
 LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = MappingProxyType(

@@ -25,9 +25,9 @@ from stepper.plan.lines.again.reversed_part import match_other_side, work_revers
 from stepper.plan.lines.again.section_rows import keep_section_rows
 from stepper.plan.lines.held.set_apart import leave_waiting
 from stepper.plan.lines.line_in_hand import begin_line
+from stepper.plan.lines.rows_or_rounds import settle_rows
 from stepper.plan.lines.section_lines import blocks, work_block
 from stepper.plan.lines.shaping.edges_agree import check_edges
-from stepper.plan.lines.rows_or_rounds import settle_rows
 from stepper.plan.lines.short_row_method import turned_in
 from stepper.plan.lines.working import work
 from stepper.plan.state.needle_and_yarn import go_on_with_needle, goes_on_with_needle

@@ -11,7 +11,7 @@ import re
 from dataclasses import replace
 from typing import Final
 
-from stepper.plan.model import OpenKind, OpenRow, Proposed
+from stepper.plan.model import OpenKind, OpenRow, Plan, Proposed
 from stepper.plan.so_far import find_misfits
 from stepper.project.page.marks import find_standing_marks
 from stepper.project.page.unread.answers import AnsweredNumber
@@ -23,7 +23,7 @@ from stepper.project.page.unread.kept_rows import (
     write_each,
 )
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, line_at
-from stepper.project.page.unread.proposals import Kept
+from stepper.project.page.unread.proposals import Kept, says_stitches
 from stepper.project.problems import UnsoundFileError
 from stepper.project.reading.own_words import find_depended_on, turns_at_its_end
 from stepper.project.yaml_file.source import read_picture
@@ -126,7 +126,7 @@ class OpenRows:
         for each in (written, *_by_note(answer, looked)):
             after = self._written(each, looked) if each.text else (each.trouble or ("it is not read then.",))[0]
             if not isinstance(after, str):
-                self._loaded = self.describe(after)
+                self._loaded = _unheard(self.describe(after), self._loaded.plan)
                 return self._loaded
             trouble = trouble or after
         return f"It cannot be kept so: {trouble}"
@@ -148,6 +148,16 @@ class OpenRows:
         return "the row does not fit there then." if stays else "what is knitted already would no longer fit."
 
 
+def _unheard(loaded: LoadedProject, before: Plan) -> LoadedProject:
+    """Leave out of what is said before the next row what she has just heard: no round stands between."""
+    row, was = loaded.plan.open, before.open
+    if row is None or was is None or len(loaded.plan.rounds) != len(before.rounds):
+        return loaded
+    heard = {each.rstrip(".") for each in (*was.remarks, was.words)}
+    remarks = tuple(each for each in row.remarks if each.rstrip(".") not in heard)
+    return replace(loaded, plan=replace(loaded.plan, open=replace(row, remarks=remarks)))
+
+
 def _look(loaded: LoadedProject) -> _Looked:
     """Look at the row at which a plan ends; of a row of several kinds, at its first sentence."""
     row = loaded.plan.open
@@ -163,8 +173,8 @@ def _look(loaded: LoadedProject) -> _Looked:
         asked = look_at(_left_at(text, replace(row, line=left.first)), text)
         numbers = _numbers(asked, take_in_hand(text, loaded.path.parent))
         reply, _ = propose_reply(asked, numbers)
-    if reply is None and left.kind is LeftKind.ROW and asked.proposal.kept in (Kept.NOTE, Kept.OUT):
-        reply = Reply(kept=asked.proposal.kept)
+    if asked.proposal.kept in (Kept.NOTE, Kept.OUT):  # a yes to a row that is knitted would lose it
+        reply = None if says_stitches(asked.left.text) else Reply(kept=asked.proposal.kept)
     whole = reply is not None and _is_whole(reply, asked, numbers)
     return _Looked(asked=asked, file=numbers.file, numbers=numbers, reply=reply if whole else None)
 

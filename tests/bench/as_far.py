@@ -24,8 +24,8 @@ from stepper.plan.model import OpenKind
 from stepper.project.page.file_text import write_file
 from stepper.project.page.marks import find_standing_marks
 from stepper.project.page.pasted import take_apart
-from stepper.project.page.unread.left_open import LeftKind, find_left_open
 from stepper.project.page.unread.kept_rows import take_mark_off
+from stepper.project.page.unread.left_open import LeftKind, find_left_open
 from stepper.session.state import OpenAnswer
 from stepper.settling.in_sitting import OpenRows
 from stepper.settling.walk import Settling

@@ -65,3 +65,11 @@ def test_the_row_ahead_the_answer_kept_and_what_is_not_known() -> None:
     assert tell_effect(TellSoFar(row=ROW, known=False), garment) == (
         "That is not known while a row of the pattern is not read."
     )
+
+
+def test_words_are_ended_once() -> None:
+    """However the page ends them; a dash of a list is not read out."""
+    row = replace(ROW, words="(If so, rip it.)", remarks=("- Stripes do not match?", "Work as follows:"))
+    told = tell_effect(TellOpenRow(row=row, work=OpenWork()), cowl())
+    assert told.startswith("Stripes do not match? Work as follows. ")
+    assert "(If so, rip it.) " in told

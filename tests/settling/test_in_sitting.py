@@ -385,3 +385,42 @@ def test_a_read_line_that_a_row_speaks_of_is_asked_once(tmp_path: Path) -> None:
     last = rows.settle(OpenAnswer(kind=OpenKind.IDLE))
     assert not isinstance(last, str), last
     assert len(last.plan.rounds) == 7
+
+
+@each_row(
+    ("words", "kind"),
+    [
+        ("Work 1 row.", None),
+        ("When you have 12 g left, begin the rib: k2, p2 for 4 cm.", None),
+        ("In rounds 4-6 the strand of B has to travel far.", None),
+        ("Mark the sides on the first round, after 20 sts and at the end.", None),
+        ("Do that every 10th round, 8 times in all. Knit straight until it is 39 cm long, change to small needles and rib for 6 cm.", None),
+        ("Your gauge may change here.", OpenKind.IDLE),
+        ("Cut the yarn, thread it through those last stitches and pull tight.", OpenKind.BIND_OFF),
+    ],
+)
+def test_nothing_is_proposed_that_would_lose_or_add_a_row(words: str, kind: OpenKind | None) -> None:
+    """She says yes with her hands full: what is not said by the page she counts."""
+    with TemporaryDirectory() as folder:
+        row = rows_of(Path(folder), words).loaded.plan.open
+    assert row is not None
+    found = None if row.proposed is None else row.proposed.kind
+    assert found == kind
+
+
+def test_a_brim_that_is_turned_up_turns_no_row(tmp_path: Path) -> None:
+    """Nothing is to be closed there."""
+    row = rows_of(tmp_path, "Twirl for 4 cm; for a double brim, 9 cm and turn up.").loaded.plan.open
+    assert row is not None
+    assert (row.besides, row.trouble) == ("", "")
+
+
+def test_what_is_heard_is_not_said_again_before_the_next_row(tmp_path: Path) -> None:
+    """Words for which nothing is knitted are remarks then, and she has them in her ear."""
+    behind = f"This takes a while.\n{LOOK.format(8)}\nNote: Twirl k2.\nKnit 2 rounds."
+    rows = rows_of(tmp_path, "Your gauge may change here.", behind=behind)
+    after = rows.settle(AS_PROPOSED[OpenKind.IDLE])
+    assert not isinstance(after, str), after
+    assert after.plan.open is not None
+    assert after.plan.open.words == "Twirl k2."
+    assert not any("gauge" in each for each in after.plan.open.remarks)

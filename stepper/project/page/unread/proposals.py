@@ -174,7 +174,7 @@ _MAKING_UP: Final = regex(
 )
 """Words about making up, or what is done to the piece beside the knitting."""
 _TOLD: Final = regex(
-    r"^\W*(?:[a-z]+(?:\s+[a-z]+)?:\s*)?(?:you\s+(?:now\s+)?(?:have|should|will)|there\s+(?:are|will)|if\b|when\b|this\b|these\b"
+    r"^\W*(?:[a-z]+(?:\s+[a-z]+)?:\s*)?(?:you['’]ve\b|you\s+(?:now\s+)?(?:have|should|will)|there\s+(?:are|will)|if\b|when\b|this\b|these\b"
     r"|for\s+an?\b[^.]*\binstead\b|end(?:ing)?\s+(?:with|on|after)\b|instead\s+of\b|alternatively\b|optional|note\b|it\b|see\b|all\s+r(?:ou)?nds\s+are|the\s+\w+\s+(?:is|are|can|may|should)\b|\W*try\b|do\s+not\b|don't\b|remember\b)",
     re.I,
 )
@@ -190,7 +190,7 @@ _HEAD_ALONE: Final = regex(
     r"^\W*(?:[\w'-]+\s+){0,3}(?:rows?|rnds?|rounds?|sections?)\s*[.:]?\s*$|\bas\s+foll(?:ow)?s\W*$",
     re.I,
 )
-_STITCHES: Final = regex(r"\b(?:[kp]\d|k\d?tog|ssk|yo|knit\b|purl\b|[kp]\s|m1|sl\s)", re.I)
+_STITCHES: Final = regex(r"\b(?:[kp]\d|k\d?tog|ssk|yo\b|knit\b|purl\b|[kp]\s|m1|sl\s)", re.I)
 
 
 def propose(text: str, *, empty: bool = False, behind: str = "") -> Proposal:
@@ -222,9 +222,15 @@ def propose(text: str, *, empty: bool = False, behind: str = "") -> Proposal:
     )
 
 
+def says_stitches(text: str) -> bool:
+    """Return whether words name stitches or a row to be worked, so that something may be knitted for them."""
+    return _STITCHES.search(text) is not None or _ONE_ROW.search(text) is not None
+
+
 def _says_rows(said: str, rows: str, *, headed: bool) -> bool:
     """Return whether words say how many rows they are, or how long."""
-    if _OF_ROWS.match(said):
+    several = sum(says_stitches(each) or _LONGER.search(each) is not None for each in sentences_of(said)) > 1
+    if several or _OF_ROWS.match(said):
         return False
     return headed or rows not in ("", "1") or _ONE_ROW.search(said) is not None
 
