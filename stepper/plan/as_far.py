@@ -5,8 +5,9 @@ is worked in the order in which it is knitted and ends where it comes to such a 
 worked out: neither what hangs on it nor what only seems not to. A row that does not fit is found by working
 what stands above it; the garment is then worked again up to there, until nothing is left that does not fit.
 A row that says what is done at the same time as the line above it opens that line, too: knitted without it,
-that line would be knitted wrongly; once it is in her own words, it is as she knitted it. So are short rows that are not closed before such a row, from the first of
-them on: behind it nobody could tell where they are turned.
+that line would be knitted wrongly; once it is in her own words, it is as she knitted it. So are short rows
+open that are not closed before such a row, from the first of them on: behind it nobody could tell where they
+are turned.
 """
 
 from __future__ import annotations
@@ -17,9 +18,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from stepper.plan.compile import compile_plan, work_as_knitted
+from stepper.plan.lines.line_in_hand import is_in_own_words
 from stepper.plan.model import Plan
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Line, OwnWords, Unread, UpToHere
+from stepper.project.instructions import Line, Unread, UpToHere
 from stepper.project.model import Project, Section
 from stepper.project.page.pieces import works
 from stepper.project.page.unread.proposals import Kept, propose
@@ -105,8 +107,7 @@ def _with_ends(section: Section, ends: Mapping[int, int]) -> tuple[Line, ...]:
         lines[at] = _ended(line, since)
         if _BESIDE.search(line.text):
             above = next((one for one in range(at - 1, -1, -1) if works(section.lines[one])), None)
-            kept = above is not None and any(isinstance(each, OwnWords) for each in section.lines[above].sentences)
-            if above is not None and not kept:
+            if above is not None and not is_in_own_words(section.lines[above]):
                 lines[above] = _ended(section.lines[above], since)
     return tuple(lines)
 

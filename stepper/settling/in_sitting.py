@@ -50,6 +50,8 @@ _KINDS: Final = {
 """What may be proposed, and as what; the rest is settled at the keyboard."""
 _ROW_OF_RING: Final = regex(r"^\W*(?:[\w'-]+\s+){0,3}?rows?\b[^.:]{0,20}[.:]|\bturn\W*$", re.I)
 """Words that call a round a row, or turn it at its end: whether the ring is left is not known of them."""
+_AGAIN: Final = regex(r"\brep(?:eat)?\b|\btwice\b|\bboth\b|\balso\b|\bas\s+before\b", re.I)
+"""Words by which more goes on hold than is told."""
 _JOINS: Final = regex(r"\bjoin(?:ing|ed)?\b[^.]*\bround\b", re.I)
 _CHANGED: Final = "The file was changed meanwhile. Stop, and begin again: you go on where you are."
 
@@ -124,7 +126,8 @@ class OpenRows:
         behind, trouble = _behind(answer, looked), ""
         written = write_reply(reply, looked.asked, looked.file, behind=behind)
         for each in (written, *_by_note(answer, looked)):
-            after = self._written(each, looked) if each.text else (each.trouble or ("it is not read then.",))[0]
+            why = each.trouble[0] if each.trouble else "it is not read then."
+            after = self._written(each, looked) if each.text else why
             if not isinstance(after, str):
                 self._loaded = _unheard(self.describe(after), self._loaded.plan)
                 return self._loaded
@@ -175,6 +178,8 @@ def _look(loaded: LoadedProject) -> _Looked:
         reply, _ = propose_reply(asked, numbers)
     if asked.proposal.kept in (Kept.NOTE, Kept.OUT):  # a yes to a row that is knitted would lose it
         reply = None if says_stitches(asked.left.text) else Reply(kept=asked.proposal.kept)
+    if reply is None and asked.proposal.kept is Kept.BIND_OFF:
+        reply = Reply(kept=Kept.BIND_OFF)
     whole = reply is not None and _is_whole(reply, asked, numbers)
     return _Looked(asked=asked, file=numbers.file, numbers=numbers, reply=reply if whole else None)
 
@@ -184,7 +189,7 @@ def _left_at(text: str, row: OpenRow) -> LeftOpen:
         if left.kind is LeftKind.ROW and left.first <= row.line <= left.last:
             return left
     rows, last = text.split("\n"), row.line
-    while last < len(rows) and rows[last - 1].rstrip().endswith(":"):  # a heading is part of the line below it
+    while last < len(rows) and rows[last - 1].rstrip().endswith(":"):  # a heading is part of the next line
         last += 1
     line = line_at(text, row.line, "")
     if line is not None:
@@ -217,7 +222,7 @@ def _is_whole(reply: Reply, asked: RowAsked, numbers: NumberQuestions) -> bool:
         case Kept.AGAIN:
             return reply.part is not None
         case Kept.HOLD:
-            return reply.count is not None
+            return reply.count is not None and _AGAIN.search(asked.left.text) is None
         case Kept.CAST_ON | Kept.PICK_UP:
             return bool(reply.moved)
         case _:
@@ -305,7 +310,8 @@ def _counted(answer: OpenAnswer, looked: _Looked) -> Reply:
     count = proposed.count
     printed = count is not None and (count.each[-1] if count.each else numbers.after(count.text)) == stitches
     as_proposed = rows == proposed.rows and printed
-    if find_depended_on(looked.asked.left.text) or _is_row_of_ring(looked.asked):  # its words stand as a note, and rows by them below
+    asked = looked.asked
+    if find_depended_on(asked.left.text) or _is_row_of_ring(asked):  # its words are a note above the rows
         here = numbers.before or stitches
         count = CountAnswer(each=(*(here,) * (answer.rows - 1), stitches))
         typed += [AnsweredNumber(values=(stitches,))] if stitches != here else []
@@ -328,7 +334,7 @@ def _by_note(answer: OpenAnswer, looked: _Looked) -> tuple[Written, ...]:
     asked, here = looked.asked, looked.asked.so_far.stitches
     if here == 0:
         note = write_each(asked.left.text, ("",))[0]
-        rows = (note, f"Own words, pick up {answer.stitches} sts: by the words above.")
+        rows: tuple[str, ...] = (note, f"Own words, pick up {answer.stitches} sts: by the words above.")
     else:
         each = (*(here or answer.stitches,) * (answer.rows - 1), answer.stitches)
         rows = write_each(asked.left.text, tuple(map(str, each)))

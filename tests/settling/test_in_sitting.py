@@ -424,3 +424,32 @@ def test_what_is_heard_is_not_said_again_before_the_next_row(tmp_path: Path) -> 
     assert after.plan.open is not None
     assert after.plan.open.words == "Twirl k2."
     assert not any("gauge" in each for each in after.plan.open.remarks)
+
+
+def test_a_row_with_a_side_behind_hers_does_not_open_a_ring(tmp_path: Path) -> None:
+    """Whether her rows left the work turned is not known: that row is asked, too, and the ring stays."""
+    rows = rows_of(tmp_path, "Short row: Twirl k2, turn.", behind="Next row (RS): Knit.\nKnit 4 rounds.")
+    after = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40))
+    assert not isinstance(after, str), after
+    assert after.plan.open is not None
+    assert after.plan.open.words == "Next row (RS): Knit."
+    assert after.plan.open.besides == "still in rounds"
+    last = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40))
+    assert not isinstance(last, str), last
+    assert last.plan.open is None
+    assert not any(each.flat for each in last.plan.rounds)
+
+
+@each_row(
+    ("words", "kind"),
+    [
+        ("Place next 8 twirled sts on waste yarn for sleeve; k6. Rep from * once more. 24 sts.", None),
+        ("BO in pattern, loosely and with a twirl.", OpenKind.BIND_OFF),
+    ],
+)
+def test_what_goes_is_proposed_if_that_is_all(words: str, kind: OpenKind | None) -> None:
+    """A second sleeve that is put on hold by a repeat would be missing when it is knitted."""
+    with TemporaryDirectory() as folder:
+        row = rows_of(Path(folder), words, behind="Knit 1 round.").loaded.plan.open
+    assert row is not None
+    assert (None if row.proposed is None else row.proposed.kind) == kind

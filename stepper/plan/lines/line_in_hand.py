@@ -19,7 +19,7 @@ from stepper.plan.lines.rows_or_rounds import (
 from stepper.plan.lines.stripes import call_stripes
 from stepper.plan.state.in_hand import LineInHand
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Line, Phrase
+from stepper.project.instructions import Line, OwnWords, Phrase
 from stepper.project.stitchwork import Element, Hold, Several, TurnHere, Work, every_element
 from stepper.regex import regex
 
@@ -59,6 +59,17 @@ def turns_midway(line: Line) -> bool:
     return any(isinstance(one, TurnHere) for phrase in phrases for one in every_element(phrase.elements))
 
 
+def is_in_own_words(line: Line) -> bool:
+    """Return whether a line is kept in the page's own words."""
+    return any(isinstance(sentence, OwnWords) for sentence in line.sentences)
+
+
+def _is_behind_own_row(needles: Needles) -> bool:
+    """Return whether the last row of a ring is one in own words, which may have been turned."""
+    last = needles.drafts[-1] if needles.drafts else None
+    return last is not None and last.template is not None and last.template.own is not None
+
+
 def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
     """Switch to rows if the line speaks of rows, and to the side it names.
 
@@ -75,6 +86,11 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
         if _calls_a_round_row(line, needles) and not needles.line.turns_back:
             told = "the work goes in rounds, and this line speaks of a row: taken as a round."
             needles.warn(line.place, f'{told} Write "Work flat" where the work is turned from here on.')
+            return
+        if not begun and _is_behind_own_row(needles) and not is_in_own_words(line):
+            told = "rows in your own words stand above in the round, and this line speaks of rows."
+            hint = 'Write "Work flat." above it if the work is turned from here on, else "Rnd" for "Row".'
+            needles.report(line.place, told, hint)
             return
         if line.numbers and _calls_a_round_row(line, needles):
             told = "rows follow rounds: the work is taken as turned after each from here on."

@@ -120,7 +120,9 @@ _A_ROW: Final = regex(r"\b(?:row|rnd|round)\b", re.I)
 _ONE_ROW: Final = regex(
     r"\b(?:knit|purl|work|rib|k|p)\s+(?:one|1|a|another)\s+(?:[a-z]+\s+){0,2}?(?:row|rnd|round)\b", re.I
 )
-_OF_ROWS: Final = regex(r"^\W*(?:in|on|during|after|before|between|from|throughout)\s+(?:the\s+)?(?:rows|rnds|rounds)\b", re.I)
+_OF_ROWS: Final = regex(
+    r"^\W*(?:in|on|during|after|before|between|from|throughout)\s+(?:the\s+)?(?:rows|rnds|rounds)\b", re.I
+)
 """Words that speak of rows told elsewhere."""
 _CHART: Final = regex(
     r"\b(?:rows|rnds|rounds)\s+(?P<first>\d+)\s*(?:[-–—]|to|through)\s*(?P<last>\d+)\b", re.I
@@ -155,9 +157,9 @@ _CAST: Final = regex(
 _PICKED: Final = regex(
     rf"\bpick(?:ing)?\s+up\b[^.;]*?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{STS}", re.I
 )
-_BINDING: Final = regex(r"^\W*(?:[^.;]*[,.]\s*)?(?:cast|bind)\s+off\b", re.I)
+_BINDING: Final = regex(r"^\W*(?:[^.;]*[,.]\s*)?(?:(?:cast|bind)\s+off|BO)\b", re.I)
 _BOUND_IN_PART: Final = regex(
-    rf"\b(?:cast|bind)\s+off\s+(?:the\s+)?(?:next\s+|first\s+|cent(?:re|er)\s+)?{NUMBER}\s*{STS}?|\bends?\b|\brows?\b",
+    rf"\b(?:(?:cast|bind)\s+off|BO)\s+(?:the\s+)?(?:next\s+|first\s+|cent(?:re|er)\s+)?{NUMBER}\s*{STS}?|\bends?\b|\brows?\b",
     re.I,
 )
 _ENDING: Final = regex(
