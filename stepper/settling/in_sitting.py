@@ -52,6 +52,8 @@ _ROW_OF_RING: Final = regex(r"^\W*(?:[\w'-]+\s+){0,3}?rows?\b[^.:]{0,20}[.:]|\bt
 """Words that call a round a row, or turn it at its end: whether the ring is left is not known of them."""
 _AGAIN: Final = regex(r"\brep(?:eat)?\b|\btwice\b|\bboth\b|\balso\b|\bas\s+before\b", re.I)
 """Words by which more goes on hold than is told."""
+_ENDING: Final = regex(r"\bend(?:ing)?\s+(?:with|on|after)\b", re.I)
+"""Words by which the last row of a length is of one side: how many they are she has to count."""
 _JOINS: Final = regex(r"\bjoin(?:ing|ed)?\b[^.]*\bround\b", re.I)
 _CHANGED: Final = "The file was changed meanwhile. Stop, and begin again: you go on where you are."
 
@@ -217,6 +219,7 @@ def _is_whole(reply: Reply, asked: RowAsked, numbers: NumberQuestions) -> bool:
             found = reply.numbers
             known = found is not None and found.count is not None and (found.count.text or numbers.before)
             told = asked.proposal.says_rows or bool(asked.proposal.count)
+            told = told and not (found is not None and _lasts(found) and _ENDING.search(asked.left.text))
             whole = bool(known) and told and found is not None and numbers.is_whole(found)
             return whole and not find_depended_on(asked.left.text) and not _is_row_of_ring(asked)
         case Kept.AGAIN:
@@ -227,6 +230,11 @@ def _is_whole(reply: Reply, asked: RowAsked, numbers: NumberQuestions) -> bool:
             return bool(reply.moved)
         case _:
             return reply.kept in (Kept.NOTE, Kept.OUT, Kept.BIND_OFF)
+
+
+def _lasts(numbers: RowNumbers) -> bool:
+    """Return whether rows go on to a length."""
+    return bool(numbers.rows) and not numbers.rows[0].isdigit()
 
 
 def _is_idle(reply: Reply | None) -> bool:

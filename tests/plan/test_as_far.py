@@ -137,10 +137,18 @@ def test_a_line_that_fits_the_first_time_and_not_the_second_ends_the_second() ->
     assert once.open.trouble == ""
 
 
-@each_row(("behind", "flat"), [("Row 9: Purl.", True), ("Rnd 9: Purl.", False)])
-def test_a_row_right_behind_a_cast_on_is_asked_as_what_the_rows_around_it_are(behind: str, flat: bool) -> None:
+@each_row(
+    ("words", "behind", "flat"),
+    [
+        ("Twirl k2 for 8 rows.", "Row 9: Purl.", True),
+        ("Twirl k2.", "Rnd 9: Purl.", False),
+        # No word of the rows to come, but of an edge.
+        ("Twirl (1 st for every 2 rows) and k2.", "Rnd 9: Purl.", False),
+    ],
+)
+def test_a_row_right_behind_a_cast_on_is_of_the_kind_of_the_rows_around_it(words: str, behind: str, flat: bool) -> None:
     """Nothing but the lines says whether it is joined."""
-    plan = as_far(f"Cast on 40 sts.\n{MARK}\nNote: Twirl k2 for 8 rows.\n{behind}" if flat else f"Cast on 40 sts.\n{MARK}\nNote: Twirl k2.\n{behind}")
+    plan = as_far(f"Cast on 40 sts.\n{MARK}\nNote: {words}\n{behind}")
     assert plan is not None
     assert plan.open is not None
     assert plan.open.flat is flat

@@ -395,6 +395,7 @@ def test_a_read_line_that_a_row_speaks_of_is_asked_once(tmp_path: Path) -> None:
         ("In rounds 4-6 the strand of B has to travel far.", None),
         ("Mark the sides on the first round, after 20 sts and at the end.", None),
         ("Do that every 10th round, 8 times in all. Knit straight until it is 39 cm long, change to small needles and rib for 6 cm.", None),
+        ("Rib as for the twirl for 6 cm, ending with a WS row.", None),
         ("Your gauge may change here.", OpenKind.IDLE),
         ("Cut the yarn, thread it through those last stitches and pull tight.", OpenKind.BIND_OFF),
     ],

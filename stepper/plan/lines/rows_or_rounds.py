@@ -201,10 +201,15 @@ def speaks_of_rows(line: Line) -> bool:
     return (line.rows or rows) and not rounds
 
 
+_RATIO = regex(r"\b\d+\s+st(?:s|itch(?:es)?)?\.?\s+(?:for|in|per)\s+(?:each|every)?\s*\d+\s+rows\b", re.I)
+"""How densely stitches are picked up along an edge: no word of what is worked then."""
+
+
 @lru_cache(maxsize=4096)
 def _words(text: str) -> tuple[bool, bool]:
     """Return whether a line has words of rows, and of rounds; it is asked again in every size and trial."""
-    return _ROWS.search(text) is not None, _ROUNDS.search(text) is not None
+    told = _RATIO.sub("", text)
+    return _ROWS.search(told) is not None, _ROUNDS.search(told) is not None
 
 
 def opened_midway(needles: Needles) -> bool:
