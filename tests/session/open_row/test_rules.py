@@ -12,8 +12,9 @@ from stepper.session.events import Event, Returned, RowAnswered, RowSaid
 from stepper.session.machine import Session
 from stepper.session.open_row.rules import MOST_ROWS
 from stepper.session.state import OpenAnswer, OpenWork
+from tests.plans import plan
 from tests.playbook import AT
-from tests.session.open_row.evening import ONE_ROUND, cowl, evening
+from tests.session.open_row.evening import ONE_ROUND, ROW, cowl, evening
 from tests.tables import each_row
 
 IDLE = Proposed(kind=OpenKind.IDLE)
@@ -112,3 +113,10 @@ def test_in_a_round_that_is_read_all_is_as_ever(garment: Plan) -> None:
     session = evening(garment, index=1)
     (event,) = say(session, Next())
     assert type(event).__name__ == "Advanced"
+
+
+def test_any_count_may_come_onto_empty_needles() -> None:
+    """Three times as many as none would be none."""
+    session = evening(replace(plan(("body", ["co40", "k40", "bo40"])), open=ROW))
+    say(session, Next(), Count(stitches=64))
+    assert session.state.knitting.open == OpenWork(rows=1, stitches=64, declined=True)

@@ -10,7 +10,7 @@ from stepper.session.machine import Session
 from stepper.session.state import OpenWork
 from tests.plans import plan
 from tests.playbook import AT
-from tests.session.open_row.evening import cowl, evening
+from tests.session.open_row.evening import ROW, cowl, evening
 from tests.tables import each_row
 
 OWN = "Twirl the loops over the thumb"
@@ -52,3 +52,15 @@ def test_a_round_that_is_read_is_nothing_of_the_row() -> None:
     session = Session(session.base, replace(session.state, knitting=replace(session.state.knitting, open=OpenWork(rows=2))))
     settle(session, gone_on(2))
     assert session.state.place.index == 1
+
+
+def test_stitches_that_came_by_the_words_are_not_asked_for_again() -> None:
+    """Where none were on the needles, the first of her rows is the one that brings them, and has no words."""
+    bound = replace(plan(("body", ["co40", "k40", "bo40"])), open=replace(ROW, section="sleeve"))
+    new = plan(("body", ["co40", "k40", "bo40"]), ("sleeve", ["co20", "k20", "k20"]))
+    rounds = tuple(replace(each, words=OWN) if each.index == 4 else each for each in new.rounds)
+    session = evening(bound)
+    for _ in range(2):
+        session.adopt(session.consider(Next(at=AT)))
+    settle(session, replace(new, rounds=rounds))
+    assert session.state.place.index == 5
