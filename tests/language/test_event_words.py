@@ -6,10 +6,11 @@ import pytest
 from hypothesis import given, settings
 
 from stepper.language.event_words import EVENT_WORDS, journal_words, notes_words
+from stepper.plan.model import OpenKind
 from stepper.session import events
 from stepper.session.fault.ways import RemedyKind
 from stepper.session.respond import TOLD
-from stepper.session.state import Position
+from stepper.session.state import OpenAnswer, OpenWork, Position
 from tests.plans import final_increase
 from tests.playbook import AT
 from tests.session.samples import of_kind
@@ -64,6 +65,17 @@ def test_every_remedy_is_told_apart_in_the_notes(remedy: RemedyKind) -> None:
          "counted 9: as it should be", ""),
         (events.Counted(at=AT, place=Position(), stitches=8, expected=9, expected_end=9),
          "counted 8: 9 expected", "counted 8 where 9 were expected, neckband round 1"),
+        (events.RowSaid(at=AT, said=OpenWork(rows=2)), "a row by its words: 2 rounds done", ""),
+        (events.RowSaid(at=AT, said=OpenWork(rows=2, stitches=44)),
+         "a row by its words: 2 rounds done, counted 44", ""),
+        (events.RowSaid(at=AT, said=OpenWork(idle=True)), "a row by its words: nothing is knitted", ""),
+        (events.RowAnswered(at=AT, meant=OpenAnswer(kind=OpenKind.ROWS, rows=2, stitches=44), words="Twirl."),
+         "a row by its words answered: 2 rounds, then 44 stitches",
+         "knitted by its words (2 rounds, then 44 stitches): Twirl."),
+        (events.RowAnswered(at=AT, meant=OpenAnswer(kind=OpenKind.HOLD), words="Park 8."),
+         "a row by its words answered: as proposed", "knitted by its words (as proposed): Park 8."),
+        (events.RowAnswered(at=AT, meant=OpenAnswer(kind=OpenKind.IDLE), words="Tea."),
+         "a row by its words answered: nothing to knit", "knitted by its words (nothing to knit): Tea."),
         (events.WokeUp(at=AT), "ears open", ""),
         (events.Advanced(at=AT, origin=Position(index=1), place=Position(index=2), stitches=225),
          "done: Neckband, round 2 of 2", ""),

@@ -7,9 +7,9 @@ from dataclasses import replace
 from stepper.language.effect_words import tell_effect
 from stepper.language.open_words import say_proposed
 from stepper.plan.model import OpenKind, Proposed
-from stepper.session.open_row.telling import TellOpenAhead, TellOpenRow, TellSettled, TellSoFar
-from stepper.session.state import OpenWork
-from tests.session.open_row.evening import ROW, cowl
+from stepper.session.open_row.telling import SettleRow, TellOpenAhead, TellOpenRow, TellSettled, TellSoFar
+from stepper.session.state import OpenAnswer, OpenWork
+from tests.session.open_row.evening import ONE_ROUND, ROW, cowl
 from tests.tables import each_row
 
 
@@ -73,3 +73,28 @@ def test_words_are_ended_once() -> None:
     told = tell_effect(TellOpenRow(row=row, work=OpenWork()), cowl())
     assert told.startswith("Stripes do not match? Work as follows. ")
     assert "(If so, rip it.) " in told
+
+
+@each_row(
+    ("work", "said"),
+    [
+        (OpenWork(idle=True), "Nothing is knitted for these words: is that so?"),
+        (OpenWork(rows=2, stitches=44), "2 rounds, 44 stitches after them: is that so?"),
+        (OpenWork(stitches=35), "1 round, 35 stitches after it: is that so?"),
+        (OpenWork(rows=1), "Round 1 of these words is done. Are they done, with 36 stitches as printed? Say yes, or the count."),
+        (OpenWork(rows=2), "Round 2 of these words is done. Say next step after the next, or the count if it was the last."),
+        (OpenWork(declined=True), "Knit it by its words: next step after each round, then the count. Is nothing knitted, say no."),
+    ],
+)
+def test_what_is_not_known_yet_is_asked_for(work: OpenWork, said: str) -> None:
+    """One thing at a time."""
+    row = replace(ROW, proposed=ONE_ROUND)
+    assert tell_effect(TellOpenRow(row=row, work=work, brief=True), cowl()) == said
+    assert tell_effect(SettleRow(answer=OpenAnswer(kind=OpenKind.IDLE)), cowl()) == ""
+
+
+def test_what_she_says_yes_to_besides_the_count_is_said() -> None:
+    """Rounds after rows are no matter of a number."""
+    row = replace(ROW, besides="in rounds from here")
+    said = tell_effect(TellOpenRow(row=row, work=OpenWork(rows=1, stitches=40), brief=True), cowl())
+    assert said == "1 round, 40 stitches after it, in rounds from here: is that so?"
