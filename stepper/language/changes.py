@@ -33,6 +33,10 @@ def tell_changes(effect: TellChanges) -> str:
         sentences.append(
             f"You have {plural(effect.have, 'stitch', 'stitches')} where it now wants {effect.want}."
         )
+    if effect.unplaced:
+        rounds = plural(effect.unplaced, "round")
+        counted = f"You had counted {rounds} of a row that was not read"
+        sentences.append(f"{counted}, and are in front of them: say {rounds} done.")
     return " ".join(sentences)
 
 

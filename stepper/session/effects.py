@@ -74,6 +74,8 @@ class TellChanges(Effect):
     want: int
     found: bool
     comparable: bool
+    unplaced: int = 0
+    """Rows she had counted that are not in the new plan as such: the place is in front of them."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -112,6 +112,9 @@ class PlanChanged(Event):
     settled: bool = False
     """Whether she has just answered what the row is at which the plan ended, and it only goes on from
     there."""
+    unplaced: int = 0
+    """Rows that she had counted of a row that was not read, and that the new plan does not have as rows by
+    its words: the place is in front of them."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

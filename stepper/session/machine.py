@@ -126,12 +126,13 @@ class Session:
         carried = carry(self._plan, new, index=place.index, stitch=place.stitch)
         if carried.choices:
             return self._asked(plan, at, fingerprint, carried, adapted)
+        behind, unplaced = behind_open_row(self._plan, new, self._state, carried)
         event = PlanChanged(
             at=at,
             old_fingerprint=self._state.fingerprint,
             new_fingerprint=fingerprint,
             origin=place,
-            place=behind_open_row(self._plan, new, self._state, carried),
+            place=behind,
             corrections=adapted.corrections,
             mends=adapted.mends,
             respacings=adapted.respacings,
@@ -142,6 +143,7 @@ class Session:
             found=carried.found,
             comparable=comparable,
             settled=settled,
+            unplaced=unplaced,
         )
         return self._led_to((event,), None, evolve_all(self._state, (event,)), plan, new)
 

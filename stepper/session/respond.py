@@ -215,6 +215,7 @@ def _plan_changed(plan: Plan, before: State, event: PlanChanged, after: State) -
         want=event.want,
         found=event.found,
         comparable=event.comparable,
+        unplaced=event.unplaced,
     )
 
 

@@ -157,6 +157,7 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "lifelines": st.none() | st.lists(PLACES, max_size=2).map(tuple),
     "answer": st.integers(0, 4),
     "settled": st.booleans(),
+    "unplaced": COUNTS,
     "said": st.builds(
         OpenWork, rows=COUNTS, stitches=st.none() | COUNTS, declined=st.booleans(), idle=st.booleans()
     ),

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from stepper.language.effect_words import tell_effect
 from stepper.plan.model import Plan
 from stepper.session.cues import Next
+from stepper.session.events import PlanChanged
 from stepper.session.machine import Session
 from stepper.session.state import OpenWork
 from tests.plans import plan
@@ -43,6 +45,9 @@ def test_the_place_is_behind_the_rows_that_are_knitted(worked: int, own: int, in
     settle(session, gone_on(own))
     assert session.state.place.index == index
     assert session.state.knitting.open is None
+    unplaced = session.consider_plan(gone_on(own), AT, "newer").events[0]
+    assert isinstance(unplaced, PlanChanged)
+    assert unplaced.unplaced == 0
     assert session.state.fingerprint == "new"
 
 
@@ -64,3 +69,16 @@ def test_stitches_that_came_by_the_words_are_not_asked_for_again() -> None:
         session.adopt(session.consider(Next(at=AT)))
     settle(session, replace(new, rounds=rounds))
     assert session.state.place.index == 5
+
+
+def test_rows_that_the_new_plan_has_otherwise_are_told_of() -> None:
+    """A row that she counted and then had read by writing it anew: she is in front of its rounds, and hears it."""
+    session = evening(cowl())
+    for _ in range(3):
+        session.adopt(session.consider(Next(at=AT)))
+    considered = session.consider_plan(gone_on(0), AT, "new")
+    (event,) = considered.events
+    assert isinstance(event, PlanChanged)
+    assert (event.place.index, event.unplaced) == (3, 3)
+    told = " ".join(tell_effect(each, considered.plan) for each in considered.effects)
+    assert "You had counted 3 rounds of a row that was not read, and are in front of them: say 3 rounds done." in told
