@@ -71,12 +71,14 @@ def _end_before(
         ends: Rows at which the garment ends, each with how many rounds are worked before that.
         project: The garment.
     """
-    known = sorted(line.place.line for section in project.sections for line in section.lines)
-    tried = []
+    lines = {line.place.line: line for section in project.sections for line in section.lines}
+    known, tried = sorted(lines), list[tuple[int, int]]()
     for first in worked.findings[:1]:  # of numbered rows the first is in hand, what is told stands below it
         rows = (max(first.row, first.place.line), first.row, first.place.line)
         before = {draft.line for draft in worked.drafts[: first.begun]}
         tried = [*((row, first.begun if row in before else 0) for row in rows), (first.place.line, 0)]
+        # To open a remark would help nobody.
+        tried.sort(key=lambda each: not works(lines[max(known[0], _row_of(each[0], known))]))
     for row, since in (*tried, *((each.line, 0) for each in problems)):
         begins = _row_of(row, known)
         if begins and ends.get(begins, since + 1) > since:

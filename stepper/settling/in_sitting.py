@@ -8,6 +8,7 @@ sentence by sentence.
 from __future__ import annotations
 
 import re
+from contextlib import suppress
 from dataclasses import replace
 from typing import Final
 
@@ -379,11 +380,8 @@ def _load(loaded: LoadedProject) -> LoadedProject | None:
 
     None if it goes less far than before.
     """
-    after = None
     if not find_standing_marks(read_lines(loaded.path)):
-        try:
+        with suppress(UnsoundFileError):
             return load_project(loaded.path)
-        except UnsoundFileError:
-            after = None
     after = load_as_far(loaded.path)
     return after if after is not None and len(after.plan.rounds) >= len(loaded.plan.rounds) else None
