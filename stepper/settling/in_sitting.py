@@ -180,7 +180,8 @@ def _look(loaded: LoadedProject) -> _Looked:
         numbers = _numbers(asked, take_in_hand(text, loaded.path.parent))
         reply, _ = propose_reply(asked, numbers)
     if asked.proposal.kept in (Kept.NOTE, Kept.OUT):  # a yes to a row that is knitted would lose it
-        reply = None if says_stitches(asked.left.text) else Reply(kept=asked.proposal.kept)
+        worked = says_stitches(asked.left.text) or asked.proposal.rows not in ("", "1")
+        reply = None if worked else Reply(kept=asked.proposal.kept)
     if reply is None and asked.proposal.kept is Kept.BIND_OFF:
         reply = Reply(kept=Kept.BIND_OFF)
     whole = reply is not None and _is_whole(reply, asked, numbers)

@@ -391,6 +391,7 @@ def test_a_read_line_that_a_row_speaks_of_is_asked_once(tmp_path: Path) -> None:
     ("words", "kind"),
     [
         ("Work 1 row.", None),
+        ("Next 2 rnds.", None),
         ("When you have 12 g left, begin the rib: k2, p2 for 4 cm.", None),
         ("In rounds 4-6 the strand of B has to travel far.", None),
         ("Mark the sides on the first round, after 20 sts and at the end.", None),
