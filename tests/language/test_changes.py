@@ -113,3 +113,13 @@ def test_a_round_that_can_be_spread_anew_says_how_much_of_it_is_made() -> None:
     """Beside going back: the changes already made stay, and the rest meets the count."""
     spread = replace(CHOICE, places=(5, 15, 25), made=1)
     assert "the rest spread anew, 1 of 3 made" in ask_place(AskPlace(choices=(spread,), later=False))
+
+
+def test_rows_counted_of_a_row_that_was_not_read_are_told_with_what_to_say() -> None:
+    """The pattern has them otherwise now, and she is in front of them."""
+    told = tell_changes(
+        TellChanges(changes=(), have=40, want=40, found=True, comparable=True, unplaced=3)
+    )
+    assert told.endswith(
+        "You had counted 3 rounds of a row that was not read, and are in front of them: say 3 rounds done."
+    )
