@@ -13,10 +13,7 @@ from pathlib import Path
 from stepper.commands.loading import load, tell_as_far, tell_how_far
 from stepper.errors import NotInstalledError
 from stepper.project.problems import UnsoundFileError
-from stepper.settling.in_sitting import OpenRows
-from stepper.settling.prompting import can_ask
-from stepper.settling.walk import Settling
-from stepper.sitting.assembly import SittingOptions, hold_sitting
+from stepper.sitting.assembly import Settle, SittingOptions, hold_sitting
 from stepper.sitting.folding import check_terminal, print_folded
 from stepper.sitting.front_end import FrontEnd
 from stepper.sitting.line_mode import LineMode, complain
@@ -76,7 +73,7 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The project file or the surroundings do not allow it.
         KeyboardInterrupt: Ctrl-C. Every answer already given is on the disk; there is nothing to save.
     """
-    loaded, open_rows = _load(args)
+    loaded, settle = _load(args)
     if args.picture is not None:
         from stepper.sitting.screen_picture import write_picture
 
@@ -86,7 +83,6 @@ def run(args: argparse.Namespace) -> int:
     for remark in mine.remarks:
         complain(remark)
     options = SittingOptions(mute=args.mute, deaf=args.deaf, listen=args.listen, recording=args.hear)
-    settle = open_rows.settle if open_rows is not None else None
     page = args.page or args.share or args.port is not None
     if not page:
         hold_sitting(loaded, _choose_front_end(loaded, mine, plain=args.plain), mine, options, settle)
@@ -105,8 +101,11 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def _load(args: argparse.Namespace) -> tuple[LoadedProject, OpenRows | None]:
+def _load(args: argparse.Namespace) -> tuple[LoadedProject, Settle | None]:
     """Read the project file; one begun from a page that is not read to its end, as far as it goes.
+
+    Returns:
+        The file, and what settles the row at which its plan ends; None if it goes to the end.
 
     Raises:
         StepperError: It has problems, and does not go as far as it is knitted.
@@ -114,6 +113,11 @@ def _load(args: argparse.Namespace) -> tuple[LoadedProject, OpenRows | None]:
     try:
         return load(args.file, lasting=args.plain), None
     except UnsoundFileError as error:
+        # Nothing of this is loaded for a file that is sound.
+        from stepper.settling.in_sitting import OpenRows
+        from stepper.settling.prompting import can_ask
+        from stepper.settling.walk import Settling
+
         with patience(f"Working out {args.file.name} as far as it is read", lasting=args.plain):
             loaded = load_as_far(args.file)
         if loaded is None and can_ask() and tell_how_far(args.file, 0):
@@ -125,7 +129,7 @@ def _load(args: argparse.Namespace) -> tuple[LoadedProject, OpenRows | None]:
         with patience(f"Looking at what {args.file.name} leaves open", lasting=args.plain):
             open_rows = OpenRows(loaded)
         complain(tell_as_far(loaded, len(error.problems)))
-        return open_rows.loaded, open_rows
+        return open_rows.loaded, open_rows.settle
 
 
 def _is_past(loaded: LoadedProject) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from stepper.craft.even.manners import Manner
-from stepper.project.page.file_text import is_from_page
+from stepper.project.page.marks import is_from_page
 from stepper.project.page.unread.left_open import find_left_open
 from stepper.project.yaml_file.source import read_text
 from stepper.sitting.patience import patience

@@ -17,7 +17,6 @@ from stepper.commands.standard_streams import print_document
 from stepper.errors import StepperError, SurroundingsError
 from stepper.language.effect_words import tell_effect
 from stepper.language.places import on_day
-from stepper.project.problems import UnsoundFileError
 from stepper.project.yaml_file.missing_file import PROJECT_ENDINGS
 from stepper.report.garment_list import Garment, garment_lines, outlook_fields
 from stepper.report.leftovers import FILE_NAME as LEFTOVERS
@@ -29,7 +28,7 @@ from stepper.session.respond import respond
 from stepper.sitting.clock import now
 from stepper.sitting.folding import print_folded
 from stepper.sitting.patience import patience
-from stepper.sitting.project_file import load_as_far, load_project
+from stepper.sitting.project_file import load_known
 from stepper.sitting.session_journal import open_to_read, resume_session
 from stepper.store.location import journal_path
 
@@ -76,13 +75,7 @@ def run(args: argparse.Namespace) -> int:
 
 def _garment(path: Path, at: str) -> tuple[Garment, Session, bool]:
     """Return where a garment stands, without writing anything."""
-    try:
-        loaded = load_project(path)
-    except UnsoundFileError:
-        as_far = load_as_far(path)
-        if as_far is None:
-            raise
-        loaded = as_far
+    loaded = load_known(path)
     with open_to_read(journal_path(loaded.path)) as journal:
         taken = resume_session(loaded, journal, at)
     session = taken.session

@@ -17,15 +17,14 @@ from bisect import bisect_right
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
-from stepper.plan.compile import compile_plan, work_as_knitted
+from stepper.plan.compile import Compiled, compile_plan
 from stepper.plan.lines.line_in_hand import is_in_own_words
 from stepper.plan.model import Plan
-from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line, Unread, UpToHere
 from stepper.project.model import Project, Section
 from stepper.project.page.pieces import works
 from stepper.project.page.unread.proposals import Kept, propose
-from stepper.project.problems import Problem, Span
+from stepper.project.problems import Span
 from stepper.regex import regex
 
 _BESIDE = regex(
@@ -52,34 +51,33 @@ def plan_as_far(project: Project, rows: Iterable[int]) -> Plan | None:
         project = replace(project, alone=Span(line=1, column=1))
     ends = dict.fromkeys(rows, 0)
     while True:
-        ended = _up_to(project, ends)
-        compiled = compile_plan(ended)
+        compiled = compile_plan(_up_to(project, ends))
         if compiled.plan is not None:
             return compiled.plan
-        if not _end_before(work_as_knitted(ended, compiled.readings), compiled.problems, ends, project):
+        if not _end_before(compiled, ends, project):
             return None
 
 
-def _end_before(
-    worked: Needles, problems: Sequence[Problem], ends: dict[int, int], project: Project
-) -> bool:
+def _end_before(compiled: Compiled, ends: dict[int, int], project: Project) -> bool:
     """End a garment before the first thing that does not fit; return whether it ended later before.
 
     Args:
-        worked: The garment, with what does not fit as it was found one after the other.
-        problems: What is told of it.
+        compiled: The garment, with what does not fit as it was found one after the other.
         ends: Rows at which the garment ends, each with how many rounds are worked before that.
         project: The garment.
     """
     lines = {line.place.line: line for section in project.sections for line in section.lines}
     known, tried = sorted(lines), list[tuple[int, int]]()
-    for first in worked.findings[:1]:  # of numbered rows the first is in hand, what is told stands below it
+    worked = compiled.worked
+    if worked is not None and worked.findings:
+        first = worked.findings[0]
+        # Of numbered rows the first is in hand, and what is told stands below it.
         rows = (max(first.row, first.place.line), first.row, first.place.line)
         before = {draft.line for draft in worked.drafts[: first.begun]}
         tried = [*((row, first.begun if row in before else 0) for row in rows), (first.place.line, 0)]
         # To open a remark would help nobody.
         tried.sort(key=lambda each: not works(lines[max(known[0], _row_of(each[0], known))]))
-    for row, since in (*tried, *((each.line, 0) for each in problems)):
+    for row, since in (*tried, *((each.line, 0) for each in compiled.problems)):
         begins = _row_of(row, known)
         if begins and ends.get(begins, since + 1) > since:
             ends[begins] = since

@@ -41,6 +41,8 @@ class Compiled:
     problems: tuple[Problem, ...]
     readings: frozenset[SecondReading] = frozenset()
     """Words that were taken in their second reading."""
+    worked: Needles | None = None
+    """With problems: the garment as it is knitted, as far as it was worked."""
 
 
 def compile_plan(project: Project) -> Compiled:
@@ -57,7 +59,7 @@ def compile_plan(project: Project) -> Compiled:
     knitted = tried.knitted
     problems = _problems(tried, project)
     if problems:
-        return Compiled(plan=None, problems=problems)
+        return Compiled(plan=None, problems=problems, worked=knitted)
     if not knitted.drafts:
         where = project.sections[0].place
         return Compiled(plan=None, problems=(where.problem("the pattern has no rounds to knit."),))

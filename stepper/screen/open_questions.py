@@ -14,9 +14,8 @@ from stepper.records import dataclass
 from stepper.session.effects import AskSections, Effect
 from stepper.session.fault.inquiry import Inquiry, inquire
 from stepper.session.fault.respond import AskAgain
-from stepper.session.open_row.telling import tell_open_row
+from stepper.session.open_row.telling import ask_row
 from stepper.session.respond import ask_open, ask_place
-from stepper.session.rules import Mode, mode_of
 from stepper.session.state import State
 
 
@@ -44,8 +43,7 @@ NOTHING_ASKED = OpenQuestions()
 def find_asked(plan: Plan, state: State) -> OpenQuestions:
     """Find what is asked and still open."""
     effects = tuple(ask_place(state) if state.question is not None else ask_open(plan, state))
-    if plan.open is not None and mode_of(plan, state) is Mode.OPEN and not effects:
-        effects = (tell_open_row(plan.open, state, brief=True),)
+    effects = effects or tuple(ask_row(plan, state))
     counting = state.question is None and state.knitting.doubt is None and state.knitting.tens is not None
     shown = () if counting else effects
     inquiry = inquire(plan, state)

@@ -276,6 +276,11 @@ class Knitting:
         return chosen.get(sort, otherwise)
 
     @property
+    def row_said(self) -> OpenWork:
+        """What was said of the row at which the garment ends for now; nothing where nothing was."""
+        return self.open if self.open is not None else OpenWork()
+
+    @property
     def stands(self) -> Verified | None:
         """The last good count if it is behind the place; once she has gone back past it, it says nothing."""
         verified = self.verified

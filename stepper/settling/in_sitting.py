@@ -8,7 +8,6 @@ sentence by sentence.
 from __future__ import annotations
 
 import re
-from contextlib import suppress
 from dataclasses import replace
 from typing import Final
 
@@ -36,7 +35,7 @@ from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowN
 from stepper.settling.replies import Reply, propose_reply
 from stepper.settling.rows_asked import RowAsked, bound_off_at_edge, look_at
 from stepper.settling.written_rows import Written, write_first_read, write_reply
-from stepper.sitting.project_file import LoadedProject, load_as_far, load_project
+from stepper.sitting.project_file import LoadedProject, load_as_far, load_known
 
 _KINDS: Final = {
     Kept.ROWS: OpenKind.ROWS,
@@ -379,10 +378,13 @@ def _misfit(text: str, first: int, rows: int, file: FileInHand) -> str:
 def _load(loaded: LoadedProject) -> LoadedProject | None:
     """Read a file again, all of it if nothing is open any more, else as far as it goes.
 
-    None if it goes less far than before.
+    None if it is open and goes less far than before.
     """
-    if not find_standing_marks(read_lines(loaded.path)):
-        with suppress(UnsoundFileError):
-            return load_project(loaded.path)
-    after = load_as_far(loaded.path)
-    return after if after is not None and len(after.plan.rounds) >= len(loaded.plan.rounds) else None
+    whole = not find_standing_marks(read_lines(loaded.path))
+    try:
+        after = load_known(loaded.path) if whole else load_as_far(loaded.path)
+    except UnsoundFileError:
+        return None
+    if after is None or (after.plan.open is not None and len(after.plan.rounds) < len(loaded.plan.rounds)):
+        return None
+    return after

@@ -11,12 +11,10 @@ from typing import Never
 
 from stepper.craft.even.manners import Manner
 from stepper.errors import ProjectError
-from stepper.plan.as_far import plan_as_far
 from stepper.plan.compile import Compiled, SecondReading, compile_plan, faults_of
 from stepper.plan.model import Plan
 from stepper.project.model import Project
-from stepper.project.page.file_text import is_from_page
-from stepper.project.page.marks import find_standing_marks
+from stepper.project.page.marks import find_standing_marks, is_from_page
 from stepper.project.page.unread.left_open import LeftKind, find_left_open, is_work_row
 from stepper.project.problems import Problem, UnsoundFileError
 from stepper.project.reader import FileReading, read_project
@@ -78,6 +76,22 @@ def load_as_far(path: Path) -> LoadedProject | None:
     return LoadedProject(path=path, text=text, project=read[0], plan=read[1])
 
 
+def load_known(path: Path) -> LoadedProject:
+    """Read a project file and work out its plan; of one begun from a page as much as is read.
+
+    Raises:
+        UnsoundFileError: The file has problems, and does not go on as `load_as_far` needs it.
+        SurroundingsError: The file cannot be read.
+    """
+    try:
+        return load_project(path)
+    except UnsoundFileError:
+        loaded = load_as_far(path)
+        if loaded is None:
+            raise
+        return loaded
+
+
 def _as_far(text: str, folder: Path) -> tuple[Project, Plan] | None:
     left = find_left_open(text)
     if any(each.kind is not LeftKind.ROW for each in left):
@@ -87,6 +101,9 @@ def _as_far(text: str, folder: Path) -> tuple[Project, Plan] | None:
     elsewhere = any(not is_work_row(rows, each.line) for each in reading.problems)
     if project is None or elsewhere or not (left or is_from_page(text)):
         return None
+    # What looks at the words of a page is loaded only for one that is not read to its end.
+    from stepper.plan.as_far import plan_as_far
+
     lines = {row for each in left for row in range(each.first, each.last + 1)}
     plan = plan_as_far(project, lines | {each.line for each in reading.problems})
     return None if plan is None else (project, plan)

@@ -23,7 +23,7 @@ from stepper.project.page.front_values import (
     find_yarns,
     in_inches,
 )
-from stepper.project.page.marks import MARK
+from stepper.project.page.marks import FROM_PAGE, MARK
 from stepper.project.page.own_abbreviations import abbreviation_rows
 from stepper.project.page.own_stripes import stripe_rows
 from stepper.project.page.pasted import Pasted
@@ -98,18 +98,9 @@ _KEPT: Final = (
 )
 
 
-_BEGUN: Final = "# Written from the text of a printed pattern."
-"""What a file begins with that was written from a page."""
-
-
-def is_from_page(text: str) -> bool:
-    """Return whether a file was written from the text of a page."""
-    return text.startswith(_BEGUN)
-
-
 def _head(pasted: Pasted) -> list[str]:
     rows = [
-        f"{_BEGUN} All of the text stands here, in its order. Rows that",
+        f"{FROM_PAGE} All of the text stands here, in its order. Rows that",
         f"# begin with # are not knitted. Where {MARK} stands, something was not found or not understood:",
         "# put it right, then let `stepper check` read the file.",
         *(_KEPT if any(piece.kind == "note" for piece in pasted.pieces) else ()),

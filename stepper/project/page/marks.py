@@ -15,6 +15,8 @@ from stepper.regex import regex
 
 MARK: Final = "LOOK"
 """The word that marks where the knitter has to look."""
+FROM_PAGE: Final = "# Written from the text of a printed pattern."
+"""What a file begins with that was written from a page."""
 
 _STANDING: Final = regex(
     rf"(?:^|(?<=\s))# ?{MARK}(?P<row> \(rows? \d[^)]*\))?(?::[ \t]*(?P<why>.*?)|\.)[ \t]*\r?$",
@@ -44,6 +46,11 @@ _FORMS: Final = (
 )
 """What is said in a row, and the form in which it is kept with what the program has to know."""
 _OF_A_VALUE: Final = f"Put it right, or delete the comment ({MARK} and what follows) if it is right already."
+
+
+def is_from_page(text: str) -> bool:
+    """Return whether a file was written from the text of a page."""
+    return text.startswith(FROM_PAGE)
 
 
 def find_standing_marks(text: str) -> tuple[Problem, ...]:

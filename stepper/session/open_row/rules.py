@@ -38,7 +38,7 @@ def _rows(plan: Plan, state: State, cue: Cue, more: int) -> Decision:
     row = _row(plan)
     if row.trouble:
         return Refusal(sentence=_BY_KEYBOARD)
-    rows = _said(state).rows + more
+    rows = state.knitting.row_said.rows + more
     if not 0 < more <= rows <= MOST_ROWS:
         return Refusal(sentence="Say how many rounds are done.")
     return (RowSaid(at=cue.at, said=OpenWork(rows=rows, declined=True)),)
@@ -46,7 +46,7 @@ def _rows(plan: Plan, state: State, cue: Cue, more: int) -> Decision:
 
 def back(plan: Plan, state: State, cue: Back) -> Decision:
     """Take a row off, or what was said of the row; before that, return to the step before."""
-    work = _said(state)
+    work = state.knitting.row_said
     if work.rows:
         fewer = replace(work, rows=work.rows - 1, stitches=None, idle=False)
         return (RowSaid(at=cue.at, said=fewer if fewer.rows else OpenWork()),)
@@ -59,7 +59,7 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
     """Take a count as that after the row, which is read back; while a fault is looked for, as any other."""
     if _is_looking(state):
         return bare_number.take_count(plan, state, cue)
-    row, work = _row(plan), _said(state)
+    row, work = _row(plan), state.knitting.row_said
     if row.trouble:
         return Refusal(sentence=_BY_KEYBOARD)
     if not (work.rows or _rows_proposed(row)):
@@ -74,7 +74,7 @@ def yes(plan: Plan, state: State, cue: Yes) -> Decision:
     """Take the row for what was asked."""
     if _is_looking(state):
         return doubts.yes(plan, state, cue)
-    row, work = _row(plan), _said(state)
+    row, work = _row(plan), state.knitting.row_said
     if work.idle:
         return _answered(cue, row, OpenAnswer(kind=OpenKind.IDLE))
     rows = work.rows or _rows_proposed(row)
@@ -94,7 +94,7 @@ def no(plan: Plan, state: State, cue: No) -> Decision:
     """Drop what was asked; where nothing was, nothing is knitted for the row, which is asked back."""
     if _is_looking(state):
         return doubts.no(plan, state, cue)
-    row, work = _row(plan), _said(state)
+    row, work = _row(plan), state.knitting.row_said
     if cue.later or cue.unsure:
         return Refusal(sentence="Then it waits here: behind it nothing is known yet.")
     if work.stitches is not None or work.idle:
@@ -118,10 +118,6 @@ def _answered(cue: Cue, row: OpenRow, answer: OpenAnswer) -> Decision:
 def _row(plan: Plan) -> OpenRow:
     assert plan.open is not None  # the mode says so
     return plan.open
-
-
-def _said(state: State) -> OpenWork:
-    return state.knitting.open or OpenWork()
 
 
 def _rows_proposed(row: OpenRow) -> int:

@@ -8,6 +8,7 @@ from stepper.plan.model import OpenRow, Plan
 from stepper.records import dataclass
 from stepper.session.effects import Effect
 from stepper.session.events import RowAnswered, RowSaid
+from stepper.session.rules import Mode, mode_of
 from stepper.session.state import OpenAnswer, OpenWork, State
 
 
@@ -66,7 +67,13 @@ class SettleRow(Effect):
 
 def tell_open_row(row: OpenRow, state: State, *, brief: bool = False) -> TellOpenRow:
     """Return what is told of the row where the session stands."""
-    return TellOpenRow(row=row, work=state.knitting.open or OpenWork(), brief=brief)
+    return TellOpenRow(row=row, work=state.knitting.row_said, brief=brief)
+
+
+def ask_row(plan: Plan, state: State) -> Iterator[TellOpenRow]:
+    """Ask once more what the row is, where the session stands at one; its words are not said again."""
+    if plan.open is not None and mode_of(plan, state) is Mode.OPEN:
+        yield tell_open_row(plan.open, state, brief=True)
 
 
 def tell_row_said(plan: Plan, before: State, event: RowSaid, after: State) -> Iterator[Effect]:

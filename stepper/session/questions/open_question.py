@@ -11,9 +11,8 @@ from stepper.session.counting.doubts import COUNTS, AskBack
 from stepper.session.cues import Count, Cue, No, Yes
 from stepper.session.effects import AskCount, AskLook, AskSections, Effect
 from stepper.session.fault.respond import AskAgain
-from stepper.session.open_row.telling import TellOpenRow, tell_open_row
+from stepper.session.open_row.telling import TellOpenRow, ask_row
 from stepper.session.respond import ask_open
-from stepper.session.rules import Mode, mode_of
 from stepper.session.state import State
 
 _A_COUNT: Final[frozenset[type[Cue]]] = frozenset((Count, No))
@@ -38,22 +37,12 @@ def list_answers(plan: Plan, state: State, told: Iterable[Effect]) -> frozenset[
         told: What has just been said; a count that falls due is asked for there alone.
     """
     answers: set[type[Cue]] = set()
-    for effect in (*told, *ask_open(plan, state), *_open_row(plan, state)):
+    for effect in (*told, *ask_open(plan, state), *ask_row(plan, state)):
         answers |= _ANSWERED_BY.get(type(effect), frozenset())
         if isinstance(effect, AskSections) and effect.yes:
             answers.add(Yes)
         if isinstance(effect, AskBack):
             answers |= {Yes, No, Count} if effect.doubt.kind in COUNTS else {Yes, No}
-        if isinstance(effect, TellOpenRow):
+        if isinstance(effect, TellOpenRow):  # a film says yes and no too, and the file is written after a yes
             answers |= {Yes, No, Count} if effect.asks else {Count}
     return frozenset(answers)
-
-
-def _open_row(plan: Plan, state: State) -> Iterable[Effect]:
-    """Return what is asked of the row that is not read, which stays open until it is answered.
-
-    While she counts rows of it nothing is: a film says yes and no too, and the file is written after a yes.
-    """
-    if plan.open is None or mode_of(plan, state) is not Mode.OPEN:
-        return ()
-    return (tell_open_row(plan.open, state),)
