@@ -1,7 +1,8 @@
 """Lines that number their rounds, worked in the order of their numbers. No I/O.
 
 Wherever its line stands, "Rnds 2 and 4: knit" comes between rounds 1, 3 and 5; a single row behind one of a
-higher number is refused. A line for "all WS rows" stands for every row that has none of its own.
+higher number is refused. A line for "all WS rows" stands for every row that has none of its own. It is long
+because what a number means hangs on all lines of its block, which are ordered and worked together.
 """
 
 from __future__ import annotations

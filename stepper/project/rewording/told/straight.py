@@ -7,7 +7,8 @@ fabric, how the rounds go, that nothing is shaped, how far, to which row, what t
 make up all of the sentence, each kind is there once at the most and one of them says how far, they are written as the
 grammar has them: "join in the round. Work in stockinette until it measures 40 cm"; one phrase of no known kind leaves
 the sentence as it is printed. Behind a sentence that is complete an order is a sentence of its own, and a reason or a
-comfort is said with the line. Source: the wording of patterns in print, US and UK; common practice.
+comfort is said with the line. It is long because each phrase has its form in the grammar, and only all together say
+which sentence that is. Source: the wording of patterns in print, US and UK; common practice.
 """
 
 from __future__ import annotations
