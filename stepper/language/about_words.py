@@ -12,6 +12,7 @@ from typing import Any, Final
 
 from stepper.craft.figures import format_number, list_words
 from stepper.craft.gauge import to_mm
+from stepper.craft.rows import row_word
 from stepper.craft.stitches import Kind, stitch
 from stepper.language import outlook
 from stepper.language.ahead_words import name_skein
@@ -183,7 +184,7 @@ def _shaping_left(effect: about_ahead.TellShapingLeft, plan: Plan) -> str:
     done = f"; {effect.done} done" if effect.done else ""
     if not effect.rounds:
         return f"No {word}s are left in {effect.section}{done}."
-    row = "row" if effect.flat else "round"
+    row = row_word(effect.flat)
     if effect.in_hand is not None:
         left, whole = effect.in_hand
         here = f"{left} of the {plural(whole, word)} of this {row} {'is' if left == 1 else 'are'} left."
@@ -241,7 +242,7 @@ def _gauge(effect: about_ahead.TellGauge, plan: Plan) -> str:
 
 
 def _length(effect: about_ahead.TellLength, plan: Plan) -> str:
-    left = f"{plural(effect.rounds_left, 'row' if effect.flat else 'round')} left"
+    left = f"{plural(effect.rounds_left, row_word(effect.flat))} left"
     if effect.length_mm is None:
         return f"The file gives no gauge to tell by; {left} in {effect.section}."
     length_mm = _whole(effect.length_mm, plan.units)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import assert_never
 
+from stepper.craft.rows import row_word
 from stepper.language.measures import plural
 from stepper.language.places import sentence_case
 from stepper.plan.under_way.carry import ChangeKind, Difference
@@ -83,7 +84,7 @@ def tell_choice(effect: TellChosen) -> str:
 
 def name_place_choice(choice: PlaceChoice) -> str:
     """Say one place where the knitting may go on, whether the count fits there and what comes off first."""
-    word = "row" if choice.flat else "round"
+    word = row_word(choice.flat)
     if choice.number:
         where = f"{sentence_case(choice.section)}, {word} {choice.number}"
         where += f", {choice.label}" if choice.label else ""
@@ -101,7 +102,7 @@ def name_place_choice(choice: PlaceChoice) -> str:
 
 def _taken_back(choice: PlaceChoice, verb: str) -> str:
     """Say what comes off first; empty if nothing does."""
-    word = "row" if choice.flat else "round"
+    word = row_word(choice.flat)
     parts = [plural(choice.rounds_back, word)] if choice.rounds_back else []
     if choice.stitches_back:
         parts.append(f"{plural(choice.stitches_back, 'stitch', 'stitches')} of the {word} in hand")

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final, assert_never
 
+from stepper.craft.rows import row_word
 from stepper.language.measures import plural
 from stepper.language.places import sentence_case
 from stepper.plan.model import OpenKind, Plan, Proposed
@@ -34,7 +35,8 @@ def say_proposed(proposed: Proposed, *, flat: bool) -> str:
     stitches = plural(proposed.stitches, "stitch", "stitches")
     match proposed.kind:
         case OpenKind.ROWS:
-            rows = plural(proposed.rows, _word(flat)) if proposed.rows else f"{_word(flat)}s {proposed.lasts}"
+            word = row_word(flat)
+            rows = plural(proposed.rows, word) if proposed.rows else f"{word}s {proposed.lasts}"
             after = "after it" if proposed.rows == 1 else "after them"
             return f"{rows}, {stitches} {after}{' as printed' if proposed.printed else ' as before'}"
         case OpenKind.IDLE:
@@ -53,7 +55,7 @@ def say_proposed(proposed: Proposed, *, flat: bool) -> str:
 
 def _ask(effect: TellOpenRow) -> str:
     row, work = effect.row, effect.work
-    word, proposed = _word(row.flat), row.proposed
+    word, proposed = row_word(row.flat), row.proposed
     if work.idle:
         return "Nothing is knitted for these words: is that so?"
     if work.stitches is not None:
@@ -98,10 +100,6 @@ def _so_far(effect: TellSoFar, plan: Plan) -> str:
 
 def _nothing(effect: SettleRow, plan: Plan) -> str:
     return ""
-
-
-def _word(flat: bool) -> str:
-    return "row" if flat else "round"
 
 
 def _quoted(words: str) -> str:

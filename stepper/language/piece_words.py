@@ -8,6 +8,7 @@ from typing import Any, Final
 
 from stepper.craft.figures import list_words
 from stepper.craft.gauge import to_mm
+from stepper.craft.rows import row_word
 from stepper.language.measures import length, plural
 from stepper.language.outlook import say_hours
 from stepper.language.places import name_from, round_name, round_word, sentence_case
@@ -76,7 +77,7 @@ def _share_done(effect: about_piece.TellShareDone, plan: Plan) -> str:
 
 
 def _section(effect: about_piece.TellSection, plan: Plan) -> str:
-    name, word = sentence_case(effect.section), "row" if effect.flat else "round"
+    name, word = sentence_case(effect.section), row_word(effect.flat)
     if effect.done >= effect.of:
         return f"{name} is done."
     guess = "" if effect.measured else ", at a usual pace"
@@ -100,7 +101,7 @@ def _noted(note: NoteKept, plan: Plan) -> str:
 
 
 def _part_length(effect: about_piece.TellPartLength, plan: Plan) -> str:
-    name, rounds = sentence_case(effect.section), plural(effect.rounds, "row" if effect.flat else "round")
+    name, rounds = sentence_case(effect.section), plural(effect.rounds, row_word(effect.flat))
     if effect.length_mm is None:
         return f"{name}: {rounds}; the file gives no gauge to tell by."
     return f"{name}: about {length(_whole(effect.length_mm, plan.units), plan.units)} by the gauge, {rounds}."

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from datetime import date, datetime
 from typing import Final
 
+from stepper.craft.rows import row_word
 from stepper.plan.model import Plan, Round
 from stepper.session.state import Position
 from stepper.session.steps import RoundSort
@@ -51,7 +52,7 @@ def name_from(index: int, here: int, plan: Plan) -> str:
 
 def round_word(round_: Round) -> str:
     """Return "row" for flat knitting, otherwise "round"."""
-    return "row" if round_.flat else "round"
+    return row_word(round_.flat)
 
 
 def list_marks(round_: Round) -> list[str]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.craft.rows import row_word
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan
 from stepper.session.counting.checks import yarn_called
@@ -64,7 +65,7 @@ def set_stitch(plan: Plan, state: State, cue: AtStitch) -> Decision:
     """Set the place within the round; its last stitch finishes it."""
     origin, round_ = state.place, plan.rounds[state.place.index]
     if not 0 <= cue.stitch <= round_.progress:
-        return Refusal(sentence=f"This {_word(round_.flat)} has {round_.progress} stitches.")
+        return Refusal(sentence=f"This {row_word(round_.flat)} has {round_.progress} stitches.")
     return _placed(cue.at, plan, origin, _after(plan, origin.index, cue.stitch))
 
 
@@ -73,7 +74,7 @@ def set_marker(plan: Plan, state: State, cue: AtMarker) -> Decision:
     origin, round_ = state.place, plan.rounds[state.place.index]
     ahead = [each for each in markers_in(round_) if each > origin.stitch]
     if not ahead:
-        return Refusal(sentence=f"No marker lies ahead in this {_word(round_.flat)}.")
+        return Refusal(sentence=f"No marker lies ahead in this {row_word(round_.flat)}.")
     return _placed(cue.at, plan, origin, Position(index=origin.index, stitch=ahead[0]))
 
 
@@ -89,7 +90,7 @@ def go_to(plan: Plan, state: State, cue: GoTo) -> Decision:
     inside = [round_ for round_ in plan.rounds if round_.section == section]
     number = cue.round_number if cue.round_number is not None else label or 1
     if not 1 <= number <= len(inside):
-        return Refusal(sentence=f"{_sentence_case(section)} has {len(inside)} {_word(here.flat)}s.")
+        return Refusal(sentence=f"{_sentence_case(section)} has {len(inside)} {row_word(here.flat)}s.")
     place = Position(index=inside[number - 1].index)
     back, last = max(0, count_between(plan, place, origin)), state.knitting.verified
     off_path = last is not None and not last.place <= place <= origin
@@ -236,10 +237,6 @@ def bare_words(name: str) -> frozenset[str]:
 def _plain(name: str) -> str:
     """Return a name as it is compared: in any case, with single spaces."""
     return " ".join(name.casefold().split())
-
-
-def _word(flat: bool) -> str:
-    return "row" if flat else "round"
 
 
 def _sentence_case(text: str) -> str:

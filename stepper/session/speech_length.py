@@ -13,6 +13,7 @@ from itertools import pairwise
 from typing import Final
 
 from stepper.craft.even.phrases import number_words
+from stepper.craft.rows import row_word
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Round, Run, flatten
 
@@ -83,7 +84,7 @@ def seconds_of_lead(round_: Round) -> float:
 
     The first round of a section is named in full.
     """
-    word = "row" if round_.flat else "round"
+    word = row_word(round_.flat)
     side = ", wrong side" if round_.side == "WS" else ""
     if round_.number > 1:
         return _words_s(word, (round_.number,)) + seconds_of(f"{side}:")

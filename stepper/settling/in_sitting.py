@@ -11,6 +11,7 @@ import re
 from dataclasses import replace
 from typing import Final
 
+from stepper.craft.rows import row_word
 from stepper.plan.model import OpenKind, OpenRow, Plan, Proposed
 from stepper.plan.so_far import find_misfits
 from stepper.project.page.marks import find_standing_marks
@@ -355,7 +356,7 @@ def _behind(answer: OpenAnswer, looked: _Looked) -> tuple[str, ...]:
     if answer.kind is not OpenKind.ROWS or answer.stitches is None:
         return ()
     more = answer.rows - 1 if looked.asked.so_far.stitches == 0 else 0
-    row = "row" if looked.asked.so_far.flat else "round"
+    row = row_word(looked.asked.so_far.flat)
     rows = (f"Own words, {more} {row}{'s' if more > 1 else ''}: by the words above.",) if more else ()
     if "join" not in find_depended_on(looked.asked.left.text):
         return rows

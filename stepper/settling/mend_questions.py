@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
+from stepper.craft.rows import row_word
 from stepper.plan.mended import Worked, find_worked
 from stepper.project.page.quoting import comment
 from stepper.project.page.unread.kept_rows import marked_rows, put_rows
@@ -158,7 +159,7 @@ def say_worked(worked: Worked) -> str:
         return "What it comes to is not known yet."
     if not number:
         return ""
-    kind = "row" if worked.flat else "round"
+    kind = row_word(worked.flat)
     after = f"{number} {kind}{'' if number == 1 else 's'}, {worked.after} sts after"
     return f"{after}{', as' if worked.before == worked.after else f'; it was {worked.before}'} before."
 

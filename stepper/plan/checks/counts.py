@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.craft.rows import row_word
 from stepper.plan.checks.count_reading import read_as
 from stepper.plan.drafts import Finding
 from stepper.plan.fabric.marker_sections import between_markers, sections
@@ -142,7 +143,7 @@ def _check_after_row(number: int, place: Span, printed: int, needles: Needles) -
         for draft in here
         if draft.chart_round == number or (written is not None and draft.template == written)
     ]
-    row = f"{'row' if needles.flat else 'round'} {number}"
+    row = f"{row_word(needles.flat)} {number}"
     if not found:
         needles.report(
             place,

@@ -12,6 +12,7 @@ from collections.abc import Callable
 from functools import singledispatch
 from typing import TypeVar
 
+from stepper.craft.rows import row_word
 from stepper.craft.stitches import STITCHES
 from stepper.plan.checks.counts import check_count
 from stepper.plan.drafts import Template, own_words_of
@@ -270,7 +271,7 @@ def _refuses_cast_on(instruction: Phrase, needles: Needles) -> bool:
         )
         needles.lose()
         return True
-    row = "row" if needles.flat else "round"
+    row = row_word(needles.flat)
     told = f"taken as cast on at the beginning of the next {row}, as a step of its own."
     needles.warn(instruction.place, told)
     return False

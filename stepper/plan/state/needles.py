@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import field, replace
 
 from stepper.craft.gauge import half_up
+from stepper.craft.rows import row_word
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Finding, Template
 from stepper.plan.model import Item, Stretch, flatten, other_side, runs_written
@@ -359,7 +360,7 @@ class Needles:
             return
         if len(yarns_in(last.phrase)) < 2 or yarns_in(draft.phrase) != {self.yarn}:
             return
-        row, name = "row" if draft.flat else "round", self.project.yarns[self.yarn].name
+        row, name = row_word(draft.flat), self.project.yarns[self.yarn].name
         told = f"behind a {row} in two yarns nothing says in which this one is worked: {name} is taken."
         self.warn(place, f'{told} Write "With CC" where it is another.')
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from stepper.craft.rows import row_word
 from stepper.language.measures import plural
 from stepper.language.places import on_day, sentence_case
 from stepper.plan.model import Plan
@@ -99,7 +100,7 @@ def tell_sizes(plan: Plan, project: Project) -> str:
         first = next((each for each in plan.rounds if each.label == switch.label), None)
         said += f"; from “{switch.label}”"
         if first is not None:
-            word = "row" if first.flat else "round"
+            word = row_word(first.flat)
             said += f" ({first.section}, {word} {first.number})"
         said += f" size {names[switch.size]}"
         if first is not None and first.before != first.after:

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import Final
 
+from stepper.craft.rows import row_word
 from stepper.language.measures import length, plural
 from stepper.language.places import sentence_case
 from stepper.plan.alike import fold_alike
@@ -45,7 +46,7 @@ def lay_out_rounds(plan: Plan, project: Project) -> Iterator[Block]:
     for name, rounds in sections.items():
         if name in pairs.values():
             continue
-        word = "row" if all(each.flat for each in rounds if each.before and each.after) else "round"
+        word = row_word(all(each.flat for each in rounds if each.before and each.after))
         note = plural(len(rounds), word)
         other = pairs.get(name)
         shown, title = rows[name], name
@@ -112,7 +113,7 @@ def _lengths(plan: Plan, project: Project) -> list[float]:
 
 
 def _box(round_: Round) -> TickBox:
-    word = "row" if round_.flat else "round"
+    word = row_word(round_.flat)
     return TickBox(number=round_.number, said=f"{sentence_case(round_.section)}, {word} {round_.number}")
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bisect import bisect_left
 
+from stepper.craft.rows import row_word
 from stepper.craft.stitches import Kind
 from stepper.language.measures import plural
 from stepper.plan.model import Round
@@ -111,7 +112,7 @@ def _yarn(course: SummedPlan, state: State) -> Row | None:
 
 
 def _after(round_: Round, index: int) -> str:
-    word = "row" if round_.flat else "round"
+    word = row_word(round_.flat)
     if round_.index == index:
         return f"at the end of this {word}"
     return f"in {plural(round_.index - index + 1, word)}"

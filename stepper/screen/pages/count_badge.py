@@ -6,6 +6,7 @@ import re
 from types import MappingProxyType
 from typing import Final
 
+from stepper.craft.rows import row_word
 from stepper.language.measures import length, plural
 from stepper.plan.model import Plan, Round
 from stepper.records import dataclass
@@ -114,7 +115,7 @@ def _stands(plan: Plan, state: State, at: Position, stitches: int) -> CountVerdi
 
 
 def _name(round_: Round) -> str:
-    return f"{'row' if round_.flat else 'round'} {round_.number}"
+    return f"{row_word(round_.flat)} {round_.number}"
 
 
 _MARKS: Final = MappingProxyType({Badge.STANDS: "✓", Badge.ASKS: "?", Badge.OFF: "!", Badge.CALM: "–"})

@@ -12,6 +12,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import replace
 
+from stepper.craft.rows import row_word
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.fabric.begun_charts import asks_pattern
@@ -284,7 +285,7 @@ def worked_since(instruction: AtIntervals, template: Template, needles: Needles)
         return 0
     if instruction.first is not None or not 0 < since < every or not _is_like(draft, template):
         return 0
-    word = "row" if needles.flat else "round"
+    word = row_word(needles.flat)
     rounds, verb = (f"{since} {word}s", "count") if since > 1 else (word, "counts")
     needles.warn(
         instruction.place,
@@ -327,7 +328,7 @@ def _pattern_goes_on(instruction: AtIntervals, template: Template, needles: Need
     """Return whether the pattern goes on between shaped rows; tell where the page leaves it open."""
     before_it = ground(needles) if needles.section.pattern else ""
     goes_on = bool(needles.section.pattern) and (goes_on_with(template) or before_it == "garter")
-    rows = "rows" if needles.flat else "rounds"
+    rows = f"{row_word(needles.flat)}s"
     if not goes_on and before_it == "pattern" and (done := _worked_as_the_pattern(template, needles)):
         goes_on = True
         own = "right-side rows" if needles.flat else "rounds"

@@ -10,6 +10,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Final
 
+from stepper.craft.rows import row_word
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import Template, without_places
 from stepper.plan.lines.own_words import refuse_own_words
@@ -102,7 +103,7 @@ def shown_before(repeated: Repeated, needles: Needles) -> Shown | None:
 
 def work_as_shown(shown: Shown, needles: Needles) -> None:
     """Work a shaping and the rounds between as the page shows them, until so many stitches are left."""
-    often, word = len(shown.between) + 1, "row" if needles.flat else "round"
+    often, word = len(shown.between) + 1, row_word(needles.flat)
     every = f"one such {word} in every {often} is taken" if often > 1 else f"every {word} is such a {word}"
     needles.warn(shown.place, f"{every}, as before.")
     wanted, template, since = shown.until.of(needles.size), shown.shaped, shown.since
