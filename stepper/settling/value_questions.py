@@ -18,6 +18,8 @@ from stepper.sitting.folding import print_folded
 
 _MOST = 300.0
 """Most stitches or rows of a gauge, as the file allows."""
+_SIZE_KNITTED = r"(?<=size:)\s*(?:\"[^\"]*\"|[^#\n,}]*?)(?=\s*[#,}])"
+"""The size that is knitted, alone on its row or among others in braces."""
 
 
 def ask_value(left: LeftOpen, file: FileInHand) -> str:
@@ -68,7 +70,7 @@ def _size(left: LeftOpen, file: FileInHand) -> str:
         return told if found is None else found
 
     file.size = file.sizes[ask_read(f"Which size do you knit: {one_of(file.sizes)}?", file.size, read)]
-    return put_value(file.text, left.first, r"(?<=size:)\s*[^#\n]*?(?=\s*#)", f" {value(file.size)}")
+    return put_value(file.text, left.first, _SIZE_KNITTED, f" {value(file.size)}")
 
 
 def _sizes(left: LeftOpen, file: FileInHand) -> str:
@@ -85,7 +87,7 @@ def _sizes(left: LeftOpen, file: FileInHand) -> str:
     text = put_value(file.text, left.first, r"(?<=sizes:)\s*[^#\n]*?(?=\s*#)", f" {size_line(names)}")
     old = file.sizes.index(file.size)
     renamed = re.sub(
-        rf"^(\s+size:)[ \t]*{re.escape(value(file.size))}(?=\s|$)",
+        rf"^(\s+size:|knit:.*?\bsize:)[ \t]*{re.escape(value(file.size))}(?=[\s,}}]|$)",
         lambda found: f"{found[1]} {value(names[old])}",
         text,
         count=1,

@@ -68,6 +68,15 @@ def test_a_value_is_written_where_the_mark_stood(
     assert changed(settle(FILE, key)) == rows
 
 
+def test_a_size_in_braces_keeps_what_stands_beside_it(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The braces close behind it, and other values stay."""
+    for inside, settled in (("size: 1", "size: 2"), ("size: 1, only: 1", "size: 2, only: 1")):
+        type_answers(monkeypatch, "2")
+        text = FILE.replace("knit:\n  size: 1", f"knit: {{{inside}}}")
+        key = next(each.key for each in find_left_open(text) if "which size" in each.why)
+        assert f"\nknit: {{{settled}}}\n" in settle(text, key)
+
+
 def test_a_chart_that_is_not_drawn_can_be_done_without(monkeypatch: pytest.MonkeyPatch) -> None:
     """Its stand-in goes, and the lines that name it are asked about in their turn."""
     type_answers(monkeypatch, "yes")
