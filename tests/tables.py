@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from typing import TypeVar
 
 import pytest
+
+Row = TypeVar("Row")
 
 MOST_SHOWN = 20
 """How many rows that fail are told: the first say enough."""
@@ -43,3 +46,21 @@ def each_row(names: str | tuple[str, ...], rows: Iterable[object]) -> Callable[[
         return walk
 
     return decorate
+
+
+def assert_all(judge: Callable[[Row], bool], rows: Iterable[Row], *, most_refused: int) -> None:
+    """Judge each row of a table, all of them, and hold how many are refused: who refuses everything misreads nothing.
+
+    Args:
+        judge: Fails where a row is read otherwise than it means; returns whether it is read.
+        rows: The table.
+        most_refused: How many rows were refused until now.
+    """
+    read: list[bool] = []
+
+    @each_row("row", rows)
+    def hold(row: Row) -> None:
+        read.append(judge(row))
+
+    hold()
+    assert read.count(False) <= most_refused

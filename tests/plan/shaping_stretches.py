@@ -73,7 +73,7 @@ SHAPING: tuple[Stretch, ...] = (
     _(F, "Dec 1 st at each end of next row and on foll alt row.", "38 38 36"),
     _(F, "Dec 1 st at each end of next 2 rows and then on foll 2 alt rows.", "38 36 36 34 34 32"),
     _(F, "Bind off 2 sts at beg of next and every foll alt row 3 times in all.", "38*2 36*2 34"),
-    _(FRONT, "Bind off 2 sts at neck edge on next row.", "40 38", told="ends at the neck edge"),
+    _(FRONT, "Bind off 2 sts at neck edge on next row.", "40 38", told="the one where right-side rows end"),
     _(FRONT, "Inc 1 st at armhole edge on next 3 rows, then cast on 3 sts at same edge once.", ""),
     _(FRONT, "Inc 1 st at neck edge on next 2 rows. Cast on 3 sts at same edge.", ""),
     _(F, "Dec 1 st at each end of next and every foll alt row to 34 sts, then on foll 2 rows.", "38 38 36 36 34 32 30"),

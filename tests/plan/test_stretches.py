@@ -5,14 +5,13 @@ from __future__ import annotations
 import textwrap
 from functools import lru_cache
 
-import pytest
-
 from stepper.plan.compile import compile_plan
 from stepper.plan.model import Plan, Round
 from stepper.project.reader import read_project
 from tests.plan.stretches import STRETCHES, Stretch
 from tests.plan.test_lookalikes import counts_of, stitches_of, worked_in
 from tests.project.samples import HEAD, project
+from tests.tables import assert_all
 
 NOT_READ = 45
 """Stretches of the table that are refused, though they mean something, and those that must be."""
@@ -84,12 +83,6 @@ def assert_as_meant(entry: Stretch) -> bool:
     return True
 
 
-@pytest.mark.parametrize("entry", STRETCHES, ids=lambda entry: entry.lines[:60])
-def test_lines_are_worked_as_they_mean_or_refused(entry: Stretch) -> None:
+def test_lines_are_worked_as_they_mean_or_refused() -> None:
     """A line read otherwise than it means is the worst there can be; what it means hangs on what stands before it."""
-    assert_as_meant(entry)
-
-
-def test_no_more_of_them_are_refused_than_were() -> None:
-    """Who refuses everything misreads nothing: most of these stretches are read."""
-    assert sum(plan_worked(entry) is None for entry in STRETCHES) <= NOT_READ
+    assert_all(assert_as_meant, STRETCHES, most_refused=NOT_READ)
