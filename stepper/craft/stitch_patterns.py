@@ -130,7 +130,7 @@ RIB = (
 """A rib named by its stitches: "k2, p2 rib", "k1 tbl, p1 ribbing", "3x2 rib"."""
 KNOWN = (
     r"(?:(?:reversed?|rev\.?|single|double|twisted|half[\s-]twisted|broken|irish|american|us|british|uk)\s+)?"
-    r"(?:seed|moss|linen|stockinette|stockinet|stocking|st\.?\s+st\.?|garter|(?<=single\s)rib(?:bing)?|(?<=double\s)rib(?:bing)?"
+    r"(?:seed|moss|linen|stockinette|stockinet|stocking|st(?:\.|\.?\s+)st\.?|garter|(?<=single\s)rib(?:bing)?|(?<=double\s)rib(?:bing)?"
     r"|(?<=twisted\s)rib(?:bing)?|(?<=broken\s)rib(?:bing)?)(?:\s+(?:stitch|st)\b\.?)?(?:\s+patt(?:ern)?\b)?"
 )
 """A pattern of the table by its name."""

@@ -28,7 +28,7 @@ _ROUNDS = regex(
 )
 
 _A_ROUND = regex(
-    r"\b(?:rnds?|rounds?)\b(?!\s+(?:neck|the\b))|\baround\b(?=\s*(?:[.,;]|for\b|until\b|$))|"
+    r"\b(?:rnds?|rounds?)\b(?!\s+(?:neck|the\b))|\baround\b(?=\s*(?:[.,;]|for\b|until\b|till\b|in\s+(?:(?:rib(?:bing)?|st|stocking|stockinette|garter|patt(?:ern)?|moss|seed)\b|[kp]\s?\d)|$))|"
     r"\bNeedles?\s+1\s*:|\bN1\s*:",
     re.I,
 )

@@ -26,7 +26,7 @@ _FRACTION: Final = r"(?:\d\s?(?:[¼½¾]|[13]/[24])\s?mm(?:\s*\(\s*(?:uk|us|no\.
 _WORD: Final = rf"(?:{ROLE_SIZE}|smaller|larger|finer|thinner|thicker|coarser|bigger|smallest|largest)"
 _NOUN: Final = r"(?:needles?|ndls?\.?|dpns?|circulars?)"
 _LIKE: Final = (
-    r"(?:(?:set\s+of|pair\s+of|two|four|five|2|4|5|short|long|shorter|longer|straight|circular|circ\.?|double[-\s]pointed|"
+    r"(?:(?:set\s+of|pair\s+of|two|four|five|2|4|5|short|long|shorter|longer|straight|circular|circ\.?|double[-\s]pointed|d\.?p\b\.?|"
     r"spare|second|other|single|\d+\s*(?:cm|in\.?|inch(?:es)?|\")(?:\s*/\s*\d+\s*(?:cm|in\.?|inch(?:es)?|\"))?|[,-])\s*)*"
 )
 _CABLE: Final = r"\d+\s*(?:cm|in\.?|inch(?:es)?|\")(?:\s*/\s*\d+\s*(?:cm|in\.?|inch(?:es)?|\"))?"
@@ -66,7 +66,11 @@ _KINDS: Final = tuple(
         ("sized", rf"{_WITH}(?P<needle>{SIZE}|{_FRACTION})(?=\s*,|\s+and\b)"),
         (
             "sized",
-            rf"(?P<needle>(?:{SIZE}|{_WORD})\s+{_LIKE}{_NOUN})(?=\s*,\s*(?:with\s+)?(?:the\s+)?{SIDE}\b)",
+            rf"(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|{_WORD})\s+{_LIKE}{_NOUN})(?={_LONG}\s*[,:]|\s+(?:and|with)\s+(?-i:MC|CC\d?|[A-H])\s*[,:]){_LONG}",
+        ),
+        (
+            "yarn",
+            rf"(?P<yarn>(?-i:MC|CC\d?|[A-H])|{_BY_ROLE})(?=\s*(?:,|\band\b)\s*(?:with\s+|using\s+)?(?:the\s+)?(?:{SIZE}|{_WORD})\s+{_LIKE}{_NOUN}\s*[,:])",
         ),
         ("sizeless", rf"(?:with|using|on)\s+(?:the\s+|a\s+|an\s+|your\s+)?{_LIKE}{_NOUN}(?=\W|$)"),
         (
@@ -130,13 +134,15 @@ _HARMLESS: Final = regex(
 )
 """Stitches picked up or cast on are as many wherever they begin; so are those of a neck that is gathered."""
 _COLON: Final = regex(r"\s*:\s*(?=(?:pick|pu)\b)", re.IGNORECASE)
+_HEADED: Final = regex(r"\s*:\s*(?=\S)")
+"""Behind needles that head what is worked with them."""
 _BEGUN: Final = regex(r"\s*\.\s+(?=(?:pick|pu)\b)", re.IGNORECASE)
 """Between a sentence that only says where to begin and the one that picks up from there."""
 _WITH_SIDE: Final = regex(
     r"(?:and\s+)?(?:with\s+)?(?:the\s+)?\w+(?:[-\s]side)?(?:\s+of\s+\w+(?:\s+\w+){0,2})?\s+facing\b(?!\s+(?:as|again)\b)",
     re.IGNORECASE,
 )
-_STARTS: Final = regex(r"(?:^|[.!]|(?<!\d):)\s*(?=[A-Za-z])")
+_STARTS: Final = regex(r"(?:^|[.!](?!\d)|(?<!\d):)\s*(?=[A-Za-z]|\d[\d.]*\s?mm\b)")
 """Where a sentence of a line begins, behind its label or head too."""
 
 
@@ -153,6 +159,8 @@ def split_opening(text: str, start: int) -> tuple[tuple[tuple[str, int, int], ..
     """
     found, at, open_end = _phrases(text, start)
     colon = _COLON.match(text, at) if any(kind in ("place", "facing") for kind, _, _ in found) else None
+    if colon is None and any(kind == "sized" for kind, _, _ in found):
+        colon = _HEADED.match(text, at)
     if not open_end and colon is not None:
         at = colon.end()
     elif not open_end:
@@ -312,8 +320,8 @@ def _write_in_order(
             cable = _CABLE_IN.search(line.text, first, end) if name == "sized" else None
             cut = cable.span() if cable is not None else (end, end)
             kept += [line.text[cut[0] : end].replace('"', " in")] if cable is not None else []
-            noun = _SHORT.sub("needles", line.text[cut[1] : end])
-            text += [before, _named(name, _SHORT.sub("needles", line.text[first : cut[0]])), noun, after]
+            noun = _in_full(line.text[cut[1] : end])
+            text += [before, _named(name, _in_full(line.text[first : cut[0]])), noun, after]
             places += [line.places[first]] * len(before)
             written = len(text[-3]) + len(text[-2])
             same = [*line.places[first : cut[0]], *line.places[cut[1] : end]]
@@ -332,7 +340,18 @@ def _named(kind: str, words: str) -> str:
     return f"{words} needles" if kind == "sized" and _BARE_OF_NOUN.search(words) else words
 
 
-_SHORT: Final = regex(r"\bndls?\b\.?", re.IGNORECASE)
+def _in_full(needles: str) -> str:
+    """Return needles without the short forms that the grammar does not have."""
+    for short, full in _SHORT:
+        needles = short.sub(full, needles)
+    return needles
+
+
+_SHORT: Final = (
+    (regex(r"\bndls?\b\.?", re.IGNORECASE), "needles"),
+    (regex(r"\bd\.?p\b\.?(?=\s+needles?\b)", re.IGNORECASE), "double-pointed"),
+    (regex(r"\bcirc(?:ular)?\b\.?(?=\s*$)", re.IGNORECASE), "circular needle"),
+)
 _SIZE_BEHIND: Final = regex(r"(?:size\s+|no\.?\s?)?(?P<mm>\d+(?:\.\d+)?)(?:\s?mm)?$", re.IGNORECASE)
 _BARE_OF_NOUN: Final = regex(r"[\d)m½]$", re.IGNORECASE)
 _ROLE: Final = regex(_BY_ROLE, re.IGNORECASE)

@@ -198,6 +198,7 @@ def _with_row(found: dict[str, ToldPhrase], written: Words, defined: re.Match[st
 def _written(found: dict[str, ToldPhrase]) -> Words | None:
     """Return a sentence of work in the grammar's order; None if it does not say one thing clearly."""
     verb = " ".join(found["do"].match.group().lower().split()) if "do" in found else ""
+    verb = {"k": "knit", "p": "purl"}.get(verb, verb)
     far = [kind for kind in _FAR if kind in found]
     fabric = _fabric(verb, found)
     if found.keys() <= {"needle", "change"} and len(found) == 1:
@@ -271,7 +272,7 @@ def _opening(found: dict[str, ToldPhrase]) -> Words:
     made: Words = [f"Next row ({_first_side(found['beginning'])}): "] if "beginning" in found else []
     for kind in ("change", "needle"):
         made += ["Change to ", _size(found[kind]), " needles. "] if kind in found else []
-    made += ["Join in the round. "] if "round" in found else []
+    made += ["Join in the round. "] if "round" in found and not found["round"].get("around") else []
     made += ["Work flat. "] if "flat" in found else []
     made += ["With ", found["yarn"].match.span("yarn"), ", "] if "yarn" in found else []
     return made
@@ -404,7 +405,8 @@ def _agrees(verb: str, found: dict[str, ToldPhrase], fabric: Words) -> bool:
         return bool(fabric)
     if verb in ("do", "make") and not fabric:
         return False
-    if verb.startswith("knit") and not fabric and kinds & {"round", "flat"} and not kinds & {"rounds", "even"}:
+    around = "round" in kinds and found["round"].get("around")  # "k around" is a row: every stitch of it
+    if verb.startswith("knit") and not fabric and kinds & {"round", "flat"} and not (around or kinds & {"rounds", "even"}):
         return False  # in the knit stitch, or as the rows before?
     if "ridges" in found and (fabric or "flat" in found):
         return "fabric" in found and _GARTER.search(found["fabric"].match.group()) is not None

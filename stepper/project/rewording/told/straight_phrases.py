@@ -50,13 +50,13 @@ FROM: Final = (
 """From where a length is measured, if it is said: one group for each place."""
 ALONG: Final = (
     r"(?:\s*,?\s*(?P<along>(?:(?:when\s+)?(?:measured|measuring)\s+)?(?:straight\s+)?(?:(?:up|down|along|at|on|over)\s+)?(?:the\s+)?"
-    r"(?:(?:centre|center|mid)(?:\s+of\s+(?:the\s+)?)?[-\s](?:front|back)|straight|(?:inside|outside)(?:\s+(?:edge|seam|leg))?|(?:side|sleeve|underarm)\s+(?:edge|seam))"
+    r"(?:(?:centre|center|mid)(?:\s+of\s+(?:the\s+)?)?[-\s](?:front|back)|straight|(?:inside|outside|inner|outer|under)(?:\s*(?:edge|seam|leg|side|arm))?|(?:in|under)side|inseam|seam|(?:side|sleeve|underarm|selvedge|selvage)(?:\s+(?:edge|seam))?|edge)"
     r"|(?:when\s+)?(?:(?:very\s+)?slightly\s+stretched|laid\s+flat)))?"
 )
 """Along which line it is measured, which only says."""
 _UNTIL: Final = r"(?:until|till)"
 _WHOLE: Final = r"(?:(?:the|this|your|whole|entire|total|finished)\s+)*"
-_IS: Final = r"(?:measures?|meas\b\.?|is|are|reach(?:es)?|has\s+reached|comes\s+to)"
+_IS: Final = r"(?:measures?|meas\b\.?|is|'s|are|reach(?:es)?|has\s+reached|comes\s+to)"
 _WHAT: Final = (
     rf"(?:{_WHOLE}(?:(?P<armholes>armholes?)|(?P<what>{_PART}(?!\s+(?:markers?|edge)\b)|it))(?P<seam>\s+seam)?)"
 )
@@ -122,7 +122,7 @@ STRAIGHT: Final[Kinds] = tuple(
         ("fabric", rf"(?:in\s+|of\s+)?(?:(?P<rounds>rounds|rnds|rows)\s+of\s+)?(?:the\s+)?(?:(?P<set>established|set)\s+)?(?P<fabric>{_NAMED})(?:\s*\((?:even|straight)\))?"),
         ("ribbed", rf"\(?\s*(?P<sts>{_STS})\s*\)?(?:\s+rib(?:bing)?)?(?:\s+(?:all\s+)?a?round)?(?![\w-])"),
         # --- how ---
-        ("round", r"(?:in\s+(?:the\s+round|rounds|rnds)|round\s+and\s+round|around\s+and\s+around|circularly)\b"),
+        ("round", r"(?:in\s+(?:the\s+(?:round|rnd)|rounds|rnds|circles)|(?P<around>a?round\s+and\s+a?round|all\s+(?:the\s+way\s+)?a?round|around|round(?!\s+\d))(?!\s+(?:the|your|each|both|all|neck|arm))|circularly)\b"),
         ("flat", r"(?:(?:still\s+)?(?:back\s+and\s+forth(?:\s+in\s+rows)?|to\s+and\s+fro|flat|in\s+rows))\b"),
         ("even", rf"(?:straight(?:\s+(?:up(?!\s+to)|on))?|even(?:ly)?|(?:with\s+)?no\s+(?:more|further)\s+shaping|without\s+{_SHAPED})\b(?!\s+down\b)"),
         ("set", r"as\s+(?:set|est(?:ablished)?\b\.?|before|you\s+(?:are|were))(?![\w-])"),
@@ -130,7 +130,7 @@ STRAIGHT: Final[Kinds] = tuple(
         ("plain", r"plain\b"),
         ("all", r"(?:(?:on|over)\s+)?all\s+(?:of\s+)?(?:the\s+)?(?:sts|stitches)\b"),
         ("part", rf"(?:on\s+)?(?:the\s+|this\s+|your\s+)(?:rest\s+of\s+the\s+|whole\s+|entire\s+)?{_PART}\b(?!\s+sts)"),
-        ("do", r"(?:(?:begin|start|end|finish(?:\s+(?:off|up))?|follow(?:\s+(?:this|it))?)\s+with|do|make|(?:change|switch|go\s+over)\s+to|continue\s+to\s+(?:knit|work)|(?:work|continu(?:e|ing)|cont\b\.?|rib|proceed|go\s+on|carry\s+on|keep(?:ing)?(?:\s+to(?=\s+(?:garter|st|stock|rib|moss|seed|patt|the\s+patt)))?|knit|purl)(?:\s+(?:on\s+)?(?:working|knitting|ribbing|going))?|(?:work|knit)ing)(?![\w-])"),
+        ("do", r"(?:(?:begin|start|end|finish(?:\s+(?:off|up))?|follow(?:\s+(?:this|it))?)\s+with|do|make|(?:change|switch|go\s+over)\s+to|continue\s+to\s+(?:knit|work)|[kp](?=\s+(?:a?round|straight|even|in\s+(?:the\s+)?(?:rnds?|rounds?)|every|each)\b)|(?:work|continu(?:e|ing)|cont\b\.?|rib|proceed|go\s+on|carry\s+on|keep(?:ing)?(?:\s+to(?=\s+(?:garter|st|stock|rib|moss|seed|patt|the\s+patt)))?|knit|purl)(?:\s+(?:on\s+)?(?:working|knitting|ribbing|going))?|(?:work|knit)ing)(?![\w-])"),
         ("lead", r"(?:(?:now|again|then|next|just|simply|first|please|follows?|comes?|from\s+(?:here|now|this\s+point)(?:\s+on(?:wards?)?)?)\b\s*)"),
     )
 )  # fmt: skip
