@@ -10,6 +10,7 @@ from stepper.plan.even.even_placement import placed_round
 from stepper.plan.fabric.columns import UnknownFabricError
 from stepper.plan.fabric.established import HINT, ground, look
 from stepper.plan.fabric.own_rows import words_due
+from stepper.plan.fabric.ribs import rib_stands
 from stepper.plan.model import Item, Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.evenly import Change, carry_mark, in_fabric, purl_instead, usual_change
@@ -156,7 +157,13 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
         )
         phrase = (Run("k", before, needles.yarn),)
     _carry_markers(positions, after, change, needles)
-    patterned = instruction.stitch == "pattern" and not needles.checking
+    stitch = _stitch(instruction, needles)
+    if stitch is None:
+        called = "rib" if instruction.fabric.startswith("rib") else instruction.fabric.removeprefix("named ")
+        told = f"no {called} stands under these stitches, so nobody can tell which are knitted."
+        needles.miss(instruction.place, told, "Work a row of it first, or write the row out.")
+        return True
+    patterned = stitch == "pattern" and not needles.checking
     if patterned:
         worked = _in_pattern(instruction, phrase, needles)
         if worked is None:
@@ -164,7 +171,7 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
         phrase = worked
     open_ = not instruction.stitch and after != before and ground(needles) in ("pattern", "unknown")
     needles.emit(
-        purl_instead(phrase) if instruction.stitch == "p" else phrase,
+        purl_instead(phrase) if stitch == "p" else phrase,
         after,
         template=Template((), instruction.place, evenly=instruction),
         evenly=not patterned,
@@ -174,6 +181,17 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
     )
     needles.last.plain_change = instruction.place if open_ else None
     return True
+
+
+def _stitch(instruction: Evenly, needles: Needles) -> str | None:
+    """Return how the round is worked, as in `Evenly.stitch`; None if the fabric it names does not lie under it."""
+    fabric = instruction.fabric
+    if fabric == "stockinette":
+        return "p" if needles.flat and needles.wrong else "k"
+    if fabric == "garter" and needles.flat:
+        return "k"
+    stands = rib_stands(needles) if fabric.startswith("rib") else ground(needles) in ("pattern", "unknown", "garter")
+    return instruction.stitch if not fabric or stands else None
 
 
 def _carry_markers(positions: tuple[int, ...], after: int, change: Change, needles: Needles) -> None:

@@ -65,7 +65,9 @@ class ShapingBuilder(OccasionBuilder):
         first = re.search(r"\bfirst\b", which, re.I) is not None
         others = self._lead(lead, place) if kind.startswith("lead") else None
         code = "" if lead is None or kind == "change" else self._lead_stitch(lead)
-        row = Evenly(direction, numbers if to else None, None if to else numbers, place, code)
+        named = [manner_of(child) for child in getattr(lead, "children", ()) if getattr(child, "data", "") == "manner"]
+        fabric = named[0] if named and named[0] != "pattern" else ""
+        row = Evenly(direction, numbers if to else None, None if to else numbers, place, code, fabric if others is None else "")
         if first and (others is None or code not in ("k", "p")):
             told = "a change in the first of several rounds is read of rounds that are knitted or purled."
             self.report(place, told, "Write that round by itself, and the others after it.")

@@ -19,6 +19,7 @@ from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.clauses.tails import take_tails_off
 from stepper.project.rewording.gathered import write_gathered
+from stepper.project.rewording.on_needles.counted import write_counts
 from stepper.project.rewording.on_needles.edge_lists import write_edge_lists
 from stepper.project.rewording.on_needles.join_lists import write_join_lists
 from stepper.project.rewording.on_needles.pick_ups import write_pick_ups
@@ -123,6 +124,7 @@ def undress(plain: str) -> Reworded:
 
 _STAGES: Final = (
     take_tails_off,
+    write_counts,
     write_rings,
     write_lists_in_turn,
     write_round_begins,

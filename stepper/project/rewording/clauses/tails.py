@@ -49,7 +49,7 @@ TAILS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = tuple(
             "tension",
             rf"(?:pulling|tugging|snugging|drawing)\s+(?:(?:up|on)\s+)?{_THINGS}(?:\s+{_HOW_MUCH}?(?:tight(?:ly)?|firmly|snug(?:ly)?|taut|gently|a\s+little))?(?:\s+(?:at\s+the\s+(?:gap|join|corner|turn)s?|to\s+(?:close|avoid|prevent)\s+(?:the\s+|any\s+|an?\s+)?(?:gaps?|holes?|ladders?)))?",
         ),
-        ("manner", rf"(?:{_SO}|{_HOW_MUCH}?{_TAUTLY}\s+(?:and|but)\s+(?:not\s+(?:too\s+)?)?{_TAUTLY}|(?:but\s+)?not\s+too\s+(?:tight|loose)(?:ly)?|as\s+(?:loosely|neatly|evenly|invisibly)\s+as\s+(?:you\s+can|possible))"),
+        ("manner", rf"(?:{_SO}|{_HOW_MUCH}?{_TAUTLY}\s+(?:and|but)\s+(?:not\s+(?:too\s+)?)?{_TAUTLY}|(?:but\s+)?not\s+too\s+(?:tight|loose)(?:ly)?|as\s+(?:loosely|neatly|invisibly)\s+as\s+(?:you\s+can|possible))"),
         ("tool", rf"(?:using|with|on)\s+an?\s+needle\s+{_SIZES}(?:\s+{_NEED})?"),
         (
             "named",

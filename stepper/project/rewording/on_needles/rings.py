@@ -45,7 +45,7 @@ RINGS: Final[Kinds] = tuple(
         ("care", rf"\(?(?:without\s+twisting|(?:and\s+)?(?:do\s+not|don't)\s+twist|not\s+twisting|avoid(?:ing)?\s+twisting|no\s+twist(?:s|ing))(?:\s+{_IT})?!?\)?"),
         ("join", rf"(?:(?:now|then)\s+)?(?:join(?:ing)?|connect|close)(?:\s+{_IT})?(?:\s+together)?(?:\s+(?:to|for)\s+(?:work(?:ing)?|knit(?:ting)?))?\s+(?:in|into|to\s+form)\s+(?:(?:the|an?)\s+)?{_RND}(?:\s+knitting)?(?!\s+\d)"),
         ("join", rf"(?:form|make|close)\s+(?:{_IT}\s+)?(?:in|into)?\s*(?:an?|the)\s+(?:ring|circle|round|rnd)\b"),
-        ("join", rf"join(?:ing)?(?:\s+(?:the\s+)?(?:rnd|round|ring|{STS}))?(?=\s*(?:[,;.(]|$|without\b|being\b|taking\b|and\s+(?:mark|place|put|pm)\b))"),
+        ("join", rf"join(?:\s+(?:the\s+)?(?:rnd|round|ring|{STS}))?(?=\s*(?:[,;.(]|$|without\b|being\b|taking\b|and\s+(?:mark|place|put|pm)\b))"),
         ("bor", rf"mark(?:ing)?\s+{_BEG}(?:\s+(?:with|using)\s+{_A}{_MARKER}(?!\s*[A-Z]\b))?{_SHOWS}"),
         ("mark", rf"(?:pm\b|(?:(?:place|put|hang|slip|set|insert|slide|add|use|attach|placing|putting)(?:\s+and\s+keep)?|with)\s+{_A}{_MARKER}){_SHOWS}"),
         ("said", rf"\(?(?:(?:(?:this|the|your|it)\s+)?(?:(?:marker|{_BEG}|round|rnd)\s+)?(?:(?:will\s+be|is|marks|shows|indicates|sits|lies|begins?|starts?)\b\s*)+)?(?:now\s+)?(?:{_SPOT})\)?"),
