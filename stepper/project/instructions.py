@@ -134,7 +134,7 @@ class Evenly:
     """`k` or `p` if the line says how it is worked (`Purl 1 row, increasing evenly`), `pattern` if the fabric
     continues (`rib 6 rows, inc 8 sts evenly in last row`), else empty."""
     fabric: str = ""
-    """The fabric that the line names for the round of the change, as in `WorkRounds.manner`; empty if it names none."""
+    """The fabric that the line names for the round, as in `WorkRounds.manner`; empty if it names none."""
 
     @property
     def word(self) -> str:

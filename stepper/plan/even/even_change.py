@@ -184,13 +184,16 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
 
 
 def _stitch(instruction: Evenly, needles: Needles) -> str | None:
-    """Return how the round is worked, as in `Evenly.stitch`; None if the fabric it names does not lie under it."""
+    """Return how the round is worked, as in `Evenly.stitch`; None if its fabric does not lie under it."""
     fabric = instruction.fabric
     if fabric == "stockinette":
         return "p" if needles.flat and needles.wrong else "k"
     if fabric == "garter" and needles.flat:
         return "k"
-    stands = rib_stands(needles) if fabric.startswith("rib") else ground(needles) in ("pattern", "unknown", "garter")
+    if fabric.startswith("rib"):
+        stands = rib_stands(needles)
+    else:
+        stands = ground(needles) in ("pattern", "unknown", "garter")
     return instruction.stitch if not fabric or stands else None
 
 

@@ -65,9 +65,8 @@ class ShapingBuilder(OccasionBuilder):
         first = re.search(r"\bfirst\b", which, re.I) is not None
         others = self._lead(lead, place) if kind.startswith("lead") else None
         code = "" if lead is None or kind == "change" else self._lead_stitch(lead)
-        named = [manner_of(child) for child in getattr(lead, "children", ()) if getattr(child, "data", "") == "manner"]
-        fabric = named[0] if named and named[0] != "pattern" else ""
-        row = Evenly(direction, numbers if to else None, None if to else numbers, place, code, fabric if others is None else "")
+        fabric = self._lead_fabric(lead) if others is None else ""
+        row = Evenly(direction, numbers if to else None, None if to else numbers, place, code, fabric)
         if first and (others is None or code not in ("k", "p")):
             told = "a change in the first of several rounds is read of rounds that are knitted or purled."
             self.report(place, told, "Write that round by itself, and the others after it.")
@@ -81,6 +80,12 @@ class ShapingBuilder(OccasionBuilder):
             told = "in which of these rows the change falls is not said; the last is taken."
             self.assumed.append(Assumed(told, place))
         return [row, others] if first else [others, row]
+
+    def _lead_fabric(self, lead: Any) -> str:
+        """Return the fabric that is named for the round of the change; empty if it goes on as before."""
+        named = (child for child in getattr(lead, "children", ()) if getattr(child, "data", "") == "manner")
+        manner = next((manner_of(child) for child in named), "pattern")
+        return "" if manner == "pattern" else manner
 
     def _lead_stitch(self, lead: Any) -> str:
         """Return how the round of the change is worked: `k`, `p`, or `pattern` if it goes on as before."""
