@@ -11,6 +11,7 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.language.measures import length, plural, weight
+from stepper.language.open_words import say_parts
 from stepper.language.places import place_name, round_word
 from stepper.language.remedy_words import note_remedy
 from stepper.plan.model import OpenKind, Plan
@@ -134,6 +135,9 @@ def _reading(event: events.ReadingSet, plan: Plan) -> str:
 def _said(work: OpenWork) -> str:
     if work.idle:
         return "nothing is knitted"
+    if work.answers:
+        last = work.answers[-1]
+        return f"answered {last.number if last.number is not None else 'yes' if last.yes else 'no'}"
     many = f"{plural(work.rows, 'round')} done"
     return many if work.stitches is None else f"{many}, counted {work.stitches}"
 
@@ -141,6 +145,8 @@ def _said(work: OpenWork) -> str:
 def _answer(answer: OpenAnswer) -> str:
     if answer.kind is OpenKind.IDLE:
         return "nothing to knit"
+    if answer.parts:
+        return say_parts(answer.parts)
     if answer.stitches is None:
         return "as proposed"
     return f"{plural(answer.rows, 'round')}, then {plural(answer.stitches, 'stitch', 'stitches')}"

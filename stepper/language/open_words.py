@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from types import MappingProxyType
 from typing import Any, Final, assert_never
 
 from stepper.craft.rows import row_word
 from stepper.language.measures import plural
 from stepper.language.places import sentence_case
-from stepper.plan.model import OpenKind, Plan, Proposed
+from stepper.plan.model import OpenKind, OpenRow, PartKind, Plan, Proposed, RowPart
+from stepper.plan.stitches.abbreviate import put_on_hold
 from stepper.session.effects import Effect
+from stepper.session.open_row.by_parts import Ask, PartQuestion
+from stepper.session.open_row.in_parts import part_heard
 from stepper.session.open_row.telling import (
     SettleRow,
     TellOpenAhead,
@@ -22,11 +25,14 @@ from stepper.session.open_row.telling import (
 
 def tell_open_row(effect: TellOpenRow, plan: Plan) -> str:
     """Say the row, unless she has just heard it, and ask for what is not known of it."""
-    row, asked = effect.row, _ask(effect)
+    row, asked = effect.row, "For more say next step." if effect.more else _ask(effect)
     if effect.brief:
         return asked
+    part, heard = _quoted(part_heard(row, effect.work)), effect.work.heard
+    if heard:
+        return f"{part} {asked}"
     first = " ".join(_quoted(sentence_case(each)) for each in row.remarks)
-    printed = f"{sentence_case(row.section)} goes on with words that I do not read: {_quoted(row.words)}"
+    printed = f"{sentence_case(row.section)} goes on with words that I do not read: {part}"
     return " ".join(filter(None, [first, printed, asked]))
 
 
@@ -50,11 +56,121 @@ def say_proposed(proposed: Proposed, *, flat: bool) -> str:
             return "all stitches bound off"
         case OpenKind.AGAIN:
             return f"{proposed.part} once more"
+        case OpenKind.PARTS:
+            return say_parts(proposed.parts)
+        case OpenKind.SHORT_ROWS:
+            return f"short rows, {stitches} behind them"
+        case OpenKind.TAKEN:
+            return f"{stitches} taken from hold"
     assert_never(proposed.kind)
 
 
+def say_parts(parts: Sequence[RowPart]) -> str:
+    """Say all stitches of a row in their order: "25 worked and put on hold, 10 bound off, 25 worked"."""
+    said: list[str] = []
+    for part in parts:
+        named = f" for {part.name}" if part.name else ""
+        match part.kind:
+            case PartKind.WORKED:
+                made = f" to {part.leaves}" if part.leaves != part.stitches else ""
+                said.append(f"{part.stitches} worked{made}")
+            case PartKind.FIRST_HELD:
+                said.append(f"these {part.stitches} then on hold{named}")
+            case PartKind.BEYOND:
+                said.append(f"turned, the other {part.stitches} on hold{named}")
+            case _:
+                said.append(f"{part.stitches} {part.kind.value}{named}")
+    return ", ".join(said)
+
+
+def ask_parts(row: OpenRow, question: PartQuestion) -> str:
+    """Ask about the stitches of a row, in one short sentence."""
+    many = plural(question.number, "stitch", "stitches")
+    within = _within(row)
+    match question.ask:
+        case Ask.DONE:
+            return "Knit it by its words; when it is done say yes. Is nothing knitted, say no."
+        case Ask.ALL_DONE:
+            return "Knit all these rows by their words; when the last is done say yes. Is nothing knitted, say no."
+        case Ask.TO_END:
+            return "Did you work it to the end of the row?"
+        case Ask.MADE:
+            return "How many stitches are on the needle that you knit on?"
+        case Ask.BEYOND:
+            return f"Then {question.number} are left beyond the turn: is that so?"
+        case Ask.LEFT:
+            return "How many are left beyond the turn?"
+        case Ask.WAIT:
+            return f"Do the {question.number} beyond the turn wait on hold?"
+        case Ask.BEFORE:
+            return f"How many did you work before the first {within}? If none, say no."
+        case Ask.MORE:
+            return f"How many then, before the next {within}? If none, say no."
+        case Ask.OFF:
+            return "How many are bound off there? If none, say no."
+        case Ask.HELD:
+            return "How many wait on hold there? If none, say no."
+        case Ask.ON:
+            return "How many are cast on there? If none, say no."
+        case Ask.REST:
+            return f"{sentence_case(many)} to go: all worked to the end?"
+        case Ask.FIRST:
+            return f"Do the first {question.number} wait on hold now?"
+        case Ask.SAME:
+            return f"{sentence_case(many)} on the needles now: is that so?"
+        case Ask.AFTER:
+            return "How many stitches are on the needles now?"
+        case Ask.FACING:
+            return "Does the right side face you now?"
+        case Ask.TAKEN:
+            return f"Do the {many} that wait {put_on_hold(question.name)} come onto the needles?"
+        case Ask.COME:
+            return "How many stitches come onto the needles? If none, say no."
+        case Ask.ROUND:
+            return "Do you go on in rounds?"
+        case Ask.SUM:
+            return f"{_said_sum(row, question)}: is that so?"
+    assert_never(question.ask)
+
+
+def _within(row: OpenRow) -> str:
+    """Say what breaks a row off, as its words have it: "that wait or are bound off"."""
+    done = [_DONE[kind] for kind in (PartKind.HELD, PartKind.OFF, PartKind.ON) if kind in row.by_parts]
+    return f"that {' or '.join(done)}"
+
+
+_DONE: Final = MappingProxyType(
+    {PartKind.HELD: "wait", PartKind.OFF: "are bound off", PartKind.ON: "are cast on"}
+)
+
+
+def _said_sum(row: OpenRow, question: PartQuestion) -> str:
+    answer = question.answer
+    assert answer is not None  # it asks whether that is so
+    if answer.kind is OpenKind.PARTS:
+        left = sum(part.leaves for part in answer.parts)
+        left += sum(part.stitches for part in answer.parts if part.kind is PartKind.ON)
+        left -= sum(part.stitches for part in answer.parts if part.kind is PartKind.FIRST_HELD)
+        return f"{sentence_case(say_parts(answer.parts))}; {left} on the needles"
+    if answer.kind is OpenKind.IDLE:
+        return "Nothing is knitted for these words"
+    stitches = plural(answer.stitches or 0, "stitch", "stitches")
+    if answer.kind is OpenKind.SHORT_ROWS:
+        side = "wrong" if row.wrong is (answer.rows == 2) else "right"
+        faces = f", the {side} side facing" if row.flat else ""
+        return f"These rows are done, {stitches} on the needles{faces}"
+    if answer.kind is OpenKind.TAKEN:
+        side = "" if answer.round else f", the {'right' if answer.right else 'wrong'} side facing"
+        return f"{sentence_case(stitches)} on the needles, in {'rounds' if answer.round else 'rows'}{side}"
+    return f"One {row_word(row.flat)}, {stitches} on the needles"
+
+
 def _ask(effect: TellOpenRow) -> str:
-    row, work = effect.row, effect.work
+    row, work, question = effect.row, effect.work, effect.question
+    if question is not None:
+        last = work.answers[-1].number if work.answers else None
+        heard = f"{last}. " if last is not None else ""
+        return f"{heard}{ask_parts(row, question)}"
     word, proposed = row_word(row.flat), row.proposed
     if work.idle:
         return "Nothing is knitted for these words: is that so?"

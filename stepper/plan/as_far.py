@@ -52,10 +52,31 @@ def plan_as_far(project: Project, rows: Iterable[int]) -> Plan | None:
     ends = dict.fromkeys(rows, 0)
     while True:
         compiled = compile_plan(_up_to(project, ends))
-        if compiled.plan is not None:
+        if compiled.plan is not None and not _ends_before_turns(compiled.plan, ends, project):
             return compiled.plan
-        if not _end_before(compiled, ends, project):
+        if compiled.plan is None and not _end_before(compiled, ends, project):
             return None
+
+
+def _ends_before_turns(plan: Plan, ends: dict[int, int], project: Project) -> bool:
+    """End a garment before short rows that no row closes in front of the next that is open.
+
+    A remark among short rows ends the garment for now and leaves them open; once it is settled, they would be
+    opened, which she has knitted by then.
+
+    Args:
+        plan: The garment up to the first row that is open.
+        ends: Rows at which it ends, as in `_end_before`.
+        project: The garment.
+    """
+    beyond, row = dict(ends), plan.open
+    while row is not None and row.within_turns and row.line in beyond:
+        del beyond[row.line]
+        compiled = compile_plan(_up_to(project, beyond))
+        if compiled.plan is None:
+            return _end_before(compiled, ends, project)
+        row = compiled.plan.open
+    return False
 
 
 def _end_before(compiled: Compiled, ends: dict[int, int], project: Project) -> bool:

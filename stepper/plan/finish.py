@@ -67,6 +67,10 @@ def _open_row(needles: Needles) -> OpenRow | None:
         remarks=tuple(needles.remarks),
         words=line.text,
         trouble=_AGAIN if any(draft.line == line.place.line for draft in needles.drafts) else "",
+        stitches=needles.count,
+        wrong=needles.wrong,
+        within_turns=needles.short_rows.gap is not None or bool(needles.short_rows.turns),
+        held=tuple(reversed(needles.held.items())),
     )
 
 

@@ -221,6 +221,39 @@ class OpenKind(StrEnum):
     """All stitches bound off."""
     AGAIN = "again"
     """Lines of another part once more."""
+    PARTS = "parts"
+    """One row with all its stitches in their order: worked, bound off, cast on, left to wait."""
+    SHORT_ROWS = "short rows"
+    """Rows turned before their end, all of them up to where the last turn is closed."""
+    TAKEN = "taken back"
+    """Stitches on hold taken onto empty needles."""
+
+
+class PartKind(StrEnum):
+    """What is done with a stretch of stitches of a row."""
+
+    WORKED = "worked"
+    OFF = "bound off"
+    ON = "cast on"
+    HELD = "on hold"
+    """They wait, and are not worked in the row."""
+    BEYOND = "beyond the turn"
+    """They lie beyond a turn, and wait on hold."""
+    FIRST_HELD = "first on hold"
+    """The stretch worked first waits from then on: it is worked, and not on the needle behind the row."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RowPart:
+    """A stretch of stitches of a row."""
+
+    kind: PartKind
+    stitches: int
+    """How many: of those that the row met, or that it casts on. Unit: stitches. Range: 1 and up."""
+    leaves: int = 0
+    """`WORKED`: how many they are behind the row. Unit: stitches. Range: 1 and up; else 0."""
+    name: str = ""
+    """The part that they wait for, as the page calls it; empty for none."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -240,6 +273,8 @@ class Proposed:
     """What is cast on, picked up or put on hold: "38", "54 for left sleeve"."""
     part: str = ""
     """`AGAIN`: the part."""
+    parts: tuple[RowPart, ...] = ()
+    """`PARTS`: all stitches of the row in their order; the row ends behind the last that is worked."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -262,6 +297,28 @@ class OpenRow:
     """What she says yes to besides its count, as it is said: "in rounds from here"; empty for nothing."""
     proposed: Proposed | None = None
     """What it is likely to be; None where the page does not say enough."""
+    stitches: int = 0
+    """Stitches on the needles before it."""
+    wrong: bool = False
+    """Whether the wrong side faces her before it."""
+    within_turns: bool = False
+    """Whether short rows are open before it, which a later row closes."""
+    held: tuple[tuple[str, int], ...] = ()
+    """What waits on hold before it, name and stitches, the last first."""
+    by_parts: frozenset[PartKind] = frozenset()
+    """What its words say is done with some stitches of the row, so that it is asked of them stretch by stretch;
+    empty if its count is enough."""
+    turns: bool = False
+    """Whether its words turn within the row."""
+    several: bool = False
+    """Whether they are short rows, all of which are asked of at their end."""
+    names: tuple[str, ...] = ()
+    """The parts for which its words put stitches on hold, in their order."""
+
+    @property
+    def is_asked_by_parts(self) -> bool:
+        """Whether it is asked of its stitches stretch by stretch."""
+        return bool(self.by_parts) or self.turns
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

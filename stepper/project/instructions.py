@@ -23,7 +23,7 @@ from stepper.project.laying_out import (
     SetApart,
 )
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Element, Hold, Numbers, PrintedLength, RepeatsTold
+from stepper.project.stitchwork import Element, Hold, Numbers, PrintedLength, RepeatsTold, Work
 from stepper.project.stripes.striping import StripesCalled
 from stepper.records import dataclass
 
@@ -461,9 +461,16 @@ class OwnWords:
     lasts: UntilLength | UntilLike | UntilRows | None = None
     """How long the words are worked, row after row: `Own words, until piece measures 12 cm: …`"""
     beside: Phrase | BindOff | None = None
-    """What the words come to, all of it: `Own words, cast on 38 sts: …`, or binding all stitches off."""
+    """What the words come to, all of it: `Own words, cast on 38 sts: …`, binding all stitches off, or all
+    stitches of one row in their order: `Own words, work 25 sts, bind off 10 sts, work 25 sts: …`"""
     held: tuple[Hold, ...] = ()
     """What goes on hold in the row: `Own words, hold 12 sts for left sleeve: …`"""
+
+    @property
+    def parted(self) -> bool:
+        """Whether it names all stitches of its row, those worked by the words among them."""
+        works = self.beside.elements if isinstance(self.beside, Phrase) else ()
+        return any(isinstance(one, Work) and one.stitch.startswith("own") for one in works)
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,7 +13,7 @@ from __future__ import annotations
 from enum import Enum
 
 from stepper.craft.pace_by_kind import KnittingKind
-from stepper.plan.model import OpenKind, Round
+from stepper.plan.model import OpenKind, Round, RowPart
 from stepper.plan.under_way.absorb import Mend
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
@@ -201,6 +201,15 @@ class StrideKept:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class PartAnswer:
+    """An answer to a question about the stitches of a row: a number, or yes or no."""
+
+    number: int | None = None
+    """None for yes or no. Unit: stitches."""
+    yes: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class OpenWork:
     """What was said so far of a row that is not read, at which the garment ends for now."""
 
@@ -212,6 +221,10 @@ class OpenWork:
     """Whether it is not what it seems to be."""
     idle: bool = False
     """Whether nothing is knitted for it, which waits for a yes."""
+    heard: int = 0
+    """How many parts of its words are heard besides the first, where they are said in parts."""
+    answers: tuple[PartAnswer, ...] = ()
+    """What she answered of its stitches, in the order asked (`stepper.session.open_row.by_parts`)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -223,6 +236,14 @@ class OpenAnswer:
     """How many rows it is; 0 for as proposed. Range: 0 and up."""
     stitches: int | None = None
     """Stitches after them; None for as proposed. Unit: stitches."""
+    parts: tuple[RowPart, ...] = ()
+    """`PARTS`: all stitches of the row, in their order."""
+    name: str = ""
+    """`TAKEN`: what is taken from hold."""
+    round: bool | None = None
+    """`TAKEN`: whether rounds follow, else rows; None where that is not asked."""
+    right: bool = True
+    """`TAKEN`: whether the right side faces her."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -8,11 +8,12 @@ sentence by sentence.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from dataclasses import replace
 from typing import Final
 
 from stepper.craft.rows import row_word
-from stepper.plan.model import OpenKind, OpenRow, Plan, Proposed
+from stepper.plan.model import OpenKind, OpenRow, PartKind, Plan, Proposed
 from stepper.plan.so_far import find_misfits
 from stepper.project.page.marks import find_standing_marks
 from stepper.project.page.unread.answers import AnsweredNumber
@@ -31,6 +32,15 @@ from stepper.project.yaml_file.source import read_picture
 from stepper.records import dataclass
 from stepper.regex import regex
 from stepper.session.state import OpenAnswer
+from stepper.settling.by_parts import (
+    OF_PARTS,
+    asked_by_parts,
+    parts_in,
+    short_rows_from,
+    write_parts,
+    write_short_rows,
+    write_taken,
+)
 from stepper.settling.file_in_hand import FileInHand, read_lines, take_in_hand, write_whole
 from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
 from stepper.settling.replies import Reply, propose_reply
@@ -93,12 +103,14 @@ class OpenRows:
         if row is None:
             return loaded
         looked = _look(loaded)
+        asked = asked_by_parts(row, looked.asked)
+        why = "" if asked.is_asked_by_parts else why_not_by_count(looked.asked)
         told = replace(
-            row,
+            asked,
             words=looked.asked.left.text,
-            trouble=row.trouble or why_not_by_count(looked.asked),
+            trouble=row.trouble or why,
             besides=_besides(looked.asked),
-            proposed=_proposed(looked) if looked.reply is not None and not row.trouble else None,
+            proposed=None if row.trouble or asked.several else _proposed_of(looked, asked),
         )
         return replace(loaded, plan=replace(loaded.plan, open=told))
 
@@ -118,6 +130,8 @@ class OpenRows:
         if read_lines(path) != before.replace("\r\n", "\n"):
             return _CHANGED
         looked = _look(self._loaded)
+        if answer.kind in OF_PARTS:
+            return self._settle_parts(answer, looked)
         reply = looked.reply if answer.stitches is None else None
         if answer.kind is OpenKind.IDLE:
             reply = looked.reply if _is_idle(looked.reply) else Reply(kept=Kept.NOTE)
@@ -126,9 +140,31 @@ class OpenRows:
         if reply is None:
             return "It cannot be kept so. Settle it at the keyboard: stepper settle."
         _keep_for_her_size(reply, looked.file)
-        behind, trouble = _behind(answer, looked), ""
-        written = write_reply(reply, looked.asked, looked.file, behind=behind)
-        for each in (written, *_by_note(answer, looked)):
+        written = write_reply(reply, looked.asked, looked.file, behind=_behind(answer, looked))
+        return self._first_that_fits((written, *_by_note(answer, looked)), looked)
+
+    def _settle_parts(self, answer: OpenAnswer, looked: _Looked) -> LoadedProject | str:
+        """Write a row of which she was asked stretch by stretch."""
+        asked, row = looked.asked, self._loaded.plan.open
+        assert row is not None  # the caller has looked
+        words = asked.left.text
+        if answer.kind is OpenKind.PARTS:
+            parts = answer.parts or (row.proposed.parts if row.proposed is not None else ())
+            forms = write_parts(parts, words, _joined(looked))
+        elif answer.kind is OpenKind.SHORT_ROWS:
+            forms = write_short_rows(answer, words, row.stitches)
+        else:
+            forms = write_taken(answer, words, dict(row.held).get(answer.name, 0))
+        file = looked.file
+        if file.several and not file.alone:
+            file.text, file.alone = keep_for_size(file.text, file.size), True
+        each_form = (write_first_read((form,), asked.left, file) for form in forms)
+        return self._first_that_fits(each_form, looked)
+
+    def _first_that_fits(self, forms: Iterable[Written], looked: _Looked) -> LoadedProject | str:
+        """Write the first form of a row that is read and fits; return why none does, with the file as it was."""
+        trouble = ""
+        for each in forms:
             why = each.trouble[0] if each.trouble else "it is not read then."
             after = self._written(each, looked) if each.text else why
             if not isinstance(after, str):
@@ -171,6 +207,8 @@ def _look(loaded: LoadedProject) -> _Looked:
     text = loaded.text.replace("\r\n", "\n")
     left = _left_at(text, row)
     asked = look_at(left, text)
+    if asked_by_parts(row, asked).several:
+        asked = replace(asked, left=short_rows_from(left, text))
     numbers = _numbers(asked, take_in_hand(text, loaded.path.parent))
     reply, _ = propose_reply(asked, numbers)
     if asked.proposal.kept is Kept.SPLIT and (reply is None or not reply.kinds):
@@ -281,6 +319,21 @@ def _joins(asked: RowAsked) -> bool:
     return _JOINS.search(asked.left.text) is not None
 
 
+def _proposed_of(looked: _Looked, row: OpenRow) -> Proposed | None:
+    """Return what a row seems to be; None where the page does not say enough."""
+    if row.is_asked_by_parts and row.stitches and (looked.reply is None or not _is_idle(looked.reply)):
+        numbers = looked.numbers
+        parts = parts_in(looked.asked.left.text, row.stitches, numbers.in_size, flat=row.flat)
+        if parts:
+            return Proposed(kind=OpenKind.PARTS, parts=parts, printed=True)
+        all_off = looked.reply is not None and looked.reply.kept is Kept.BIND_OFF
+        if row.turns or (PartKind.OFF in row.by_parts and not all_off):
+            return None
+    if row.by_parts and not row.stitches:
+        return None  # what waits may come back by it
+    return _proposed(looked) if looked.reply is not None else None
+
+
 def _proposed(looked: _Looked) -> Proposed:
     """Return a proposal in the size that is knitted."""
     reply, numbers = looked.reply, looked.numbers
@@ -351,6 +404,13 @@ def _by_note(answer: OpenAnswer, looked: _Looked) -> tuple[Written, ...]:
     return (write_first_read(((*rows, *_behind(answer, looked)),), asked.left, looked.file),)
 
 
+def _joined(looked: _Looked) -> tuple[str, ...]:
+    """Return what is written behind a row whose words say that rounds follow rows, or rows rounds."""
+    if "join" not in find_depended_on(looked.asked.left.text):
+        return ()
+    return ("Join in the round." if _joins(looked.asked) else "Work flat.",)
+
+
 def _behind(answer: OpenAnswer, looked: _Looked) -> tuple[str, ...]:
     """Return what is written behind the rows that she counted: that rounds follow rows, or rows rounds."""
     if answer.kind is not OpenKind.ROWS or answer.stitches is None:
@@ -358,9 +418,7 @@ def _behind(answer: OpenAnswer, looked: _Looked) -> tuple[str, ...]:
     more = answer.rows - 1 if looked.asked.so_far.stitches == 0 else 0
     row = row_word(looked.asked.so_far.flat)
     rows = (f"Own words, {more} {row}{'s' if more > 1 else ''}: by the words above.",) if more else ()
-    if "join" not in find_depended_on(looked.asked.left.text):
-        return rows
-    return (*rows, "Join in the round." if _joins(looked.asked) else "Work flat.")
+    return (*rows, *_joined(looked))
 
 
 def _keep_for_her_size(reply: Reply, file: FileInHand) -> None:

@@ -114,6 +114,6 @@ def _place_of(left: LeftOpen, text: str) -> int:
             row = rows[at - 1].strip() if at <= len(rows) else ""
             if row and left.text.startswith(row):  # a heading may stand above it
                 return at
-        elif any(each.first == at and each.text == left.text for each in find_left_open(text)):
+        elif any(each.first == at and left.text.startswith(each.text) for each in find_left_open(text)):
             return at
     return left.first

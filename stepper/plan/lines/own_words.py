@@ -42,7 +42,7 @@ def begins_or_ends(own: OwnWords, needles: Needles) -> Phrase | BindOff | None:
         beside = Phrase((Work(stitch, own.count.number, None, own.place),), own.place)
     if beside is None:
         return None
-    if isinstance(beside, Phrase) and needles.count:
+    if isinstance(beside, Phrase) and needles.count and not own.parted:
         needles.report(
             own.place,
             f"{needles.count} stitches are on the needles, and the words may work them as well.",

@@ -14,10 +14,18 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.project.duration import Rounds, UntilLength, UntilLike, UntilRows
-from stepper.project.instructions import BindOff, Line, OwnWords, Phrase, PrintedCount, WorkRounds
+from stepper.project.instructions import (
+    BindOff,
+    Line,
+    OwnWords,
+    Phrase,
+    PrintedCount,
+    Sentence,
+    WorkRounds,
+)
 from stepper.project.problems import Problem, Span
 from stepper.project.spelling import near
-from stepper.project.stitchwork import Hold, Numbers, Work
+from stepper.project.stitchwork import Element, Hold, Numbers, TurnHere, Work
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -52,7 +60,8 @@ class OwnRow:
     rows: bool
     """Whether a number of rows stands there, and nothing else."""
     moves: str
-    """`come`, `go` or `held` if it says there which stitches come, go or wait on hold; else empty."""
+    """`come`, `go` or `held` if it says there which stitches come, go or wait on hold, `parts` if it says so of
+    all stitches of the row in their order; else empty."""
     word: str
     """`row` or `round` if the line says which; else empty."""
     colon: bool
@@ -80,9 +89,19 @@ _KNIT: Final = " Knit "
 _MOVES: Final = regex(
     r"(?P<come>(?:cast|CO|pick)\b(?!\s+off))|(?P<go>(?:bind|cast)\s+off\b|BO\b)|(?P<held>hold\b)", re.I
 )
+_PARTS: Final = regex(r"(?:^|,\s*)work\s+\d", re.I)
+"""How the stitches of a row that are worked by the words are named among others: `work 25 sts, bind off 10 sts,
+work 25 sts`."""
+_LEAVING: Final = regex(r"(?<=sts)\s+to\s+\d+\b", re.I)
+_LEAVES: Final = regex(r"\bwork\s+(?P<uses>\d+)\s+sts(?:\s+to\s+(?P<leaves>\d+)\b)?", re.I)
+"""How many stitches a stretch is worked to: `work 10 sts to 9`."""
 _LASTS: Final = (
     'Before the colon stands for how long: "Own words, 4 rows: …", '
     '"Own words, until piece measures 12 cm: …".'
+)
+_PARTED: Final = (
+    'Before the colon stand all stitches of the row in their order: "Own words, work 25 sts, bind off 10 sts, '
+    'work 25 sts: …", "Own words, work 25 sts, turn, hold rem 35 sts for right shoulder: …".'
 )
 _COMES: Final = (
     'Before the colon stands "cast on 38 sts", "pick up 31 sts", "hold 12 sts for left sleeve" or '
@@ -107,11 +126,15 @@ def find_own_row(plain: str) -> OwnRow | None:
     rows, known = match["rows"], match["known"]
     lasts = f"{rows} rounds" if rows else known or ""
     moves = _MOVES.match(lasts)
-    before = " " * len(_KNIT) if moves else _KNIT
+    parts = not rows and _PARTS.search(lasts) is not None
+    before = " " * len(_KNIT) if moves or parts else _KNIT
+    if parts:  # of the same length: a place in the stub is one in the line
+        lasts = re.sub(r"\bwork(?=\s+\d)", "knit", lasts, flags=re.I)
+        lasts = _LEAVING.sub(lambda found: " " * len(found[0]), lasts)
     return OwnRow(
         start=start,
         stub=f"{plain[:start]}{before}{lasts}".rstrip() + ".",
-        moves=moves.lastgroup or "" if moves else "",
+        moves="parts" if parts else moves.lastgroup or "" if moves else "",
         known_at=match.start("rows") if rows else match.start("known") if known else 0,
         known_length=len(rows or known or ""),
         rows=rows is not None,
@@ -159,6 +182,8 @@ _ELSEWHERE = (
 )
 """Words whose meaning later rows depend on: a pattern, why they are refused, what to write, and their kind,
 which for the first two is what `OwnRow.moves` makes known."""
+_SAID_BY_PARTS: Final = {"go", "held", "turn"}
+"""What is said where all stitches of the row are named in their order."""
 _WORKED_ON: Final = regex(
     r"\b(?:[kp]\s?\d+|[kp]|knit|purl|work|patt(?:ern)?|rib|back|rep(?:eat)?|rows?|rnds?)\b", re.I
 )
@@ -241,13 +266,13 @@ def words_refused(own: OwnRow) -> tuple[int, int, str, str] | None:
         )
     for pattern, message, hint, kind in _ELSEWHERE:
         found = re.search(pattern, own.words, re.I)
-        if found is None or kind == own.moves:
+        if found is None or kind == own.moves or (own.moves == "parts" and kind in _SAID_BY_PARTS):
             continue
         if not (own.moves == "held" and kind == "turn" and turns_at_its_end(own.words)):
             # "k28, turn, leave the others on a thread": what is behind the turn is on hold, and known
             return own.words_at + found.start(), len(found[0]), message, hint
     found = _COME_OR_GO.search(own.words)
-    if found is not None and not own.count and own.moves != "come":
+    if found is not None and not own.count and own.moves not in ("come", "parts"):
         told = "stitches come onto the needles there, and no count behind the words says how many."
         return own.words_at + found.start(), len(found[0]), told, 'Print it behind a full stop: "... 96 sts."'
     found = _OPEN_COUNT.search(own.words) if not own.count else None
@@ -295,11 +320,13 @@ def known_refused(own: OwnRow, problems: tuple[Problem, ...], place: Span) -> tu
 
 
 def _moving(
-    line: Line, own: OwnRow, words: str, count: PrintedCount | None, place: Span
+    line: Line, own: OwnRow, words: str, known: str, count: PrintedCount | None, place: Span
 ) -> OwnWords | Problem:
     """Return the words with what comes or goes by them: all stitches, or some that go on hold in the row."""
     row = line.sentences[-1]
     kept = OwnWords(words, None, count, place)
+    if own.moves == "parts":
+        return _in_parts(line, row, kept, known)
     works = row.elements if isinstance(row, Phrase) else ()
     if works and all(isinstance(one, Hold) and one.times is not None for one in works):
         if line.times is not None or len(line.numbers) > 1 or line.every:
@@ -312,6 +339,45 @@ def _moving(
         return place.problem("the line says twice which row it is for.", "Write it without a number.")
     assert isinstance(row, Phrase | BindOff)
     return replace(kept, beside=row)
+
+
+def _in_parts(line: Line, row: Sentence, kept: OwnWords, known: str) -> OwnWords | Problem:
+    """Return the words with all stitches of their row in order: worked by them, bound off, on, or on hold.
+
+    Args:
+        line: The line as read with plain stitches in place of those worked by the words.
+        row: Its row.
+        kept: The words.
+        known: What stands before the colon, as written.
+    """
+    if line.times is not None or len(line.numbers) > 1 or line.every:
+        return kept.place.problem("stitches come, go or wait in one row.", "Write that row by itself.")
+    elements = row.elements if isinstance(row, Phrase) else ()
+    made = [_in_part(one) for one in elements]
+    parts = [one for one in made if one is not None]
+    told = list(_LEAVES.finditer(known))
+    worked = [at for at, one in enumerate(parts) if isinstance(one, Work) and one.stitch == "own"]
+    changed = any(found["leaves"] for found in told)
+    if not parts or len(parts) < len(made) or (changed and len(told) != len(worked)):
+        return kept.place.problem("it is not understood which stitches come, go or wait there.", _PARTED)
+    for at, found in zip(worked, told if changed else (), strict=False):
+        one = parts[at]
+        assert isinstance(one, Work)  # looked at above
+        if found["leaves"] and found["leaves"] != found["uses"]:
+            times = replace(one.times, values=(1,))
+            parts[at] = replace(one, stitch=f"own {found['uses']} to {found['leaves']}", times=times)
+    return replace(kept, beside=Phrase(tuple(parts), kept.place))
+
+
+def _in_part(one: Element) -> Work | Hold | TurnHere | None:
+    """Return a part of a row, what is worked by the words as that; None if it is no such part."""
+    if isinstance(one, Hold | TurnHere):
+        return one
+    if not isinstance(one, Work) or one.yarn or one.fabric:
+        return None
+    if one.stitch in ("bo", "co"):
+        return one
+    return replace(one, stitch="own") if one.stitch == "k" else None
 
 
 def with_own_words(
@@ -330,7 +396,8 @@ def with_own_words(
     words = text[own.words_at : own.words_at + len(own.words)].strip()
     head = " ".join(text[: own.words_at].split())  # what the words say of rows and rounds decides nothing
     if own.moves:
-        moved = _moving(line, own, words.rstrip("."), count, place)
+        known = text[own.known_at : own.known_at + own.known_length]
+        moved = _moving(line, own, words.rstrip("."), known, count, place)
         if isinstance(moved, Problem):
             return moved
         return replace(line, sentences=(*lead, moved), text=head)

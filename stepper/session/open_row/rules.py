@@ -15,22 +15,35 @@ from stepper.session.counting import bare_number, doubts
 from stepper.session.cues import Back, Count, Cue, GoOn, Next, No, RoundsDone, Yes
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import RowAnswered, RowSaid
-from stepper.session.state import OpenAnswer, OpenWork, State
+from stepper.session.open_row.by_parts import MOST_COME, NUMBERS, Ask, PartQuestion, question_of
+from stepper.session.open_row.in_parts import is_more_to_hear
+from stepper.session.state import OpenAnswer, OpenWork, PartAnswer, State
 
 _BY_KEYBOARD = "Its count is not enough: it is settled at the keyboard, by stepper settle."
 _BY_COUNT = "Say next step after each round of it, and then the count."
+_YES = PartAnswer(yes=True)
+_KNITTED = frozenset((Ask.DONE, Ask.ALL_DONE))
+"""Where "next step" says what yes does: that it is knitted."""
 MOST_ROWS = 1000
-"""Rows that may be worked by the words of one row, and stitches that may come by them where none are on the
-needles; more is a slip of the tongue. Chosen here."""
+"""Rows that may be worked by the words of one row; more is a slip of the tongue. Chosen here."""
 
 
 def next_row(plan: Plan, state: State, cue: Next | GoOn) -> Decision:
-    """Count a row worked by the words."""
-    return _rows(plan, state, cue, 1)
+    """Go on in its words; count a row worked by them, or take it as done where all of it is asked for."""
+    row, work = _row(plan), state.knitting.row_said
+    if is_more_to_hear(row, work):
+        return (RowSaid(at=cue.at, said=replace(work, heard=work.heard + 1)),)
+    question = question_of(row, work)
+    if question is None:
+        return _rows(plan, state, cue, 1)
+    return _said(cue, work, _YES) if question.ask in _KNITTED else _first(question)
 
 
 def rows_done(plan: Plan, state: State, cue: RoundsDone) -> Decision:
     """Count several rows worked by the words."""
+    question = question_of(_row(plan), state.knitting.row_said)
+    if question is not None:
+        return _first(question)
     return _rows(plan, state, cue, cue.rounds)
 
 
@@ -47,11 +60,15 @@ def _rows(plan: Plan, state: State, cue: Cue, more: int) -> Decision:
 def back(plan: Plan, state: State, cue: Back) -> Decision:
     """Take a row off, or what was said of the row; before that, return to the step before."""
     work = state.knitting.row_said
+    if work.answers:
+        return (RowSaid(at=cue.at, said=replace(work, answers=work.answers[:-1], idle=False)),)
     if work.rows:
         fewer = replace(work, rows=work.rows - 1, stitches=None, idle=False)
-        return (RowSaid(at=cue.at, said=fewer if fewer.rows else OpenWork()),)
+        return (RowSaid(at=cue.at, said=fewer if fewer.rows else OpenWork(heard=work.heard)),)
+    if work.heard and work == OpenWork(heard=work.heard):
+        return (RowSaid(at=cue.at, said=replace(work, heard=work.heard - 1)),)
     if work != OpenWork():
-        return (RowSaid(at=cue.at, said=OpenWork()),)
+        return (RowSaid(at=cue.at, said=OpenWork(heard=work.heard)),)
     return moves.go_back(plan, state, cue)
 
 
@@ -62,9 +79,12 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
     row, work = _row(plan), state.knitting.row_said
     if row.trouble:
         return Refusal(sentence=_BY_KEYBOARD)
+    question = question_of(row, work)
+    if question is not None:
+        return _number(cue, work, question)
     if not (work.rows or _rows_proposed(row)):
         return Refusal(sentence="First its rounds: say next step after each, or: three rounds done.")
-    most = 3 * plan.count_before(len(plan.rounds)) or MOST_ROWS
+    most = 3 * plan.count_before(len(plan.rounds)) or MOST_COME
     if not 0 < cue.stitches <= most:
         return Refusal(sentence=f"{cue.stitches} cannot be. Say how many stitches are on the needles.")
     return (RowSaid(at=cue.at, said=replace(work, stitches=cue.stitches, idle=False)),)
@@ -75,8 +95,15 @@ def yes(plan: Plan, state: State, cue: Yes) -> Decision:
     if _is_looking(state):
         return doubts.yes(plan, state, cue)
     row, work = _row(plan), state.knitting.row_said
+    if is_more_to_hear(row, work):
+        return Refusal(sentence="First the rest of its words: say next step.")
     if work.idle:
         return _answered(cue, row, OpenAnswer(kind=OpenKind.IDLE))
+    question = question_of(row, work)
+    if question is not None:
+        if question.answer is not None:
+            return _answered(cue, row, question.answer)
+        return _said(cue, work, _YES) if question.takes_yes else _first(question)
     rows = work.rows or _rows_proposed(row)
     if work.stitches is not None:
         return _answered(cue, row, OpenAnswer(kind=OpenKind.ROWS, rows=rows, stitches=work.stitches))
@@ -102,13 +129,45 @@ def no(plan: Plan, state: State, cue: No) -> Decision:
     if work.rows:
         return Refusal(sentence="Say the count after them, or go back.")
     if row.proposed is not None and not work.declined:
-        return (RowSaid(at=cue.at, said=OpenWork(declined=True)),)
+        return (RowSaid(at=cue.at, said=OpenWork(declined=True, heard=work.heard)),)
+    question = question_of(row, work)
+    if question is not None and (row.stitches == 0 or question.ask not in _KNITTED):
+        if question.answer is not None:  # something in it is not so: the last answer, or one before
+            return back(plan, state, Back(at=cue.at))
+        return _said(cue, work, PartAnswer()) if question.takes_no else _first(question)
     return (RowSaid(at=cue.at, said=replace(work, idle=True)),)
 
 
 def not_before(plan: Plan, state: State, cue: Cue) -> Decision:
     """Refuse what needs a round that is read."""
     return Refusal(sentence="First the row that I do not read. To hear it, say: again.")
+
+
+def _said(cue: Cue, work: OpenWork, answer: PartAnswer) -> Decision:
+    """Keep an answer about the stitches of the row."""
+    return (RowSaid(at=cue.at, said=replace(work, answers=(*work.answers, answer), declined=True)),)
+
+
+def _number(cue: Count, work: OpenWork, question: PartQuestion) -> Decision:
+    """Take a number for what is asked of the stitches; one that cannot be is said, and asked for again."""
+    number = cue.stitches
+    if question.answer is not None:
+        made = sum(part.leaves for part in question.parts) or question.answer.stitches or 0
+        return Refusal(sentence=f"By your answers it is {made}, not {number}. Go back, or say yes.")
+    if not question.takes_number:
+        return Refusal(sentence="Say yes or no.")
+    if not question.least <= number <= question.most:
+        limit = f"at most {question.most}" if number > question.most else f"at least {question.least}"
+        return Refusal(sentence=f"{number} cannot be: it is {limit}.")
+    return _said(cue, work, PartAnswer(number=number))
+
+
+def _first(question: PartQuestion) -> Refusal:
+    """Refuse what does not answer a question about the stitches."""
+    if question.ask in NUMBERS:
+        none = ", or no for none" if question.takes_no else ""
+        return Refusal(sentence=f"Say how many{none}.")
+    return Refusal(sentence="Say yes, no or the number." if question.takes_number else "Say yes or no.")
 
 
 def _answered(cue: Cue, row: OpenRow, answer: OpenAnswer) -> Decision:

@@ -8,6 +8,8 @@ from stepper.plan.model import OpenRow, Plan
 from stepper.records import dataclass
 from stepper.session.effects import Effect
 from stepper.session.events import RowAnswered, RowSaid
+from stepper.session.open_row.by_parts import PartQuestion, question_of
+from stepper.session.open_row.in_parts import is_more_to_hear
 from stepper.session.rules import Mode, mode_of
 from stepper.session.state import OpenAnswer, OpenWork, State
 
@@ -29,9 +31,21 @@ class TellOpenRow(Effect):
         return proposed is not None and 0 < proposed.rows == self.work.rows and proposed.printed
 
     @property
+    def question(self) -> PartQuestion | None:
+        """What is asked of its stitches; None where it is asked by its count."""
+        return question_of(self.row, self.work)
+
+    @property
+    def more(self) -> bool:
+        """Whether some of its words are yet to be said, so that nothing is asked."""
+        return is_more_to_hear(self.row, self.work)
+
+    @property
     def asks(self) -> bool:
         """Whether it is asked so that yes or no answers it; while she counts its rows nothing is."""
         work = self.work
+        if self.more or self.question is not None:
+            return not self.more
         if work.idle or work.stitches is not None:
             return True
         return self.fits if work.rows else self.row.proposed is not None and not work.declined
@@ -79,7 +93,8 @@ def ask_row(plan: Plan, state: State) -> Iterator[TellOpenRow]:
 def tell_row_said(plan: Plan, before: State, event: RowSaid, after: State) -> Iterator[Effect]:
     """Tell how much of the row is known now, and ask for the rest."""
     if plan.open is not None:
-        yield tell_open_row(plan.open, after, brief=True)
+        same = before.knitting.row_said.heard == after.knitting.row_said.heard
+        yield tell_open_row(plan.open, after, brief=same)
 
 
 def settle_row(plan: Plan, before: State, event: RowAnswered, after: State) -> Iterator[Effect]:

@@ -144,13 +144,14 @@ _FROM: Final = regex(
     re.I,
 )
 """Where a length is measured from, if not from the beginning of the piece."""
-_HELD: Final = regex(
-    rf"\b(?:place|put|slip|leave|transfer|hold)\s+(?:the\s+)?(?:next\s+|foll(?:owing)?\s+|first\s+|rem(?:aining)?\s+"
+PUT_ON_HOLD: Final = regex(
+    rf"\b(?:place|put|slip|leav(?:e|ing)|transfer|hold)\s+(?:the\s+)?(?:next\s+|foll(?:owing)?\s+|first\s+|rem(?:aining)?\s+"
     rf"|last\s+|these\s+|cent(?:re|er)\s+)?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{STS}"
     rf"[^,.;]*?\b(?:hold(?:er)?s?|(?:waste|spare|scrap)\s+yarn|thread|spare\s+needle|safety[- ]pin|pin)\b"
     rf"(?:\s+(?:for|as)\s+(?:the\s+)?(?P<name>[a-z]+(?:\s+(?:sleeve|thumb|front|back|neck|shoulder|side))?))?",
     re.I,
 )
+"""Stitches put on hold: their number, and the part that they wait for."""
 _CAST: Final = regex(
     rf"\b(?:cast(?:ing)?\s+on|CO)\b[^.;]*?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{STS}", re.I
 )
@@ -270,7 +271,7 @@ def one_list(printed: str) -> str:
 def _kind(said: str, *, empty: bool) -> Kept:
     if _BINDING.match(said) and not _BOUND_IN_PART.search(said):
         return Kept.NOTE if empty else Kept.BIND_OFF
-    if _HELD.search(said):
+    if PUT_ON_HOLD.search(said):
         return Kept.HOLD
     if not empty and _ENDING.search(said):
         return Kept.BIND_OFF
@@ -340,7 +341,7 @@ def _moved(said: str, kept: Kept, count: str) -> str:
     if kept is Kept.HOLD:
         found = (
             one_list(each["number"]) + (f" for {each['name'].lower()}" if each["name"] else "")
-            for each in _HELD.finditer(said)
+            for each in PUT_ON_HOLD.finditer(said)
         )
         return "; ".join(found)
     if kept is Kept.CAST_ON:

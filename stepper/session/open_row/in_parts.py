@@ -1,0 +1,64 @@
+"""Part the words of a row that are too long to be said at once: a table printed as one row. Pure.
+
+A part ends where a sentence does, else at a semicolon, a comma or between words, and takes no longer than one
+stretch of speech; so nothing of a row is said twice to hear its end.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from functools import lru_cache
+from typing import Final
+
+from stepper.plan.model import OpenRow
+from stepper.regex import regex
+from stepper.session.speech_length import seconds_of
+from stepper.session.state import OpenWork
+
+_MOST_S: Final = 8.5
+"""How long a part is at most: with what leads to it, or with what is asked behind it, no more than 12 s. Unit: s,
+estimated."""
+_ENDS: Final = (regex(r"(?<=[.!?])\s+"), regex(r"(?<=[;:])\s+"), regex(r"(?<=,)\s+"), regex(r"\s+"))
+"""Where words are parted, the best place first."""
+
+
+@lru_cache(maxsize=64)
+def parts_of(words: str) -> tuple[str, ...]:
+    """Return some words in parts of no more than one stretch of speech each; one part if they are short.
+
+    Args:
+        words: The words as printed.
+    """
+    return tuple(_joined(list(_parted(" ".join(words.split()), 0))))
+
+
+def _parted(words: str, rank: int) -> Iterator[str]:
+    if seconds_of(words) <= _MOST_S or rank == len(_ENDS):
+        yield words
+        return
+    for piece in _ENDS[rank].split(words):
+        yield from _parted(piece, rank + 1)
+
+
+def _joined(pieces: Sequence[str]) -> Iterator[str]:
+    """Yield the pieces, short ones together."""
+    held = ""
+    for piece in pieces:
+        both = f"{held} {piece}".strip()
+        if held and seconds_of(both) > _MOST_S:
+            yield held
+            both = piece
+        held = both
+    yield held
+
+
+def part_heard(row: OpenRow, work: OpenWork) -> str:
+    """Return the part of the words that is said where so many are heard."""
+    parts = parts_of(row.words)
+    return parts[min(work.heard, len(parts) - 1)]
+
+
+def is_more_to_hear(row: OpenRow, work: OpenWork) -> bool:
+    """Return whether some of the words are yet to be said."""
+    begun = work.rows or work.answers or work.stitches is not None or work.idle
+    return not begun and work.heard < len(parts_of(row.words)) - 1

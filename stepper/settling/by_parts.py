@@ -1,0 +1,299 @@
+"""What the words of an open row say of its stitches, and how what she answers of them is written. Asks nothing.
+
+Theory of operation. Words are taken apart only where every stitch that the row meets comes up in them: worked,
+bound off, put on hold, with at most one stretch of no number, which is what is left over. Else nothing is
+proposed, and she is asked stretch by stretch (`stepper.session.open_row.by_parts`).
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import replace
+from typing import Final
+
+from stepper.plan.model import OpenKind, OpenRow, PartKind, RowPart
+from stepper.plan.stitches.row_elements import is_unnamed
+from stepper.project.page.unread.kept_rows import write_each
+from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, line_at
+from stepper.project.page.unread.proposals import NUMBER, PUT_ON_HOLD
+from stepper.project.reading.own_words import find_depended_on, turns_at_its_end
+from stepper.project.rewording.synonym import STS
+from stepper.regex import regex
+from stepper.session.state import OpenAnswer
+from stepper.settling.rows_asked import RowAsked, bound_off_at_edge
+from stepper.settling.written_rows import Forms
+
+_PARTS: Final = (
+    r"(?:left|right|first|second|other|front|back|sleeve|thumb|shoulder|neck|body|heel|instep|toe|hood|yoke)"
+)
+_TURN: Final = regex(r"\bw\s*&\s*t\b|\bturn(?:ed|ing)?\b(?!\s+up\b)|\bshort[\s-]+rows?\b", re.I)
+_TURN_AT_END: Final = regex(r"\bturn\W*$", re.I)
+_TO_END: Final = regex(r"\bto\s+(?:the\s+)?end\b|\bacross\b|\ball\b|\bwhole\b", re.I)
+"""Words by which a row goes to its end before it turns, as every row does."""
+_CASTS_ON: Final = regex(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b", re.I)
+_PUTS: Final = regex(r"\b(?:place|put|slip|leav(?:e|ing)|transfer|keep|hold|holding|thread)\b", re.I)
+"""Words by which stitches go on hold, rather than come back."""
+_COMES_BACK: Final = regex(
+    r"\breturn\b|\bre-?join\b|\bfrom\s+(?:the\s+)?(?:hold|waste|thread)|\bback\s+on(?:to)?\b|\bheld\b|\bhold", re.I
+)
+_NAMED: Final = regex(rf"\b(?P<name>{_PARTS}(?:\s+{_PARTS}){{0,2}})\b", re.I)
+_CLOSES: Final = regex(r"\bwraps?\b|\bgaps?\b|\bdouble\s+st|\bDS\b|\bshort", re.I)
+_HEAD: Final = regex(r"^\W*(?:[\w'-]+\s+){0,4}?(?:rows?|rnds?|rounds?)\b[^:.]{0,30}[:.]\s*", re.I)
+_WORK: Final = r"(?:(?:knit|purl|work|rib|patt(?:ern)?|k|p)\b|[kp](?=\d))"
+_TOKENS: Final = regex(
+    rf"(?P<off>\b(?:(?:bind|cast)(?:ing)?\s+off|BO)\s+(?:the\s+)?(?:next\s+|first\s+|following\s+|(?:cent(?:re|er)|middle)\s+)?"
+    rf"(?P<off_many>{NUMBER})(?:\s*{STS})?)"
+    rf"|(?P<on>\b(?:cast(?:ing)?\s+on|CO)\s+(?P<on_many>{NUMBER})(?:\s*{STS})?)"
+    rf"|(?P<turn>\bturn\b(?:\s+(?:the\s+)?work)?)"
+    rf"|(?P<open>\b{_WORK}(?:\s+[a-z]+){{0,3}}?\s+(?:to\s+(?:the\s+)?end\b(?:\s+of\s+(?:the\s+)?(?:row|round|rnd))?|across\b(?!\s+\d)))"
+    rf"|(?P<work>\b{_WORK}\s*(?:(?:in\s+patt(?:ern)?|across|over|the|next|first)\s+){{0,3}}(?P<work_many>{NUMBER})(?:\s*{STS})?)",
+    re.I,
+)
+"""What the words of a row say of its stitches, one thing after the other."""
+_JOINT: Final = regex(
+    r"(?:\s|[,.;:()]|\b(?:and|then|with|your|tail|yarn|in|patt(?:ern)?|loosely|the|sts?|stitches|next|for|"
+    r"neck|under\s*arms?|(?:RS|WS)|row|knitwise|purlwise|over|gap|a|all|on|more)\b)*",
+    re.I,
+)
+"""What may stand between: nothing by which stitches come or go."""
+_APART: Final = regex(
+    r"(?:\bwork(?:ing|ed)?\s+)?\b(?:each\s+side|(?:both\s+)?sides?)\s+(?:is\s+|are\s+)?(?:\w+\s+)?(?:separately|by\s+itself)|\bthis\s+side\s+(?:only|first)"
+    r"|\bthese\s+(?:\d+\s+)?st(?:itche)?s\s+only",
+    re.I,
+)
+"""Words by which the two sides of a gap are worked one after the other."""
+
+
+def asked_by_parts(row: OpenRow, asked: RowAsked) -> OpenRow:
+    """Return an open row with what is asked of its stitches stretch by stretch; as it was if its count is enough.
+
+    Args:
+        row: The row, as the plan ends at it.
+        asked: What is known of it.
+    """
+    words, flat = asked.left.text, row.flat
+    depended = find_depended_on(words)
+    if row.stitches == 0:
+        back = row.held and ("held" in depended or _COMES_BACK.search(words))
+        held = _first_named(words, row.held)
+        return replace(row, by_parts=frozenset({PartKind.HELD}), held=held) if back else row
+    kinds = set[PartKind]()
+    if "go" in depended and not (flat and bound_off_at_edge(words)):
+        kinds.add(PartKind.OFF)
+    if "held" in depended and _PUTS.search(words):
+        kinds.add(PartKind.HELD)
+    if kinds and _CASTS_ON.search(words):
+        kinds.add(PartKind.ON)
+    short = "turn" in depended and not turns_at_its_end(words)
+    ends = flat and _TURN_AT_END.search(words) is not None and _TO_END.search(words) is None
+    waits = PartKind.HELD in kinds
+    turns = (short and (flat or waits)) or ends or (waits and _TURN.search(words) is not None)
+    several = short and not kinds
+    return replace(row, by_parts=frozenset(kinds), turns=turns or several, several=several, names=_names(words))
+
+
+def _first_named(words: str, held: Sequence[tuple[str, int]]) -> tuple[tuple[str, int], ...]:
+    """Return what waits on hold, first what the words of a row name."""
+    said = set(words.lower().replace("'", " ").split())
+    return tuple(sorted(held, key=lambda each: not set(each[0].split()) <= said))
+
+
+def _names(words: str) -> tuple[str, ...]:
+    """Return the parts for which words put stitches on hold, where all of them are named."""
+    told = [found["name"] for found in PUT_ON_HOLD.finditer(words)]
+    if told and all(told):
+        return tuple(each.lower() for each in told)
+    held = [found for found in re.split(r"[.;,]", words) if _PUTS.search(found) and _NAMED.search(found)]
+    names = [found["name"].lower() for each in held for found in [_NAMED.search(each)] if found is not None]
+    return tuple(names) if len(set(names)) == len(names) else ()
+
+
+def short_rows_from(left: LeftOpen, text: str) -> LeftOpen:
+    """Return an open row with the rows right behind it that turn as well, as one piece.
+
+    A row that closes the turns belongs to them if it is not read either; one that is read is worked behind them.
+
+    Args:
+        left: A row that turns before its end.
+        text: The whole file.
+    """
+    rows = text.split("\n")
+    opened = {each.first: each for each in find_left_open(text) if each.kind is LeftKind.ROW}
+    last, words = left.last, [left.text]
+    while True:
+        at = next((at for at in range(last + 1, len(rows) + 1) if rows[at - 1].strip()), 0)
+        behind = opened.get(at) or opened.get(at + 1) if at else None
+        if behind is None and at:
+            behind = line_at(text, at, "")
+        if behind is None or behind.part != left.part or not _goes_on(behind, at in opened):
+            return replace(left, last=last, text=" ".join(words))
+        last, words = behind.last, [*words, behind.text]
+
+
+def _goes_on(behind: LeftOpen, unread: bool) -> bool:
+    """Return whether a row belongs to the short rows above it."""
+    if _TURN.search(behind.text) is not None and "held" not in find_depended_on(behind.text):
+        return True
+    return unread and _CLOSES.search(behind.text) is not None
+
+
+def parts_in(
+    words: str, before: int, number: Callable[[str], int], *, flat: bool
+) -> tuple[RowPart, ...]:
+    """Take the stitches of a row apart by its words.
+
+    Args:
+        words: The words.
+        before: Stitches that the row meets.
+        number: Returns a number that is printed for several sizes in that of the knitter; 0 if it has none.
+        flat: Whether the piece is worked in rows.
+
+    Returns:
+        All stitches of the row, in their order; none where the words do not say enough.
+    """
+    found = list(_tokens(words))
+    if not found or None in found:
+        return ()
+    made, turned, unknown = list[RowPart](), False, -1
+    for token in found:
+        assert token is not None  # looked at above
+        kind, printed, name = token
+        if kind == "turn":
+            turned = True
+            continue
+        many = number(printed) if printed else 0
+        if not printed:
+            if unknown >= 0:
+                return ()
+            unknown = len(made)
+        elif many <= 0:
+            return ()
+        if kind is PartKind.HELD and turned:
+            kind = PartKind.BEYOND
+        elif turned:
+            return ()
+        assert isinstance(kind, PartKind)
+        made.append(RowPart(kind=kind, stitches=many, leaves=many if kind is PartKind.WORKED else 0, name=name))
+    left = before - sum(part.stitches for part in made if part.kind is not PartKind.ON)
+    if unknown >= 0 and left > 0:
+        made[unknown] = replace(made[unknown], stitches=left, leaves=left if made[unknown].leaves == 0 and made[unknown].kind is PartKind.WORKED else 0)
+        left = 0
+    kinds = [part.kind for part in made]
+    ends = kinds.count(PartKind.BEYOND) == (1 if turned else 0) and (not turned or kinds[-1] is PartKind.BEYOND)
+    if left or PartKind.WORKED not in kinds or not ends or not {*kinds} - {PartKind.WORKED}:
+        return ()
+    if flat and kinds == [PartKind.WORKED, PartKind.OFF, PartKind.WORKED]:
+        if _APART.search(words) is None:
+            return ()  # whether the first of them wait from then on she has to say
+        waits = RowPart(kind=PartKind.FIRST_HELD, stitches=made[0].stitches)
+        return (made[0], waits, *made[1:])
+    if flat and PartKind.OFF in kinds[1:-1]:
+        return ()
+    return tuple(made)
+
+
+def _tokens(words: str) -> Iterator[tuple[PartKind | str, str, str] | None]:
+    """Yield what words say of stitches, one thing after the other; None where something else stands between."""
+    plain = _APART.sub("", _HEAD.sub("", " ".join(words.split()), count=1))
+    holds = {found.start(): found for found in PUT_ON_HOLD.finditer(plain)}
+    at = 0
+    while at < len(plain):
+        at = max(at, _JOINT.match(plain, at).end())  # type: ignore[union-attr]  # it may be empty
+        if at >= len(plain):
+            return
+        held, found = holds.get(at), _TOKENS.match(plain, at)
+        if held is not None:
+            yield PartKind.HELD, held["number"], (held["name"] or "").lower()
+            at = held.end()
+            continue
+        if found is None:
+            if _SAID_ONLY.match(plain, at):
+                return
+            yield None
+            return
+        at = found.end()
+        if found["off"]:
+            yield PartKind.OFF, found["off_many"], ""
+        elif found["on"]:
+            yield PartKind.ON, found["on_many"], ""
+        elif found["turn"]:
+            yield "turn", "", ""
+        else:
+            yield PartKind.WORKED, found["work_many"] or "", ""
+
+
+_SAID_ONLY: Final = regex(
+    rf"\W*(?:(?:there\s+(?:are|will\s+be)|you\s+(?:now\s+)?have|now)\s+)?{NUMBER}\s*{STS}\b[^.]*\.?\s*$", re.I
+)
+"""A count behind the words."""
+
+
+def write_parts(parts: Iterable[RowPart], words: str, behind: Sequence[str]) -> Forms:
+    """Write a row whose stitches are known in their order.
+
+    Args:
+        parts: The stitches.
+        words: The words of the page.
+        behind: Rows written behind it.
+
+    Returns:
+        The rows that may be written, without indentation, the best form first.
+    """
+    head = f"Own words, {', '.join(map(_written, parts))}"
+    plain = " ".join(words.split()).rstrip(" ,;:–—-")
+    ended = plain if plain.endswith((".", "!", "?")) else f"{plain}."
+    return (
+        (f"{head}: {ended}", *behind),
+        (f"Note: {plain}", f"{head}: by the words above.", *behind),
+    )
+
+
+def _written(part: RowPart) -> str:
+    """Return a stretch of stitches as it stands before the colon."""
+    many = f"{part.stitches} sts"
+    named = f" for {part.name}" if part.name and not is_unnamed(part.name) else ""
+    match part.kind:
+        case PartKind.WORKED:
+            return f"work {many}" + (f" to {part.leaves}" if part.leaves != part.stitches else "")
+        case PartKind.OFF:
+            return f"bind off {many}"
+        case PartKind.ON:
+            return f"cast on {many}"
+        case PartKind.HELD:
+            return f"hold {many}{named}"
+        case PartKind.FIRST_HELD:
+            return f"hold these {many}{named}"
+        case PartKind.BEYOND:
+            return f"turn, hold {many}{named}"
+
+
+def write_taken(answer: OpenAnswer, words: str, held: int) -> Forms:
+    """Write that stitches come back from hold.
+
+    Args:
+        answer: What she answered, of kind `TAKEN`.
+        words: The words of the page.
+        held: How many wait.
+    """
+    plain = " ".join(words.split())
+    name = "" if is_unnamed(answer.name) else answer.name
+    side = "" if answer.round else f"With {'RS' if answer.right else 'WS'} facing, "
+    shape = "Join in the round." if answer.round else "Work flat."
+    more = () if answer.stitches == held else (f"Own words: by the words above. {answer.stitches} sts.",)
+    back = f"place {name} sts back on needles." if name else "place held sts back on needles."
+    first = f"{side}{back}" if side else back[0].upper() + back[1:]
+    return (
+        (f"Note: {plain}", first, shape, *more),
+        (f"Note: {plain}", back[0].upper() + back[1:], shape, *more),
+    )
+
+
+def write_short_rows(answer: OpenAnswer, words: str, before: int) -> Forms:
+    """Write short rows as whole rows that leave as many stitches and the same side facing."""
+    same = "" if answer.stitches == before else str(answer.stitches)
+    return (write_each(words, (*[""] * (answer.rows - 1), same)),)
+
+
+OF_PARTS: Final = (OpenKind.PARTS, OpenKind.SHORT_ROWS, OpenKind.TAKEN)
+"""What is written here."""
