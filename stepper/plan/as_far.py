@@ -135,6 +135,7 @@ def _with_ends(section: Section, ends: Mapping[int, int]) -> tuple[Line, ...]:
 
 def _ended(line: Line, since: int) -> Line:
     """Return a line at which the garment ends; worked before so many rounds, it is what it was."""
-    said = propose(line.text.removeprefix("Note: ")).kept is Kept.NOTE
+    read = works(line) and not any(isinstance(each, Unread) for each in line.sentences)
+    said = not read and propose(line.text.removeprefix("Note: ")).kept is Kept.NOTE
     ended = replace(line, ends=UpToHere(said=said, since=since))
     return ended if since else replace(ended, numbers=(), every="")  # no row of a block

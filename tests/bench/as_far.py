@@ -3,9 +3,13 @@
     python -m tests.bench.as_far FOLDER_OF_PAGES [SIZE_FROM_0]
 
 Each page is pasted and its size chosen; then it is gone through as a sitting does it. At each row that is not read
-what is proposed is taken; where nothing is proposed one round with as many stitches as before is said, which may not be
-what the page means: so what is counted is how many answers there are and how the pages come through, not whether
-the garment is right.
+what is proposed is taken. Where nothing is proposed it is answered as a knitter would who has the page's numbers and
+no others: of a row that is asked stretch by stretch, a number that the words print behind "bind off", "cast on" or in
+front of "on a holder" is said where such stitches are asked of, half of the stitches where the words say none, and yes
+to what is proposed as left over; a row whose words turn did not end at its end; what lies beyond the turn waits where
+the words put stitches on hold. Of any other row one round is said, with the count that its words print, else as many
+stitches as before. None of this need be what the page means: so what is counted is how many answers there are and how
+the pages come through, not whether the garment is right.
 """
 
 from __future__ import annotations
@@ -16,17 +20,20 @@ import sys
 import tempfile
 from collections import Counter
 from contextlib import redirect_stdout
+from dataclasses import replace
 from io import StringIO
 from pathlib import Path
 
 from stepper.errors import StepperError
-from stepper.plan.model import OpenKind
+from stepper.plan.model import OpenKind, OpenRow, PartKind
 from stepper.project.page.file_text import write_file
 from stepper.project.page.marks import find_standing_marks
 from stepper.project.page.pasted import take_apart
 from stepper.project.page.unread.kept_rows import take_mark_off
 from stepper.project.page.unread.left_open import LeftKind, find_left_open
-from stepper.session.state import OpenAnswer
+from stepper.project.page.unread.proposals import printed_count
+from stepper.session.open_row.by_parts import NUMBERS, Ask, question_of
+from stepper.session.state import OpenAnswer, OpenWork, PartAnswer
 from stepper.settling.in_sitting import OpenRows
 from stepper.settling.walk import Settling
 from stepper.sitting.project_file import load_as_far
@@ -42,6 +49,43 @@ def settle_front(text: str) -> tuple[str, int]:
         if not left:
             return text, many
         text, many = take_mark_off(text, left[0].first), many + 1
+
+
+def _number(printed: str) -> int:
+    """Return the first number of what is printed; 0 for none."""
+    found = re.search(r"\d+", printed)
+    return int(found[0]) if found is not None else 0
+
+
+_PRINTED = {
+    Ask.OFF: r"\b(?:(?:bind|cast)(?:ing)?\s+off|BO)\b\D{0,30}(\d+)",
+    Ask.ON: r"\b(?:cast(?:ing)?\s+on|CO)\b\D{0,20}(\d+)",
+    Ask.HELD: r"(\d+)[^.;]{0,60}\b(?:hold(?:er)?|waste|spare|thread)",
+}
+
+
+def answer_by_parts(row: OpenRow) -> tuple[OpenAnswer, int]:
+    """Answer what is asked of the stitches of a row; return that and how many answers it took."""
+    work = OpenWork(declined=True)
+    printed = {ask: [int(each) for each in re.findall(told, row.words, re.I)] for ask, told in _PRINTED.items()}
+    while True:
+        question = question_of(row, work)
+        assert question is not None  # it is asked so
+        if question.answer is not None or len(work.answers) > MOST_ANSWERS:
+            return question.answer or OpenAnswer(kind=OpenKind.IDLE), len(work.answers)
+        ask, number = question.ask, None
+        yes = ask not in (Ask.TO_END, Ask.WAIT, Ask.ROUND)
+        if ask is Ask.WAIT:
+            yes = PartKind.HELD in row.by_parts
+        if ask is Ask.ROUND:
+            yes = re.search(r"\bjoin|\br(?:ou)?nds?\b", row.words, re.I) is not None
+        if question.ask in NUMBERS:
+            left = printed.get(ask, [])
+            number = left.pop(0) if left else 0 if ask in _PRINTED or ask is Ask.COME else max(1, question.most // 2)
+            number = min(max(number, question.least), question.most)
+        if ask is Ask.MADE:
+            number = max(1, row.stitches // 2)
+        work = replace(work, answers=(*work.answers, PartAnswer(number=number, yes=yes and number is None)))
 
 
 def go_through(path: Path) -> tuple[Counter[str], int, int, str]:
@@ -65,15 +109,18 @@ def go_through(path: Path) -> tuple[Counter[str], int, int, str]:
             answers["keyboard"] += 1
             return answers, begun, len(rows.loaded.plan.rounds), f"keyboard: {row.words[:90]}"
         before = rows.loaded.plan.count_before(len(rows.loaded.plan.rounds))
-        answer = (
-            OpenAnswer(kind=row.proposed.kind)
-            if row.proposed is not None
-            else OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=before)
-            if before
-            else OpenAnswer(kind=OpenKind.IDLE)
-        )
-        outcome = rows.settle(answer)
         kind = "counted" if row.proposed is None else row.proposed.kind.value
+        if row.proposed is not None:
+            answer = OpenAnswer(kind=row.proposed.kind)
+        elif row.is_asked_by_parts:
+            answer, said = answer_by_parts(row)
+            answers["asked of its stitches"] += said
+            kind = f"{answer.kind.value} by parts"
+        elif before:
+            answer = OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=_number(printed_count(row.words)) or before)
+        else:
+            answer = OpenAnswer(kind=OpenKind.IDLE)
+        outcome = rows.settle(answer)
         if isinstance(outcome, str):
             outcome = rows.settle(OpenAnswer(kind=OpenKind.IDLE))
             kind = f"{kind} refused"

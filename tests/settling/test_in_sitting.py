@@ -7,7 +7,7 @@ from tempfile import TemporaryDirectory
 
 import pytest
 
-from stepper.plan.model import OpenKind, Proposed
+from stepper.plan.model import OpenKind, PartKind, Proposed, RowPart
 from stepper.session.state import OpenAnswer
 from stepper.settling.in_sitting import OpenRows
 from stepper.sitting.project_file import load_as_far, plan_of_text
@@ -310,16 +310,33 @@ def test_what_does_not_fit_where_it_stands_is_not_written(tmp_path: Path) -> Non
     told = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=3, stitches=44))
     assert not isinstance(told, str), told
     assert text_of(rows) != before
-    path = tmp_path / "hat.yaml"
-    work = f"Cast on 40 sts.\nJoin in the round.\nK10, turn.\n{LOOK.format(7)}\nNote: You will see a wedge.\nKnit 2 rounds."
-    path.write_text(begun_from_page(work, sizes="one", size="one"), encoding="utf-8")
-    loaded = load_as_far(path)
-    assert loaded is not None
-    rows = OpenRows(loaded)
+    rows = rows_of(tmp_path, "Twirl to the gap, turn.", flat=True)
     before = text_of(rows)
-    told = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40))
-    assert isinstance(told, str)
-    assert text_of(rows) == before
+    for many in (39, 41):
+        worked = RowPart(kind=PartKind.WORKED, stitches=many - 12, leaves=many - 12)
+        parts = (worked, RowPart(kind=PartKind.BEYOND, stitches=12))
+        assert isinstance(rows.settle(OpenAnswer(kind=OpenKind.PARTS, parts=parts)), str)
+        assert text_of(rows) == before
+
+
+@each_row(
+    "behind",
+    [f"{LOOK.format(9)}\nNote: Twirl k2 on.\nKnit 2 rounds.", "Knit 2 rounds."],
+)
+def test_short_rows_that_nothing_closes_are_opened_before_the_remark_among_them(behind: str) -> None:
+    """Settled first, it would leave them open in front of the next row, and she has knitted them by then."""
+    with TemporaryDirectory() as folder:
+        path = Path(folder) / "hat.yaml"
+        work = f"Cast on 40 sts.\nJoin in the round.\nK10, turn.\n{LOOK.format(7)}\nNote: You will see a wedge.\n{behind}"
+        path.write_text(begun_from_page(work, sizes="one", size="one"), encoding="utf-8")
+        loaded = load_as_far(path)
+        assert loaded is not None
+        rows, words = OpenRows(loaded), list[str]()
+        while (row := rows.loaded.plan.open) is not None:
+            words.append(row.words)
+            told = rows.settle(AS_PROPOSED[OpenKind.IDLE] if row.proposed else OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40))
+            assert not isinstance(told, str), told
+    assert words[:2] == ["K10, turn.", "You will see a wedge."]
 
 
 @each_row(
