@@ -13,6 +13,7 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.craft.rows import row_word
+from stepper.plan.lines.named_rounds import ROUND_NAME
 from stepper.plan.model import OpenKind, OpenRow, PartKind, Plan, Proposed
 from stepper.plan.so_far import find_misfits
 from stepper.project.page.marks import find_standing_marks
@@ -182,12 +183,38 @@ class OpenRows:
         crlf = b"\r\n" in path.read_bytes()
         write_whole(path, written.text, crlf=crlf)
         after = _load(self._loaded)
+        if after is None and (told := self._only_explained(written.text)):
+            write_whole(path, told, crlf=crlf)
+            after = _load(self._loaded)
         again = after.plan.open if after is not None else None
         stays = again is not None and written.text.split("\n")[again.line - 1].strip() in written.rows
         if after is not None and not stays:
             return after
         write_whole(path, before.replace("\r\n", "\n"), crlf=crlf)
         return "the row does not fit there then." if stays else "what is knitted already would no longer fit."
+
+
+    def _only_explained(self, text: str) -> str:
+        """Return a text with a row that is only explained as a note; empty if none is.
+
+        "Inc round: k1, m1, k to end." is worked by the line that calls it. Where that is kept in its own words,
+        nothing calls it any more, and it would be worked where it is explained.
+
+        Args:
+            text: The file, which goes less far than it did.
+        """
+        try:
+            less = load_as_far(self._loaded.path)
+        except UnsoundFileError:
+            return ""
+        row, rows = less.plan.open if less is not None else None, text.split("\n")
+        if row is None or row.line > len(rows):
+            return ""
+        was, said = self._loaded.text.split("\n"), rows[row.line - 1].strip()
+        worked = {was[each.line - 1].strip() for each in self._loaded.plan.rounds}
+        if said in worked or ROUND_NAME.search(said.partition(":")[0]) is None:
+            return ""
+        return put_rows(text, row.line, row.line, [f"Note: {said}"])
 
 
 def _unheard(loaded: LoadedProject, before: Plan) -> LoadedProject:

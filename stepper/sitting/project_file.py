@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from contextlib import suppress
 from dataclasses import replace
@@ -18,8 +19,13 @@ from stepper.project.page.marks import find_standing_marks, is_from_page
 from stepper.project.page.unread.left_open import LeftKind, find_left_open, is_work_row
 from stepper.project.problems import Problem, UnsoundFileError
 from stepper.project.reader import FileReading, read_project
+from stepper.project.size_heads import size_head
 from stepper.project.yaml_file.source import read_picture, read_text
 from stepper.records import dataclass
+from stepper.regex import regex
+
+_SIZES = regex(r"\bsizes?\b", re.I)
+"""A further size behind the head of a row: something of it may be hers."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -104,9 +110,19 @@ def _as_far(text: str, folder: Path) -> tuple[Project, Plan] | None:
     # What looks at the words of a page is loaded only for one that is not read to its end.
     from stepper.plan.as_far import plan_as_far
 
-    lines = {row for each in left for row in range(each.first, each.last + 1)}
+    hers = [each for each in left if not _is_of_other_sizes(each.text, project)]
+    lines = {row for each in hers for row in range(each.first, each.last + 1)}
     plan = plan_as_far(project, lines | {each.line for each in reading.problems})
     return None if plan is None else (project, plan)
+
+
+def _is_of_other_sizes(words: str, project: Project) -> bool:
+    """Return whether a row that is not read is only for sizes that are not knitted, by its head."""
+    plain = words.removeprefix("Note: ")
+    head = size_head(plain, project.sizes)
+    if head is None or not head.places or head.missing or project.switches:
+        return False
+    return project.size not in head.places and _SIZES.search(plain[head.end :]) is None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

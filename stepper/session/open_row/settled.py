@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
-from stepper.plan.model import Plan
+from typing import Final
+
+from stepper.plan.model import OpenKind, Plan, Round, runs_written
 from stepper.plan.under_way.carry import Carried
-from stepper.session.state import Position, State
+from stepper.session.open_row.by_parts import question_after
+from stepper.session.state import OpenAnswer, Position, State
+
+_LAID_ASIDE: Final = frozenset(("rest", "hold"))
 
 
 def behind_open_row(old: Plan, new: Plan, state: State, carried: Carried) -> tuple[Position, int]:
@@ -21,7 +26,34 @@ def behind_open_row(old: Plan, new: Plan, state: State, carried: Carried) -> tup
     place, work = Position(index=carried.index, stitch=carried.stitch), state.knitting.open
     if old.open is None or work is None or state.place.index < len(old.rounds):
         return place, 0
+    answer = question_after(old.open, work.answers).answer if work.answers else None
+    if answer is not None:
+        return _behind_stitches(new, place, answer)
     by_words = new.rounds[place.index : place.index + work.rows]
     if len(by_words) == work.rows and all(each.words or not each.before for each in by_words):
         return Position(index=place.index + work.rows), 0
     return place, work.rows
+
+
+def _behind_stitches(new: Plan, place: Position, answer: OpenAnswer) -> tuple[Position, int]:
+    """Return a place behind a row of whose stitches she was asked, once it was knitted."""
+    at = place.index
+    if answer.kind is OpenKind.IDLE:
+        return place, 0
+    taken = answer.kind is OpenKind.TAKEN and at < len(new.rounds) and _codes(new.rounds[at]) == {"return"}
+    at += taken
+    came = taken and new.rounds[at - 1].after == answer.stitches
+    rows = 0 if came else answer.rows or 1
+    for each in new.rounds[at : at + rows]:
+        if not (each.words or not each.before or any(code.startswith("own") for code in _codes(each))):
+            return place, rows
+        at += 1
+    if at < place.index + taken + rows:
+        return place, rows
+    if answer.kind is OpenKind.PARTS and at < len(new.rounds) and _codes(new.rounds[at]) <= _LAID_ASIDE:
+        at += new.rounds[at].line == new.rounds[at - 1].line  # they lie on the thread already
+    return Position(index=at), 0
+
+
+def _codes(round_: Round) -> set[str]:
+    return {run.stitch for run in runs_written(round_.phrase)}
