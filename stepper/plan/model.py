@@ -239,6 +239,8 @@ class PartKind(StrEnum):
     """They wait, and are not worked in the row."""
     BEYOND = "beyond the turn"
     """They lie beyond a turn, and wait on hold."""
+    BACK = "back from hold"
+    """They waited, and are worked in the row."""
     FIRST_HELD = "first on hold"
     """The stretch worked first waits from then on: it is worked, and not on the needle behind the row."""
 
@@ -251,7 +253,7 @@ class RowPart:
     stitches: int
     """How many: of those that the row met, or that it casts on. Unit: stitches. Range: 1 and up."""
     leaves: int = 0
-    """`WORKED`: how many they are behind the row. Unit: stitches. Range: 1 and up; else 0."""
+    """`WORKED`, `BACK`: how many they are behind the row. Unit: stitches. Range: 1 and up; else 0."""
     name: str = ""
     """The part that they wait for, as the page calls it; empty for none."""
 

@@ -144,6 +144,7 @@ class Session:
             comparable=comparable,
             settled=settled,
             unplaced=unplaced,
+            worked=sum(each.progress for each in new.rounds[carried.index : behind.index]),
         )
         return self._led_to((event,), None, evolve_all(self._state, (event,)), plan, new)
 

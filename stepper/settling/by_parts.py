@@ -37,6 +37,12 @@ _PUTS: Final = regex(r"\b(?:place|put|slip|leav(?:e|ing)|transfer|keep|hold|hold
 _COMES_BACK: Final = regex(
     r"\breturn\b|\bre-?join\b|\bfrom\s+(?:the\s+)?(?:hold|waste|thread)|\bback\s+on(?:to)?\b|\bheld\b|\bhold", re.I
 )
+_JOINED: Final = regex(
+    r"\bfrom\s+(?:the\s+)?(?:hold|waste|thread)|\bheld\b|\breturn\b|\bjoin(?:ing)?\b(?!\s+(?:in|to\s+work|for\s+working|yarn|wool))"
+    rf"|\b(?:across|over)\s+(?:the\s+)?(?:\d+\s+)?(?:sts?\s+(?:of|from)\s+(?:the\s+)?)?{_PARTS}\b",
+    re.I,
+)
+"""Words by which stitches that wait may be worked in the row."""
 _NAMED: Final = regex(rf"\b(?P<name>{_PARTS}(?:\s+{_PARTS}){{0,2}})\b", re.I)
 _CLOSES: Final = regex(r"\bwraps?\b|\bgaps?\b|\bdouble\s+st|\bDS\b|\bshort", re.I)
 _HEAD: Final = regex(r"^\W*(?:[\w'-]+\s+){0,4}?(?:rows?|rnds?|rounds?)\b[^:.]{0,30}[:.]\s*", re.I)
@@ -85,12 +91,21 @@ def asked_by_parts(row: OpenRow, asked: RowAsked) -> OpenRow:
         kinds.add(PartKind.HELD)
     if kinds and _CASTS_ON.search(words):
         kinds.add(PartKind.ON)
+    if row.held and _JOINED.search(words):
+        kinds.add(PartKind.BACK)
     short = "turn" in depended and not turns_at_its_end(words)
     ends = flat and _TURN_AT_END.search(words) is not None and _TO_END.search(words) is None
     waits = PartKind.HELD in kinds
     turns = (short and (flat or waits)) or ends or (waits and _TURN.search(words) is not None)
     several = short and not kinds
-    return replace(row, by_parts=frozenset(kinds), turns=turns or several, several=several, names=_names(words))
+    return replace(
+        row,
+        by_parts=frozenset(kinds),
+        turns=turns or several,
+        several=several,
+        names=_names(words),
+        held=_first_named(words, row.held),
+    )
 
 
 def _first_named(words: str, held: Sequence[tuple[str, int]]) -> tuple[tuple[str, int], ...]:
@@ -264,6 +279,8 @@ def _written(part: RowPart) -> str:
             return f"hold {many}{named}"
         case PartKind.FIRST_HELD:
             return f"hold these {many}{named}"
+        case PartKind.BACK:
+            return f"k across {'held' if is_unnamed(part.name) else part.name} sts"
         case PartKind.BEYOND:
             return f"turn, hold {many}{named}"
 

@@ -64,9 +64,20 @@ _PRINTED = {
 }
 
 
+def _worked(row: OpenRow, *, first: bool) -> int:
+    """Return how many stitches the words work before the first that come or go, or behind those."""
+    broken = re.search("|".join(_PRINTED.values()), row.words, re.I)
+    at = broken.start() if broken is not None else len(row.words)
+    part = row.words[:at] if first else row.words[at:]
+    numbers = [int(each) for each in re.findall(r"\b(?:k|p|knit|purl|work)\s*(\d+)", part, re.I)]
+    if first:
+        return sum(numbers) if numbers or broken is None or len(part.split()) < 3 else row.stitches // 4
+    return numbers[0] if numbers else row.stitches // 4
+
+
 def answer_by_parts(row: OpenRow) -> tuple[OpenAnswer, int]:
     """Answer what is asked of the stitches of a row; return that and how many answers it took."""
-    work = OpenWork(declined=True)
+    work, again = OpenWork(declined=True), re.search(r"\brep(?:eat)?\b|\btwice\b|\bonce more\b", row.words, re.I)
     printed = {ask: [int(each) for each in re.findall(told, row.words, re.I)] for ask, told in _PRINTED.items()}
     while True:
         question = question_of(row, work)
@@ -83,6 +94,11 @@ def answer_by_parts(row: OpenRow) -> tuple[OpenAnswer, int]:
             left = printed.get(ask, [])
             number = left.pop(0) if left else 0 if ask in _PRINTED or ask is Ask.COME else max(1, question.most // 2)
             number = min(max(number, question.least), question.most)
+        if ask is Ask.REST and again is not None:
+            yes, again = False, None
+            printed = {key: [int(each) for each in re.findall(told, row.words, re.I)] for key, told in _PRINTED.items()}
+        if ask in (Ask.BEFORE, Ask.MORE):
+            number = min(question.most, _worked(row, first=ask is Ask.BEFORE))
         if ask is Ask.MADE:
             number = max(1, row.stitches // 2)
         work = replace(work, answers=(*work.answers, PartAnswer(number=number, yes=yes and number is None)))
@@ -119,7 +135,10 @@ def go_through(path: Path) -> tuple[Counter[str], int, int, str]:
         elif before:
             answer = OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=_number(printed_count(row.words)) or before)
         else:
-            answer = OpenAnswer(kind=OpenKind.IDLE)
+            come = re.search(r"\b(?:cast(?:ing)?\s+on|CO|pick(?:ing)?\s+up)\b\D{0,30}(\d+)", row.words, re.I)
+            number = int(come[1]) if come is not None else _number(printed_count(row.words))
+            kind_come = OpenKind.ROWS if number else OpenKind.IDLE
+            answer = OpenAnswer(kind=kind_come, rows=1, stitches=number or None)
         outcome = rows.settle(answer)
         if isinstance(outcome, str):
             outcome = rows.settle(OpenAnswer(kind=OpenKind.IDLE))

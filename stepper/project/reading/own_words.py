@@ -25,7 +25,7 @@ from stepper.project.instructions import (
 )
 from stepper.project.problems import Problem, Span
 from stepper.project.spelling import near
-from stepper.project.stitchwork import Element, Hold, Numbers, TurnHere, Work
+from stepper.project.stitchwork import Across, Element, Hold, Numbers, TurnHere, Work
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -369,9 +369,9 @@ def _in_parts(line: Line, row: Sentence, kept: OwnWords, known: str) -> OwnWords
     return replace(kept, beside=Phrase(tuple(parts), kept.place))
 
 
-def _in_part(one: Element) -> Work | Hold | TurnHere | None:
+def _in_part(one: Element) -> Across | Work | Hold | TurnHere | None:
     """Return a part of a row, what is worked by the words as that; None if it is no such part."""
-    if isinstance(one, Hold | TurnHere):
+    if isinstance(one, Across | Hold | TurnHere):
         return one
     if not isinstance(one, Work) or one.yarn or one.fabric:
         return None

@@ -154,6 +154,8 @@ def _asking(row: OpenRow) -> _Asking:
         return (yield from _short_rows(row))
     if row.turns and not (yield PartQuestion(ask=Ask.TO_END)).yes:
         return (yield from _turned(row))
+    if row.by_parts == {PartKind.BACK}:
+        return (yield from _joined(row))
     if not row.by_parts:
         stitches = yield from _now(row.stitches)
         return OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=stitches)
@@ -222,12 +224,34 @@ def _along(row: OpenRow) -> _Asking:
             if said.yes:
                 parts += _stretch(PartKind.WORKED, left)
                 left = 0
+    if PartKind.BACK in row.by_parts:
+        parts += yield from _back(row)
     first = _before_gap(row, parts)
     if first and (yield PartQuestion(ask=Ask.FIRST, number=first)).yes:
         waits = RowPart(kind=PartKind.FIRST_HELD, stitches=first, name=_name(row, named))
         at = next(at for at, part in enumerate(parts) if part.kind is PartKind.OFF and at)
         parts.insert(at, waits)
     return OpenAnswer(kind=OpenKind.PARTS, parts=tuple(parts))
+
+
+def _joined(row: OpenRow) -> _Asking:
+    """Ask of a row to which stitches come back from hold, and none go."""
+    back = yield from _back(row)
+    came = sum(part.stitches for part in back)
+    stitches = yield from _now(row.stitches + came)
+    if not back or stitches <= came:
+        return OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=stitches)
+    worked = RowPart(kind=PartKind.WORKED, stitches=row.stitches, leaves=stitches - came)
+    return OpenAnswer(kind=OpenKind.PARTS, parts=(worked, *back))
+
+
+def _back(row: OpenRow) -> Generator[PartQuestion, PartAnswer, list[RowPart]]:
+    """Ask which of the stitches that wait are worked in the row; where in it they lie, no later row has to know."""
+    back = []
+    for name, many in row.held:
+        if (yield PartQuestion(ask=Ask.TAKEN, number=many, name=name)).yes:
+            back.append(RowPart(kind=PartKind.BACK, stitches=many, leaves=many, name=name))
+    return back
 
 
 def _stretch(kind: PartKind, many: int, name: str = "") -> tuple[RowPart, ...]:

@@ -80,7 +80,7 @@ def count_gain(state: State, event: Event) -> tuple[int, KnittingKind]:
     match event:
         case Advanced() | Placed():
             return event.stitches, event.work
-        case Counted():
+        case Counted() | PlanChanged():
             return event.worked, KnittingKind.UNKNOWN
         case Returned() | Jumped() | Tinked():
             return -event.stitches, KnittingKind.UNKNOWN
