@@ -93,7 +93,7 @@ def ask_parts(row: OpenRow, question: PartQuestion) -> str:
         case Ask.DONE:
             return "Knit it by its words; when it is done say yes. Is nothing knitted, say no."
         case Ask.ALL_DONE:
-            return "Knit all these rows by their words; when the last is done say yes. Is nothing knitted, say no."
+            return "Knit all these rows; when the last is done say yes. Is nothing knitted, say no."
         case Ask.TO_END:
             return "Did you work it to the end of the row?"
         case Ask.MADE:

@@ -308,8 +308,8 @@ class OpenRow:
     held: tuple[tuple[str, int], ...] = ()
     """What waits on hold before it, name and stitches, the last first."""
     by_parts: frozenset[PartKind] = frozenset()
-    """What its words say is done with some stitches of the row, so that it is asked of them stretch by stretch;
-    empty if its count is enough."""
+    """What its words say is done with some stitches of the row, so that it is asked stretch by stretch; empty
+    if its count is enough."""
     turns: bool = False
     """Whether its words turn within the row."""
     several: bool = False

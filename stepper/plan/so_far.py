@@ -21,6 +21,10 @@ class SoFar:
     """How many, in the size that is knitted; None if it is not known, 0 if there are none."""
     flat: bool | None
     """Whether they are worked in rows; None if that is not known."""
+    wrong: bool = False
+    """Whether the wrong side faces the knitter."""
+    held: tuple[tuple[str, int], ...] = ()
+    """What waits on hold, name and stitches, the last first."""
 
 
 _UNKNOWN = SoFar(stitches=None, flat=None)
@@ -89,9 +93,10 @@ def find_so_far(text: str, first: int, last: int) -> SoFar:
     worked = work_as_knitted(project, frozenset())
     for draft in worked.drafts:
         if draft.line == first and draft.template is not None and draft.template.own is not None:
-            return SoFar(stitches=draft.before, flat=draft.flat)
+            wrong, held = draft.flat and draft.side == "WS", tuple(reversed(draft.held.items()))
+            return SoFar(stitches=draft.before, flat=draft.flat, wrong=wrong, held=held)
     above = [draft for draft in worked.drafts if draft.line < first]
     at_once = any(each.place.line == first and "no stitches" in each.message for each in worked.findings)
     if at_once and (not above or not above[-1].after):
-        return SoFar(stitches=0, flat=None)
+        return SoFar(stitches=0, flat=None, held=tuple(reversed(worked.held.items())))
     return _UNKNOWN

@@ -115,6 +115,8 @@ class PlanChanged(Event):
     unplaced: int = 0
     """Rows that she had counted of a row that was not read, and that the new plan does not have as rows by
     its words: the place is in front of them."""
+    worked: int = 0
+    """Stitches of the rows that she worked by the words of that row, and behind which the place is."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,8 +1,8 @@
-"""What the words of an open row say of its stitches, and how what she answers of them is written. Asks nothing.
+"""What the words of an open row say of its stitches, and how her answers are written. Asks nothing.
 
-Theory of operation. Words are taken apart only where every stitch that the row meets comes up in them: worked,
-bound off, put on hold, with at most one stretch of no number, which is what is left over. Else nothing is
-proposed, and she is asked stretch by stretch (`stepper.session.open_row.by_parts`).
+Theory of operation. Words are taken apart only where every stitch that the row meets comes up in them:
+worked, bound off, put on hold, with at most one stretch of no number, which is what is left over. Else
+nothing is proposed, and she is asked stretch by stretch (`stepper.session.open_row.by_parts`).
 """
 
 from __future__ import annotations
@@ -35,8 +35,11 @@ _CASTS_ON: Final = regex(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b", re.I)
 _PUTS: Final = regex(r"\b(?:place|put|slip|leav(?:e|ing)|transfer|keep|hold|holding|thread)\b", re.I)
 """Words by which stitches go on hold, rather than come back."""
 _COMES_BACK: Final = regex(
-    r"\breturn\b|\bre-?join\b|\bfrom\s+(?:the\s+)?(?:hold|waste|thread)|\bback\s+on(?:to)?\b|\bheld\b|\bhold", re.I
+    r"\breturn\b|\bre-?join\b|\bfrom\s+(?:the\s+)?(?:hold|waste|thread)|\bback\s+on(?:to)?\b|\bheld\b|\bhold",
+    re.I,
 )
+JOINS: Final = regex(r"\bjoin(?:ing|ed)?\b[^.]*\bround\b", re.I)
+"""Words by which rows become rounds."""
 _JOINED: Final = regex(
     r"\bfrom\s+(?:the\s+)?(?:hold|waste|thread)|\bheld\b|\breturn\b|\bjoin(?:ing)?\b(?!\s+(?:in|to\s+work|for\s+working|yarn|wool))"
     rf"|\b(?:across|over)\s+(?:the\s+)?(?:\d+\s+)?(?:sts?\s+(?:of|from)\s+(?:the\s+)?)?{_PARTS}\b",
@@ -72,7 +75,7 @@ _APART: Final = regex(
 
 
 def asked_by_parts(row: OpenRow, asked: RowAsked) -> OpenRow:
-    """Return an open row with what is asked of its stitches stretch by stretch; as it was if its count is enough.
+    """Return an open row with what is asked of its stitches; as it was if its count is enough.
 
     Args:
         row: The row, as the plan ends at it.
@@ -127,7 +130,7 @@ def _names(words: str) -> tuple[str, ...]:
 def short_rows_from(left: LeftOpen, text: str) -> LeftOpen:
     """Return an open row with the rows right behind it that turn as well, as one piece.
 
-    A row that closes the turns belongs to them if it is not read either; one that is read is worked behind them.
+    A row that closes the turns belongs to them if it is not read either; one that is read is worked behind.
 
     Args:
         left: A row that turns before its end.
@@ -178,24 +181,18 @@ def parts_in(
             turned = True
             continue
         many = number(printed) if printed else 0
-        if not printed:
-            if unknown >= 0:
-                return ()
-            unknown = len(made)
-        elif many <= 0:
+        if (not printed and unknown >= 0) or (printed and many <= 0):
             return ()
-        if kind is PartKind.HELD and turned:
-            kind = PartKind.BEYOND
-        elif turned:
+        unknown = unknown if printed else len(made)
+        if turned and kind is not PartKind.HELD:
             return ()
-        assert isinstance(kind, PartKind)
-        made.append(RowPart(kind=kind, stitches=many, leaves=many if kind is PartKind.WORKED else 0, name=name))
+        made.append(_part(PartKind.BEYOND if turned else PartKind(kind), many, name))
     left = before - sum(part.stitches for part in made if part.kind is not PartKind.ON)
     if unknown >= 0 and left > 0:
-        made[unknown] = replace(made[unknown], stitches=left, leaves=left if made[unknown].leaves == 0 and made[unknown].kind is PartKind.WORKED else 0)
-        left = 0
+        made[unknown], left = _part(made[unknown].kind, left, made[unknown].name), 0
     kinds = [part.kind for part in made]
-    ends = kinds.count(PartKind.BEYOND) == (1 if turned else 0) and (not turned or kinds[-1] is PartKind.BEYOND)
+    beyond = kinds.count(PartKind.BEYOND)
+    ends = beyond == turned and (not turned or kinds[-1] is PartKind.BEYOND)
     if left or PartKind.WORKED not in kinds or not ends or not {*kinds} - {PartKind.WORKED}:
         return ()
     if flat and kinds == [PartKind.WORKED, PartKind.OFF, PartKind.WORKED]:
@@ -208,8 +205,12 @@ def parts_in(
     return tuple(made)
 
 
+def _part(kind: PartKind, many: int, name: str) -> RowPart:
+    return RowPart(kind=kind, stitches=many, leaves=many if kind is PartKind.WORKED else 0, name=name)
+
+
 def _tokens(words: str) -> Iterator[tuple[PartKind | str, str, str] | None]:
-    """Yield what words say of stitches, one thing after the other; None where something else stands between."""
+    """Yield what words say of stitches, in their order; None where anything else stands between."""
     plain = _APART.sub("", _HEAD.sub("", " ".join(words.split()), count=1))
     holds = {found.start(): found for found in PUT_ON_HOLD.finditer(plain)}
     at = 0
@@ -244,18 +245,17 @@ _SAID_ONLY: Final = regex(
 """A count behind the words."""
 
 
-def write_parts(parts: Iterable[RowPart], words: str, behind: Sequence[str]) -> Forms:
+def write_parts(parts: Iterable[RowPart], words: str) -> Forms:
     """Write a row whose stitches are known in their order.
 
     Args:
         parts: The stitches.
         words: The words of the page.
-        behind: Rows written behind it.
 
     Returns:
         The rows that may be written, without indentation, the best form first.
     """
-    head = f"Own words, {', '.join(map(_written, parts))}"
+    head, behind = f"Own words, {', '.join(map(_written, parts))}", joined_behind(words)
     plain = " ".join(words.split()).rstrip(" ,;:–—-")
     ended = plain if plain.endswith((".", "!", "?")) else f"{plain}."
     return (
@@ -304,6 +304,24 @@ def write_taken(answer: OpenAnswer, words: str, held: int) -> Forms:
         (f"Note: {plain}", first, shape, *more),
         (f"Note: {plain}", back[0].upper() + back[1:], shape, *more),
     )
+
+
+def write_counted(answer: OpenAnswer, words: str, before: int) -> Forms:
+    """Write a row by its words with the stitches behind it; where nothing was on the needles, what came."""
+    if before == 0:
+        return (_noted(words, f"Own words, pick up {answer.stitches} sts: by the words above."),)
+    return (write_each(words, (str(answer.stitches),)),)
+
+
+def _noted(words: str, *rows: str) -> tuple[str, ...]:
+    return (write_each(words, ("",))[0], *rows)
+
+
+def joined_behind(words: str) -> tuple[str, ...]:
+    """Return what is written behind a row whose words say that rounds follow rows, or rows rounds."""
+    if "join" not in find_depended_on(words):
+        return ()
+    return ("Join in the round." if JOINS.search(words) else "Work flat.",)
 
 
 def write_short_rows(answer: OpenAnswer, words: str, before: int) -> Forms:

@@ -34,10 +34,13 @@ from stepper.records import dataclass
 from stepper.regex import regex
 from stepper.session.state import OpenAnswer
 from stepper.settling.by_parts import (
+    JOINS,
     OF_PARTS,
     asked_by_parts,
+    joined_behind,
     parts_in,
     short_rows_from,
+    write_counted,
     write_parts,
     write_short_rows,
     write_taken,
@@ -66,7 +69,6 @@ _AGAIN: Final = regex(r"\brep(?:eat)?\b|\btwice\b|\bboth\b|\balso\b|\bas\s+befor
 """Words by which more goes on hold than is told."""
 _ENDING: Final = regex(r"\bend(?:ing)?\s+(?:with|on|after)\b", re.I)
 """Words by which the last row of a length is of one side: how many they are she has to count."""
-_JOINS: Final = regex(r"\bjoin(?:ing|ed)?\b[^.]*\bround\b", re.I)
 _CHANGED: Final = "The file was changed meanwhile. Stop, and begin again: you go on where you are."
 
 
@@ -151,7 +153,7 @@ class OpenRows:
         words = asked.left.text
         if answer.kind is OpenKind.PARTS:
             parts = answer.parts or (row.proposed.parts if row.proposed is not None else ())
-            forms = write_parts(parts, words, _joined(looked))
+            forms = write_parts(parts, words)
         elif answer.kind is OpenKind.SHORT_ROWS:
             forms = write_short_rows(answer, words, row.stitches)
         else:
@@ -163,7 +165,7 @@ class OpenRows:
         return self._first_that_fits(each_form, looked)
 
     def _first_that_fits(self, forms: Iterable[Written], looked: _Looked) -> LoadedProject | str:
-        """Write the first form of a row that is read and fits; return why none does, with the file as it was."""
+        """Write the first form of a row that is read and fits; return why none does, the file as it was."""
         trouble = ""
         for each in forms:
             why = each.trouble[0] if each.trouble else "it is not read then."
@@ -197,8 +199,8 @@ class OpenRows:
     def _only_explained(self, text: str) -> str:
         """Return a text with a row that is only explained as a note; empty if none is.
 
-        "Inc round: k1, m1, k to end." is worked by the line that calls it. Where that is kept in its own words,
-        nothing calls it any more, and it would be worked where it is explained.
+        "Inc round: k1, m1, k to end." is worked by the line that calls it. Where that is kept in its own
+        words, nothing calls it any more, and it would be worked where it is explained.
 
         Args:
             text: The file, which goes less far than it did.
@@ -343,7 +345,7 @@ def _is_row_of_ring(asked: RowAsked) -> bool:
 
 
 def _joins(asked: RowAsked) -> bool:
-    return _JOINS.search(asked.left.text) is not None
+    return JOINS.search(asked.left.text) is not None
 
 
 def _proposed_of(looked: _Looked, row: OpenRow) -> Proposed | None:
@@ -423,19 +425,11 @@ def _by_note(answer: OpenAnswer, looked: _Looked) -> tuple[Written, ...]:
         return ()
     asked, here = looked.asked, looked.asked.so_far.stitches
     if here == 0:
-        note = write_each(asked.left.text, ("",))[0]
-        rows: tuple[str, ...] = (note, f"Own words, pick up {answer.stitches} sts: by the words above.")
+        (rows,) = write_counted(answer, asked.left.text, 0)
     else:
         each = (*(here or answer.stitches,) * (answer.rows - 1), answer.stitches)
         rows = write_each(asked.left.text, tuple(map(str, each)))
     return (write_first_read(((*rows, *_behind(answer, looked)),), asked.left, looked.file),)
-
-
-def _joined(looked: _Looked) -> tuple[str, ...]:
-    """Return what is written behind a row whose words say that rounds follow rows, or rows rounds."""
-    if "join" not in find_depended_on(looked.asked.left.text):
-        return ()
-    return ("Join in the round." if _joins(looked.asked) else "Work flat.",)
 
 
 def _behind(answer: OpenAnswer, looked: _Looked) -> tuple[str, ...]:
@@ -445,7 +439,7 @@ def _behind(answer: OpenAnswer, looked: _Looked) -> tuple[str, ...]:
     more = answer.rows - 1 if looked.asked.so_far.stitches == 0 else 0
     row = row_word(looked.asked.so_far.flat)
     rows = (f"Own words, {more} {row}{'s' if more > 1 else ''}: by the words above.",) if more else ()
-    return (*rows, *_joined(looked))
+    return (*rows, *joined_behind(looked.asked.left.text))
 
 
 def _keep_for_her_size(reply: Reply, file: FileInHand) -> None:

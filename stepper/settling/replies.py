@@ -26,6 +26,7 @@ HELP: Final = (
     "type: write the row anew",
     "again: lines of another part once more; again right mitten 9-20",
     "split: ask about each of its sentences",
+    "parts: it turns, binds off or puts stitches on hold: be asked of its stitches, one stretch after another",
     "later: leave it open; back: the answer before again; stop: end here, what is answered stays",
     "note all, out all: this and all that is open below it in its part (all lines, if it does not fit)",
     "The first letter of each will do.",
@@ -53,6 +54,7 @@ _ANSWERS: Final = {
     "t": Kept.ANEW,
     "split": Kept.SPLIT,
     "s": Kept.SPLIT,
+    "parts": Kept.PARTS,
     "again": Kept.AGAIN,
     "a": Kept.AGAIN,
 }
@@ -86,15 +88,20 @@ class Reply:
     """Words of the row and what is to stand in their place, as typed."""
 
 
-def ask_kind(asked: RowAsked, numbers: NumberQuestions, said: str = "") -> Reply:
+def ask_kind(
+    asked: RowAsked, numbers: NumberQuestions, said: str = "", *, by_parts: bool = False
+) -> Reply:
     """Ask what a row is, with all its numbers where the page says them.
 
     Args:
         asked: The row.
         numbers: The questions about its numbers.
         said: What she answered already; empty if nothing.
+        by_parts: Whether it can be asked of its stitches, which is proposed where nothing better is.
     """
     proposed, default = propose_reply(asked, numbers)
+    if by_parts and asked.proposal.kept in (Kept.ROWS, Kept.ANEW) and asked.left.kind is LeftKind.ROW:
+        proposed, default = Reply(kept=Kept.PARTS), Kept.PARTS.value
     if asked.same is not None:
         same = asked.same if asked.same.plain else None
         proposed, default = Reply(kept=Kept.AGAIN, part=same), say_part(asked.same)

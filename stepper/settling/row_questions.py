@@ -21,6 +21,7 @@ from stepper.project.reading.own_words import find_depended_on
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.mend_questions import ask_mended, find_fitting
 from stepper.settling.number_questions import NumberQuestions
+from stepper.settling.part_questions import ask_stitches, row_by_parts
 from stepper.settling.prompting import BackAsked, ask_right, ask_yes, read_line, turn_away
 from stepper.settling.replies import Reply, ask_kind
 from stepper.settling.rows_asked import ROW_BY_ROW, RowAsked, bound_off_at_edge
@@ -68,7 +69,7 @@ def _ask_open(asked: RowAsked, file: FileInHand, said: str) -> str:
         tell_part(asked.same)
     elif asked.refused:
         print_folded([f"  {asked.refused}"])
-    words = asked.left.text
+    words, by_parts = asked.left.text, row_by_parts(asked) is not None
     while True:
         numbers = NumberQuestions(
             proposal=asked.proposal,
@@ -77,7 +78,7 @@ def _ask_open(asked: RowAsked, file: FileInHand, said: str) -> str:
             words=asked.left.text,
             flat=asked.so_far.flat,
         )
-        reply = ask_kind(asked, numbers, said)
+        reply = ask_kind(asked, numbers, said, by_parts=by_parts)
         said = ""
         before, alone = file.text, file.alone
         if reply.below:
@@ -127,6 +128,12 @@ def _made(
         if not rows:
             return ()
         return ((*rows, *(_type("") if asked.same is not None and not asked.same.plain else ())),)
+    if reply.kept is Kept.PARTS:
+        row = row_by_parts(asked)
+        if row is None:
+            print_folded(["Nothing is known of its stitches, or its count is enough."])
+            return ()
+        return ask_stitches(asked, row, file)
     if reply.kept is Kept.ANEW:
         return (_type(words, reply.change),)
     made = _keep(reply, asked, numbers)
@@ -234,7 +241,7 @@ def _may_be_rows(words: str, depended: Mapping[str, str], asked: RowAsked) -> bo
     asks = not no and not bound_off_at_edge(words)
     if asks and not ask_yes("Are all stitches bound off at an edge of the piece?", ""):
         no = [depended["go"]]
-    how = "Type it so that it is read, or say later."
+    how = "Answer parts, type it so that it is read, or say later."
     print_folded([f"It cannot be kept as rows: {why} {how}" for why in no[:1]])
     return not no
 

@@ -90,13 +90,13 @@ def test_rows_that_change_the_number_are_written_one_by_one(monkeypatch: pytest.
 def test_words_that_cannot_be_kept_are_told_before_she_answers(
     monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    """What is proposed is then to write it anew; if she keeps it all the same, it is told again and asked again."""
+    """What is proposed is then to be asked of its stitches; if she keeps it all the same, it is told again and asked again."""
     text = file_with("Twirl 12 loops, turn, twirl back.")
     type_answers(monkeypatch, "rows", "", "note")
     assert settle(text) == ["Note: Twirl 12 loops, turn, twirl back."]
     shown = capsys.readouterr().out
     assert "As it stands it cannot be kept: the row is turned before its end" in shown
-    assert "What is it? [type]" in shown
+    assert "What is it? [parts]" in shown
     assert "It cannot be kept as rows: the row is turned before its end" in shown
 
 

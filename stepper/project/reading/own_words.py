@@ -60,7 +60,7 @@ class OwnRow:
     rows: bool
     """Whether a number of rows stands there, and nothing else."""
     moves: str
-    """`come`, `go` or `held` if it says there which stitches come, go or wait on hold, `parts` if it says so of
+    """`come`, `go` or `held` if it says there which stitches come, go or wait on hold, `parts` if it tells
     all stitches of the row in their order; else empty."""
     word: str
     """`row` or `round` if the line says which; else empty."""
@@ -90,8 +90,7 @@ _MOVES: Final = regex(
     r"(?P<come>(?:cast|CO|pick)\b(?!\s+off))|(?P<go>(?:bind|cast)\s+off\b|BO\b)|(?P<held>hold\b)", re.I
 )
 _PARTS: Final = regex(r"(?:^|,\s*)work\s+\d", re.I)
-"""How the stitches of a row that are worked by the words are named among others: `work 25 sts, bind off 10 sts,
-work 25 sts`."""
+"""How stitches worked by the words of a row stand among its others: `work 25 sts, bind off 10 sts`."""
 _LEAVING: Final = regex(r"(?<=sts)\s+to\s+\d+\b", re.I)
 _LEAVES: Final = regex(r"\bwork\s+(?P<uses>\d+)\s+sts(?:\s+to\s+(?P<leaves>\d+)\b)?", re.I)
 """How many stitches a stretch is worked to: `work 10 sts to 9`."""
@@ -100,8 +99,8 @@ _LASTS: Final = (
     '"Own words, until piece measures 12 cm: …".'
 )
 _PARTED: Final = (
-    'Before the colon stand all stitches of the row in their order: "Own words, work 25 sts, bind off 10 sts, '
-    'work 25 sts: …", "Own words, work 25 sts, turn, hold rem 35 sts for right shoulder: …".'
+    'Before the colon stand all stitches of the row in their order: "Own words, work 25 sts, bind off 10 '
+    'sts, work 25 sts: …", "Own words, work 25 sts, turn, hold rem 35 sts for right shoulder: …".'
 )
 _COMES: Final = (
     'Before the colon stands "cast on 38 sts", "pick up 31 sts", "hold 12 sts for left sleeve" or '

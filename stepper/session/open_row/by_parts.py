@@ -18,7 +18,7 @@ from stepper.records import dataclass
 from stepper.session.state import OpenAnswer, OpenWork, PartAnswer
 
 MOST_COME = 1000
-"""Stitches that may come onto empty needles by the words of a row; more is a slip of the tongue. Chosen here."""
+"""Stitches that may come onto empty needles by the words of a row; more is a slip. Chosen here."""
 MOST_MADE = 3
 """How many times as many stitches a row may leave as it met, or cast on; more is a slip. Chosen here."""
 
@@ -196,7 +196,8 @@ def _turned(row: OpenRow) -> _Asking:
         worked = RowPart(kind=PartKind.WORKED, stitches=before - beyond, leaves=made)
         waits = RowPart(kind=PartKind.BEYOND, stitches=beyond, name=_name(row, 0))
         return OpenAnswer(kind=OpenKind.PARTS, parts=(worked, waits))
-    return OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=made + beyond)  # a short row: its turn is the next side
+    # A short row: behind its turn the other side faces her, as behind any row.
+    return OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=made + beyond)
 
 
 def _along(row: OpenRow) -> _Asking:
@@ -246,7 +247,7 @@ def _joined(row: OpenRow) -> _Asking:
 
 
 def _back(row: OpenRow) -> Generator[PartQuestion, PartAnswer, list[RowPart]]:
-    """Ask which of the stitches that wait are worked in the row; where in it they lie, no later row has to know."""
+    """Ask which of the stitches that wait are worked in the row; where in it, no later row has to know."""
     back = []
     for name, many in row.held:
         if (yield PartQuestion(ask=Ask.TAKEN, number=many, name=name)).yes:

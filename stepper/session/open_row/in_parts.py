@@ -16,8 +16,7 @@ from stepper.session.speech_length import seconds_of
 from stepper.session.state import OpenWork
 
 _MOST_S: Final = 8.5
-"""How long a part is at most: with what leads to it, or with what is asked behind it, no more than 12 s. Unit: s,
-estimated."""
+"""How long a part is at most; with what leads to it or is asked behind it, 12. Unit: s, estimated."""
 _ENDS: Final = (regex(r"(?<=[.!?])\s+"), regex(r"(?<=[;:])\s+"), regex(r"(?<=,)\s+"), regex(r"\s+"))
 """Where words are parted, the best place first."""
 

@@ -41,6 +41,8 @@ class Kept(Enum):
     """Written anew, since its own words alone would leave nothing to knit."""
     AGAIN = "again"
     """Lines of another part once more."""
+    PARTS = "parts"
+    """One row whose stitches are told stretch by stretch."""
     SPLIT = "split"
     """Sentence by sentence, since they are of several kinds."""
 
