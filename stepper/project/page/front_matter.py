@@ -21,6 +21,7 @@ from stepper.project.page.orders import (
     has_row_head,
     holds_instruction,
     holds_strands_together,
+    is_for_some_sizes,
     is_order,
 )
 from stepper.project.reading.parsing import made_plain
@@ -146,6 +147,7 @@ _SIZES = regex(
     r"^\W*(?:(?:shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?"
     r"|sizing)\b|\bto\s+fit\b|^\W*one\s+size\b|^(?:[\s,/(\[]*+\b(?:\d?X{0,3}[SML]|\dX|small|medium|large"
     r"|one\s+size)\b[\s,/)\]]*+){2,}$"
+    r"|^(?:(?:\d?X{0,3}[SML]|\dX)\s*[/,]\s*){1,9}(?:\d?X{0,3}[SML]|\dX)\.?$"
     r"|^[\s(]*(?:\d?X{0,3}[SML]|\dX)\s*[{\[(](?:\s*(?:\d?X{0,3}[SML]|\dX)\s*[-,:/]?){1,9}[}\])]\s*$"
     r"|^\W*\d{1,2}(?:\s*[-/\u2013]\s*\d{1,2})?(?:[\s|,:]+\d{1,2}(?:\s*[-/\u2013]\s*\d{1,2})?){1,9}[\s|]*(?:years?|yrs?|months?|mths?)\.?$",
     re.I,
@@ -153,14 +155,21 @@ _SIZES = regex(
 _LETTERED = regex(
     r"^\W*(?:MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*(?!main\b"
     r"|contrast)[A-Za-z][^\d]*(?:\(?\d+\s+(?:skein|ball|hank).*)?$"
+    r"|^\W*(?:MC|CC\d?|[A-F]|(?:main|contrast)(?:\s+(?:colou?r|shade|yarn))?(?:\s+[A-F\d])?)\s*\([A-Za-z][^()\d]{2,30}\)\s*(?:[:=]|[–—-]\s)\s*\d[\d\s,:()\[\]/–-]*\d?[)\]]?(?:\s+(?:in|for)\s+all\s+sizes)?\.?$"
 )
+"""A yarn by its letter or what it does, with its colour or its balls: "CC1 (peach): 1 (1) 1 (2) 2"."""
+_RUN = r"[\d\s.,:;/()\[\]{}\u00bc\u00bd\u00be\u2013-]+"
+_IN_UNITS = rf"{_RUN}(?:mm|cm|m|metres|meters|yds?|yards|g|grams|oz|skeins?|balls?|hanks?)\b\.?"
 _AMOUNT = regex(
-    r"\W*(?:[A-Z][\w'&-]*(?:\s*\([^()]{1,40}\))?(?:\s*[,&]\s*)?){1,8}\s*[:=\u2013\u2014-]\s*[\d\s.,:;/()\[\]{}\u00bc\u00bd\u00be\u2013-]+"
-    r"(?:mm|cm|m|metres|meters|yds?|yards|g|grams|oz|skeins?|balls?|hanks?)\b\.?(?:\s*\([^()]*\)|\s+(?:of\s+)?each|,[^.;*]{0,40})?\.?"
+    r"\W*(?:[A-Z][\w'&-]*(?:\s*\([^()]{1,40}\))?(?:\s*[,&]\s*)?){1,8}\s*[:=\u2013\u2014-]\s*"
+    rf"(?:{_IN_UNITS})+[)\]]?(?:\s*\([^()]*\)|\s+(?:of\s+)?each|,[^.;*]{{0,40}})?\.?"
 )
 """A name and how much or how large: "CC1 (Rowan), CC2 (Cream): 90 (95) m of each."."""
 _NEEDLES = regex(
-    r"\b(?:needles?|circulars?|dpns?|double[- ]pointed|crochet\s+hook|hook)\b|^\W*(?:US|UK)\s*\d+\b", re.I
+    r"\b(?:needles?|circulars?|dpns?|double[- ]pointed|crochet\s+hook|hook)\b|^\W*(?:US|UK)\s*\d+\b"
+    r"|^\W*[A-Za-z][A-Za-z' -]{1,24}\s*[:=\u2013\u2014-]\s*(?:US|UK|no\.?|size)\s*\d+(?:\.\d+)?"
+    r"\s*[/(,]\s*\d(?:[.,]\d+)?\s*mm\b[^.;*]{0,30}$",
+    re.I,
 )
 _TOOL = regex(r"\W*(?:\d+\s*prs?|\d+\s*pairs?|US|size)\b", re.I)
 _NOTIONS = regex(
@@ -231,7 +240,7 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
         return ""
     if means_something(sentence, context):
         return "abbreviations" if context != "chart" else "chart"
-    if _CHANGES_LATER.search(sentence):
+    if _CHANGES_LATER.search(sentence) or is_for_some_sizes(sentence):
         return ""
     if _is_gauge(sentence, context):
         return "gauge" if context not in ("notes of the designer", "finished measurements") else context

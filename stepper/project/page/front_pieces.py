@@ -5,7 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import groupby
 
-from stepper.project.page.orders import gives_needle_for_part, holds_instruction, holds_strands_together
+from stepper.project.page.orders import (
+    gives_needle_for_part,
+    holds_instruction,
+    holds_strands_together,
+    is_for_some_sizes,
+    needles_for_part,
+)
 from stepper.project.page.pieces import Piece
 
 _ORDER = "this may be an instruction, and stands in front of the pattern."
@@ -14,6 +20,7 @@ _STRANDS = (
     "a name of their own under yarn, with the metres of all: every strand adds to what is needed."
 )
 _NEEDLE = "a needle is given to a part here, and no row says which needle it is worked on."
+_SOME = "this is for some sizes alone, and no row says so."
 _UNNAMED = "it is not clear what this is."
 
 
@@ -55,8 +62,10 @@ def _why(text: str) -> str:
     """Return why a text of no kind goes under a mark."""
     if holds_strands_together(text):
         return _STRANDS
-    if gives_needle_for_part(text) and not holds_instruction(text):
+    if (gives_needle_for_part(text) or needles_for_part(text)) and not holds_instruction(text):
         return _NEEDLE
+    if is_for_some_sizes(text):
+        return _SOME
     return _ORDER if holds_instruction(text) else _UNNAMED
 
 

@@ -75,6 +75,12 @@ _ROLE = regex(
     re.I,
 )
 """A yarn called by what it does alone: "Main colour: 419 yds", "CC - contrast color"."""
+_ROLE_LETTERED = regex(
+    r"\b(?P<role>main|contrast(?:ing)?|background|accent)(?:\s+(?:colou?r|shade|yarn))?"
+    r"\s*\((?P<letter>(?-i:MC|CC\d?|[A-Z]))\)",
+    re.I,
+)
+"""A yarn called by what it does, and the letter of that: "Main (M)", "Contrast shade (C)"."""
 _NUMBERED = regex(r"^\W*colou?r\s+(?P<number>[1-9])\s*[,:(=–—-]\s*(?P<name>[A-Za-z][A-Za-z' -]*)", re.I)
 """A yarn called by its number: "Colour 2, white: 2 balls"."""
 _SHADED = regex(rf"(?:\b(?:shade|colou?r|yarn)\s+|^\W*)({_LETTERS})\s*\(([^)\n]+)\)")
@@ -323,6 +329,9 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
         known = any(each.startswith("CC") for each in found) if key == "CC" else key in found
         if not known:
             found[key] = FoundYarn(key=key, name="main yarn" if is_main else f"contrast {key[2:]}".strip())
+    for match in _ROLE_LETTERED.finditer(text):
+        key = match["letter"]
+        found.setdefault(key, FoundYarn(key=key, name=f"{match['role'].lower()} yarn"))
     for match in _WEIGHED.finditer(text):
         key = match.group("key") or match.group("behind")
         name = "main yarn" if key == "MC" else f"contrast {key[2:]}".strip()

@@ -18,7 +18,7 @@ _PART = regex(
     r"button\s*bands?|buttonhole\s+band|hood|pockets?|shoulders?|raglan|cowl|shawl|scarf|mitten|mitt|sock|"
     r"skirt|waist|bodice|armholes?|underarms?|tip|straps?|welts?|centre|center|finishing|assembly|making\s+up|"
     r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|section|panel|flap|plackets?|trim|ruffle|directions"
-    r"|instructions|pattern|set-?up|cast-?on|gussets|steek|frills?|(?:arm|wrist)bands?|(?:working\s+)?method|to\s+complete|sewing\s+up|(?:i-?cord|picot|stretchy|elastic)\s+bind[\s-]?off|bind-?off|tab|lace|main)\b",
+    r"|instructions|pattern|set-?up|cast-?on|gussets|steek|motifs?|frills?|(?:arm|wrist)bands?|(?:working\s+)?method|to\s+complete|sewing\s+up|(?:i-?cord|picot|stretchy|elastic)\s+bind[\s-]?off|bind-?off|tab|lace|main)\b",
     re.I,
 )
 """Words that name a part of a garment, or the beginning of its instructions."""
@@ -79,11 +79,12 @@ _CLUTTER = regex(
     r"|(?:tech(?:nical(?:ly)?)?[\s-]+edit\w*|test[\s-]+knit\w*|photograph\w*|photos?|illustrations?|layout)\s*(?:\bby\b|:).*"
     r"|thank(?:s|\s+you)(?:\s+so\s+much|\s+very\s+much)?\s+for\s+(?:supporting|buying|purchasing|choosing|knitting|reading|testing|your)\b[^:]*"
     r"|(?:[^.;:*\d]{0,70}\W)?page\s+(?:\d{1,2}|one|two|three|four|five|six)\s+of\s+(?:\d{1,2}|one|two|three|four|five|six)(?:\W[^.;:*\d]{0,70})?"
-    r"|(?:leaflet\s+|design\s+)?no\.?\s?\d{3,5}|[a-z][a-z._-]{2,40}(?:\s[a-z._-]{2,20}){0,2}\s*[|·•]\s*v\.?\s?\d+(?:\.\d+){0,2}"
+    r"|(?:leaflet|design|pattern|booklet)\s+(?:no\.?|number|nr\.?|№|#)\s?\d{1,5}(?:[-/.]\d{1,4})?[a-z]?|no\.?\s?\d{3,5}(?:-\d{1,4})?|v(?:ersion|er\.)?\s?\d+(?:\.\d+){1,2}"
+    r"|[a-z][a-z._-]{2,40}(?:\s[a-z._-]{2,20}){0,2}\s*[|·•]\s*v\.?\s?\d+(?:\.\d+){0,2}"
     r"|(?:made\s+with\s+love\W+)?tag\s+(?:us|me|your\s+\w+)(?:\s+(?:with\s+)?[#@]\w+|\s+on\s+[a-z]+)?\W*"
     r"|(?:made|knitted)\s+with\s+love\W*"
     r"|(?-i:[A-Z]{3,}\s+[A-Z]{3,})\s+(?:knits\s+and|lives|designs|teaches)\b[^;:*\d]{0,160}"
-    r"|(?:©|\(c\)|copyright\b).*|all\s+rights\s+reserved.*|[-=_*~·•/\\#+^:|<>\s]{3,}|[❖■□▪▫◆◇❦✦✧★☆✿❀♥♡♦♣♠●○◦✽✻\s]+)$",
+    r"|(?:©|\(c\)|copyright\b).*|all\s+rights\s+reserved.*|[-=_*~·•/\\#+^:|<>\s]{3,}|[■-➿\s]+)$",
     re.I,
 )
 _TOLD_BELOW = regex(
@@ -127,6 +128,17 @@ _MADE = regex(
     re.I,
 )
 """How often a part is made: what such words stand behind is a part, whatever it is called."""
+_SIZED = (
+    r"(?:(?:with|using|on)\s+)?(?:the\s+)?(?:(?:small|larg|bigg)er|\d(?:[.,]\d+)?\s*mm|(?:size\s+)?US\s?\d+(?:\.\d+)?|size\s+\d+)"
+    r"\s+(?:(?:circular|straight|double-pointed)\s+)?(?:needles?|dpns?)"
+)
+"""The needle of a part, behind its name."""
+_BEHIND = regex(
+    rf"\s*(?:,|[–—-])\s+((?:make|knit)\s+(?:two|2|both|a\s+pair)(?:\s+(?:alike|the\s+same))?|(?:both|two|2)\s+(?:alike|the\s+same)|{_SIZED})\s*[.:]?$",
+    re.I,
+)
+"""What stands behind the name of a part without brackets: how often it is made, on which needle."""
+_ON_NEEDLE = regex(_SIZED, re.I)
 _BANDED = regex(r"\((button(?:hole)?)\)(?=\s+band\b)", re.I)
 """Which band of a cardigan this is: "Left Front (Button) Band"."""
 _INLINE = regex(r"^([^\W\d_][^:]{1,40}?)\s*(?::|\.\s*[–—])\s*(\S.*)$")
@@ -225,6 +237,11 @@ def holds_below(row: str) -> str:
     return found["what"] or found["who"]
 
 
+def names_needle(heading: Heading) -> bool:
+    """Return whether a heading says on which needle its part is worked: "Yoke (4 mm needle)"."""
+    return _ON_NEEDLE.fullmatch(heading.aside) is not None
+
+
 def names_one_yarn(row: str) -> bool:
     """Return whether the heading of a section names one yarn, in which it is then worked."""
     match = _SECTION.fullmatch(" ".join(row.split()).strip("*_#•~=|<> "))
@@ -250,8 +267,8 @@ def fabric_part(row: str, below: str) -> Heading | None:
     return Heading(kind="part", name=plain.rstrip(": ").lower())
 
 
-_SIGNS = "*_#•~=|<>–—·«» "
-"""Signs about a heading that are never part of it."""
+_SIGNS = "*_#•~=|<>–—·«» " + "".join(map(chr, range(0x25A0, 0x27C0)))
+"""Signs about a heading that are never part of it: shapes, stars, scissors and flowers among them."""
 _SET_OFF = regex(
     r"^(?:[-/\\+^:.]{2,}|[/\\](?=\s)|-\s(?=.*\s-$))|(?:(?:\s|\b)[-/\\+^.]{2,}|(?:\s|^):{2,}|\s[-/\\])$"
 )
@@ -284,6 +301,8 @@ def _heads_front(plain: str, front: re.Match[str]) -> bool:
 def _part(plain: str) -> Heading | None:
     aside = ""
     bracket = re.search(r"\s*[(\[]([^()\[\]]*)[)\]]\s*:?$", plain)
+    behind = _BEHIND.search(plain) if bracket is None else None
+    bracket = behind if behind is not None and _all_of_parts(plain[: behind.start()]) else bracket
     bare = plain
     if bracket:
         aside, bare = bracket.group(1).strip().lower(), plain[: bracket.start()]

@@ -59,7 +59,8 @@ _VERB = (
     r"|k|p|bo|co|rib|cont(?:inue)?|divide|transfer|return|pass|unravel|rip|remove)"
 )
 _COUNTED = regex(
-    rf"(?<![\w'-]){_VERB}\b(?!\s*[:=])[^.!?]*?\b{_COUNT}\b[^.!?]{{0,40}}?\b(?:sts?|stitch(?:es)?"
+    rf"(?<![\w'-])(?<!each )(?<!every )(?<!per )"
+    rf"{_VERB}\b(?!\s*[:=])[^.!?]*?\b{_COUNT}\b[^.!?]{{0,40}}?\b(?:sts?|stitch(?:es)?"
     rf"|{_ROUND}|times|ridges|"
     rf"markers?)\b",
     re.I,
@@ -204,6 +205,21 @@ _NEEDLE_FOR = regex(
     r"(?:rib(?:s|bing|bed)?|cuffs?|brims?|hems?|edg(?:es|ings?)|borders?|(?:neck|button|front|head)?-?bands?|collars?|welts?|cast(?:ing)?[\s-]on|bind(?:ing)?[\s-]off)\b",
     re.I,
 )
+_SIZE_NAME = (
+    r"(?:\d?X{0,3}[SML]|\dX|\d(?:st|nd|rd|th)|(?:extra\s+)?(?:small|medium|large)(?:st|r|est)?|\d{1,2})"
+)
+_FOR_SOME = regex(
+    rf"^\W*(?:\d\.\s+)?(?:for|in)\s+(?:the\s+)?(?:(?:larger|smaller|largest|smallest|first|last|other)\s+)?(?:(?:two|three|four|five)\s+)?sizes?\b[^.!?:;]{{0,40}}?[,:]?\s+(?:please\s+|just\s+)?(?:follow|use|take|read|omit|skip|leave\s+out|choose|make|start|begin|stop)\b(?!\s+(?:an?|the|whichever)\s+(?:(?:longer|shorter)\s|needle\s+(?:size\s+)?(?:that|which)\b))"
+    rf"|^\W*[(\[]\s*{_SIZE_NAME}(?:\s*(?:,|&|/|and|or)\s*{_SIZE_NAME})*\s*(?:sizes?\s*)?(?:only\s*)?[)\]]\s*(?:please\s+)?(?:read|follow|use|take|omit|skip|work|knit|make|start|begin)\b",
+    re.I,
+)
+"""An order for some sizes, in front of the pattern: "For size L follow the length of M"."""
+_FORM_FOR = regex(
+    r"\b(?:use|take|change\s+to|switch\s+to|work\s+on|knit\s+on)\s+(?:the\s+|your\s+|a\s+)?(?:(?:short(?:er)?|long(?:er)?|set\s+of)\s+)?(?P<form>dpns?|double[-\s]?point(?:ed|s)?(?:\s+needles?)?|magic\s+loop|straight\s+needles?|circular(?:\s+needle)?s?)"
+    r"\s+(?:for|at|when\s+(?:working|knitting))\s+(?:the\s+|all\s+)*(?:crown|sleeves?|cuffs?|thumbs?|toes?|heels?|top|neck(?:band)?|collar|fingers?|tip)\b",
+    re.I,
+)
+"""Needles of another form for a part: "Use DPNs for the crown"."""
 _NEEDLE = regex(r"\b(?:needles?|circulars?|dpns?)\b|\d\s?mm\b|\bUS\s?\d", re.I)
 SWATCH = regex(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 """Words of a piece knitted only to measure, which is no garment."""
@@ -240,7 +256,8 @@ def holds_instruction(sentence: str) -> bool:
         *(_ALONE, _WORKED, _SAID, _REPEATED, _COUNTED, _LASTING, _EVERY, _STITCHES),
         *(_STANDING, _RULED, _STRANDS),
     )
-    return bool(begins) or any(sign.search(sentence) for sign in signs) or reads_otherwise(sentence)
+    some = is_for_some_sizes(sentence) or reads_otherwise(sentence)
+    return some or bool(begins) or any(sign.search(sentence) for sign in signs)
 
 
 def holds_strands_together(sentence: str) -> bool:
@@ -251,6 +268,17 @@ def holds_strands_together(sentence: str) -> bool:
 def gives_needle_for_part(sentence: str) -> bool:
     """Return whether an entry of a list gives a needle to a part: "3 mm needles for the ribbing"."""
     return bool(_NEEDLE_FOR.search(sentence[:LONGEST]))
+
+
+def is_for_some_sizes(sentence: str) -> bool:
+    """Return whether a sentence orders something for some sizes: "For size L follow the length of M"."""
+    return bool(_FOR_SOME.search(sentence[:LONGEST]))
+
+
+def needles_for_part(sentence: str) -> str:
+    """Return the first letter of the form of needles given to a part: `d` of "Use dpns for the crown"."""
+    found = _FORM_FOR.search(sentence[:LONGEST])
+    return found["form"][0].lower() if found is not None else ""
 
 
 def takes_needle(sentence: str) -> bool:

@@ -14,7 +14,7 @@ from collections.abc import Mapping
 from dataclasses import field
 from itertools import dropwhile, pairwise, takewhile
 
-from stepper.project.instructions import ONLY_CHART, Remark
+from stepper.project.instructions import ONLY_CHART, Line, Remark
 from stepper.project.own_stitches.lists import entries_of
 from stepper.project.page.abbreviation_lists import explains_short_form
 from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape
@@ -35,6 +35,7 @@ from stepper.project.page.headings import (
     is_told_below,
     is_whole_piece,
     is_within_piece,
+    names_needle,
     names_one_yarn,
     names_technique,
     shouted_part,
@@ -48,6 +49,7 @@ from stepper.project.page.orders import (
     has_row_head,
     holds_instruction,
     is_order,
+    needles_for_part,
     takes_needle,
 )
 from stepper.project.page.page_lines import PageLines
@@ -80,7 +82,7 @@ _SUBHEAD = regex(
     r"(?:(?:shape|shaping|divide|begin|separate|split)\b(?:\s+(?!and\b)[a-z]+){0,4}"
     r"(?:\s+(?:and|&)\s+(?:(?:back|front|v)[\s-]+)?(?:neck(?:line)?|armholes?|shoulders?|sleeves?|raglan))?"
     r"|turn(?:ing)?\s+(?:the\s+)?heel|heel\s+turn(?:ing)?"
-    r"|(?:divide|separate|split)\s+for(?:\s+[a-z]+){1,5}"
+    r"|(?:divide|separate|split)\s+for(?:\s+[a-z]+){1,5}|(?:first|second|third|fourth|fifth|final|last)\s+(?:inc|dec)rease"
     r"|(?:(?:v[-\s]neck|first|second|final|sleeve|body|yoke|raglan|waist|bust|hip|crown|hat|top|thumb|gusset|toe|heel|foot|leg|calf|hand|wrist"
     r"|forearm|palm|finger|neck|armhole|shoulder|front|back|side|left|right|shawl|cap)\s+(?:(?:and|&)\s+)?){0,3}"
     r"(?:shapings?|increases|decreases|(?:inc|dec)reas(?:e|ing)\s+(?:rows|rounds|rnds)))\s*[:.]?$",
@@ -143,6 +145,13 @@ _OF_DEFINITION = regex(
 )
 """What a sentence behind the rows of a stitch pattern begins with: "Rep rows 1-4 for pattern."."""
 _OFTEN_WHY = "this part is knitted more than once, and stands here once."
+_FORMS = {
+    "d": r"\b(?:dpn|dp\s+needle|double[-\s]?point|d\.p)",
+    "m": r"\bmagic\s+loop",
+    "s": r"\bstraight\s+needle",
+    "c": r"\bcirc(?:ular)?",
+}
+"""How rows name needles of a form, by its first letter."""
 _STITCH_STOP = regex(r"\b[kp]\.$", re.I)
 """The full stop after an abbreviated stitch, as in "K. 132": at the end of a row it ends no sentence."""
 _PAGE_NUMBER = regex(
@@ -398,8 +407,8 @@ class Sorter:
             self._open(heading.name, heading.aside, piece=piece, heading=row)
         else:
             self.mode, self.context = "front", ""
-        often, yarn = _is_often(heading), names_one_yarn(row)
-        made = self.lines.read(row) if (often or yarn) and self.mode == "work" else None
+        often, yarn, needle = _is_often(heading), names_one_yarn(row), names_needle(heading)
+        made = self.lines.read(row) if (often or yarn or needle) and self.mode == "work" else None
         if made is not None:
             self.pieces.append(Piece(kind="line", text=row, row=at + 1, line=made))
         elif often or yarn or (_HEAD_ORDERS.search(heading.name) and not self._names_a_shaping(at)):
@@ -546,6 +555,9 @@ class Sorter:
 
     def _comment(self, row: str, at: int, kind: str) -> None:
         self.lines.words.finishing = goes_on_finishing(self.lines.words.finishing, row)
+        if kind == "heading" and self.mode == "work" and (line := self._offered(row)) is not None:
+            self.pieces.append(Piece(kind="line", text=row, row=at + 1, line=line))
+            return
         holds = holds_below(row) if kind == "heading" and self.mode == "work" else ""
         if holds and not re.search(rf"\b{re.escape(holds)}\b", self._below(at)):
             why = f'"{holds}" holds for the lines below, which do not say so.'
@@ -553,6 +565,11 @@ class Sorter:
         else:
             self.pieces.append(Piece(kind="comment", text=row, row=at + 1, front=kind))
         self.begun = self.begun or (self.mode == "front" and heading_of(row) is None)
+
+    def _offered(self, row: str) -> Line | None:
+        """Return the heading of a part that may be left out as a line that tells so; None if it is none."""
+        line = self.lines.read(row) if re.search(r"\boptional\b", row, re.I) else None
+        return line if line is not None and all(isinstance(one, Remark) for one in line.sentences) else None
 
     def _paragraph(self, at: int) -> int:
         """Count the rows of a paragraph of front matter; entries of a list are separate."""
@@ -650,6 +667,12 @@ class Sorter:
                 "" if gives_needle_for_part(one) else kind
                 for kind, one in zip(kinds, sentences, strict=True)
             ]
+        if not self._knits and (form := next(filter(None, map(needles_for_part, sentences)), "")):
+            below = " ".join(self.lines.rows[at + taken :]).lower()
+            if not re.search(_FORMS[form], below):
+                kinds = [
+                    "" if needles_for_part(one) else kind for kind, one in zip(kinds, sentences, strict=True)
+                ]
         for number, (one, other) in enumerate(pairwise(sentences)):
             if one.endswith("?") and orders_instead(made_plain(f"{one} {other}").rstrip(".! ")):
                 kinds[number : number + 2] = "", ""

@@ -16,8 +16,8 @@ from stepper.project.rewording.asides import label_instructs
 from stepper.regex import regex
 
 _STRETCH: Final = regex(
-    r"(?:(?:first|second|third|fourth|fifth|final|last|next|left|right|back|front|neck|shoulder|yoke"
-    r"|body|sleeve|raglan|upper|lower|main|"
+    r"(?:(?:first|second|third|fourth|fifth|final|last|next|left|right|back|front|neck|shoulder|yoke|bust|waist|hip|sleeve|heel|toe|hood"
+    r"|body|raglan|upper|lower|main|"
     r"colou?r|colou?rwork|contrast|stranded|eyelet|lace|textured|garter|ribbed|german|hem|cuff|cap)\s+){0,3}"
     r"(?:short[-\s]rows?(?:\s+(?:shaping|section))?|(?:colou?r(?:work)?\s+)(?:band|section|motif|yoke"
     r"|border)|colou?rwork|"
@@ -84,7 +84,7 @@ _JOINED: Final = regex(
 )
 """An order, unless the row below says how: "Join shoulders"."""
 _HOW_JOINED: Final = regex(
-    r"\b(?:join(?:ing)?|seam|sew|bind(?:ing)?[-\s]off|cast(?:ing)?[-\s]off|bo|three-needle|3-needle"
+    r"\b(?:(?:re)?join(?:ing)?|seam|sew|bind(?:ing)?[-\s]off|cast(?:ing)?[-\s]off|bo|three-needle|3-needle"
     r"|graft|k2tog)\b",
     re.I,
 )

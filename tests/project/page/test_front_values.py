@@ -161,6 +161,7 @@ def test_yarns_are_found_by_their_letters() -> None:
         (["MC: 3 skeins oat", "Contrasting shade: rust"], ["MC", "CC"]),
         (["Contrast colour 1: 50 g", "Contrast colour 2: 50 g"], ["CC1", "CC2"]),
         (["CC - Contrast color", "MC - Main color"], ["MC", "CC"]),
+        (["Main (M) \u2013 130 m [255 m]", "Contrast (C) \u2013 45 m [85 m]"], ["M", "C"]),
         (["CC1: moss", "CC2: rust", "Contrast colors: two"], ["CC1", "CC2"]),
     ],
 )

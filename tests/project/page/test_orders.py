@@ -165,6 +165,8 @@ def test_a_long_row_of_stitches_is_told_at_once() -> None:
         "Even-numbered rounds, not given, are knitted.",
         "Wrong side rows are not shown on the chart and are purled.",
         "Rounds without a number are knitted.",
+        "For size L follow the length of M.",
+        "(1st, 2nd) Read all chart rows right to left.",
     ],
 )
 def test_a_rule_for_all_that_follows_orders_something(told: str) -> None:
@@ -187,6 +189,9 @@ def test_a_rule_for_all_that_follows_orders_something(told: str) -> None:
         "Slip all stitches purlwise unless otherwise stated.",
         "Stitches are slipped purlwise.",
         "Use 5 mm needles.",
+        "For sizes L and XL you will need one more ball.",
+        "For the larger sizes use a longer circular needle.",
+        "10 markers, one for each repeat, plus another for the start of the round",
         "Double knitting wool.",
         "Use a smaller needle if you knit loosely.",
         "Colours are stranded throughout.",

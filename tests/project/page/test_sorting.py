@@ -113,6 +113,20 @@ FRONT = [
 HEADINGS = [words for table in TABLES for kind, words in table.words if kind == "heading"]
 
 
+@each_row(
+    ("told", "row", "asked"),
+    [
+        ("Use DPNs for the crown.", "Change to dpns.", False),
+        ("Use DPNs for the crown.", "Shape the crown:", True),
+        ("For size L follow the length of M.", "Knit 8 rounds.", True),
+    ],
+)
+def test_what_the_front_orders_for_a_part_or_a_size_is_asked_about(told: str, row: str, asked: bool) -> None:
+    """Unless a row says it again."""
+    page = f"Hat\n\nSizes: S (M, L)\n\nNotes\n{told}\n\nBODY\nCast on 80 sts. Join in the round.\n{row}\nKnit 2 rounds.\n"
+    assert (told in [piece.text for piece in take_apart(page).pieces if piece.kind == "note"]) == asked
+
+
 @st.composite
 def pages(draw: st.DrawFn) -> tuple[str, list[str]]:
     """Draw a page: sentences of all pages shuffled, rows broken anywhere, headings lost; and its instructions."""

@@ -26,7 +26,7 @@ def test_a_row_with_work_in_it_names_no_stretch(row: str) -> None:
 @each_row(
     "row",
     [
-        "First half", "The second half:", "Heel - first half", "Heel \u2013 second half", "Left Front: lower part", "Hand, continued", "Body (continued)", "Getting started",
+        "First half", "Bust short rows", "The second half:", "Heel - first half", "Heel \u2013 second half", "Left Front: lower part", "Hand, continued", "Body (continued)", "Getting started",
         "Knitting the body", "Starting the toe", "Joining the fronts", "Dividing for the sleeves", "DIVIDING FOR BODY AND SLEEVES", "SET UP THE PANELS", "Elevation in the neck",
         "Raising the back neck", "On to the heel!", "The plain part", "The bumpy part", "The lace bit", "The row of holes", "The end",
     ],
@@ -52,6 +52,7 @@ def test_what_may_be_an_order_is_no_name(row: str) -> None:
 def test_a_name_that_may_be_an_order_needs_the_row_below() -> None:
     """"Join shoulders" alone is to be done; above a row that says how, it names it. So with a fabric and how long."""
     assert names_a_stretch("Join shoulders", "With RS together, join the shoulders with a three-needle bind-off.")
+    assert names_a_stretch("Join fronts", "Rejoin yarn to the right front, RS facing.")
     assert not names_a_stretch("Join shoulders", "")
     assert not names_a_stretch("JOIN FRONTS", "Knit 4 rows.")
     assert names_a_stretch("The garter part", "Row 1: Knit.")

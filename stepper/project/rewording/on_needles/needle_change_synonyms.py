@@ -37,6 +37,7 @@ _TEXTURE: Final = r"(?P<said>\s+and\s+(?:now\s+)?(?:work|knit|begin)\s+the\s+(?:
 
 NEEDLE_CHANGES: tuple[Synonym, ...] = (
     # --- to another size ---
+    row("needle|dpn", rf"^(\s*(?!(?:change|switch|swap|with|using|use|on|in|to|and|then|next|needles?|gauge|tension)\b)[a-z][a-z' ]{{1,30}}?)\s*(?:,\s|-\s|[(\[])\s*(?:(?:worked\s+)?(?:with|using|on)\s+)?{_ART}({_SIZED})\s+{_KIND}*{_NOUN}\s*[)\]]?\s*[.:]?\s*$", r"\1: \2 needles", "Yoke (4 mm needle)"),
     row("to", rf"{_FIRST}(?:now\s+|then\s+)?{_GO}\s+{_ART}(?:({_SIZED})(?:\s+{_KIND}*{_NOUN})?){_TEXTURE}\s*:\s*$", r"\1change to \2 needles", "Swap to US 3 needles and work the textured hem:", spelt_out=True),
     row("to", rf"{_FIRST}(?:now\s+|then\s+)?{_GO}\s+{_ART}({_SIZED})\s+(?P<said>{_LENGTHS})\s*-?\s*{_FORM}*(?:{_NOUN})?(?<!\s)(?=\s*[.;,:]|\s*$|\s+and\b)", r"\1change to \2 needles", "Change to smaller 24\" or 32\" needle.", spelt_out=True),
     row("to", rf"{_FIRST}({_GO}\s+{_ART}{_SIZED}(?:\s+{_KIND}*{_NOUN})?)\s*,?\s+and\s+(?=(?:work|knit|purl|cont|continue|k|p|rib|rep|repeat|begin|proceed)\b)", r"\1\2. ", "Switch to the larger circular, and knit 1 round."),

@@ -50,7 +50,7 @@ _FORM: Final = (
 )
 STANDING: Final = regex(rf"(?:(?:please\s+)?note\s+(?:that\s+|[:,-]\s*)|note\s*[:-]\s*)?(?:{_FORM})", re.I)
 """One such fact; what its group `rest` matches is still to be looked through."""
-_JOINT: Final = regex(r"\s*;\s*(?:and\s+)?|\s*,\s*(?:and|but)\s+|\s+and\s+(?=you(?:'ll|\s+will)\b)", re.I)
+_JOINT: Final = regex(r"\s*;\s*(?:and\s+)?|\s*,\s*(?:and|but|so|though|although|because|since|as)\s+|\s+(?:though|although|because)\s+(?:and\s+|but\s+)?|\s+and\s+(?=you(?:'ll|\s+will)\b)", re.I)
 
 
 def facts_of(sentence: str) -> list[str]:

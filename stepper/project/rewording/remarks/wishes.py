@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.project.rewording.clauses.telling import works_nothing
 from stepper.regex import regex
 
 _MORE: Final = r"(?:longer|shorter|wider|narrower|deeper|taller|larger|bigger|smaller|roomier|snugger|looser|tighter|slouchier|warmer|fuller|closer)"
@@ -31,6 +32,13 @@ _LEFT_OUT: Final = regex(
     re.I,
 )
 """A part that may be left out: the plan has it, as it is printed."""
+_OPTIONAL: Final = regex(
+    r"(?:(?:the|back|front|neck|bust|waist|sleeve|hip|body|shoulder|heel|yoke|raglan|german|picot|side|lace|garter|button|tie|turning|i-cord|contrast|hem)\s+){0,3}"
+    r"(?:short[-\s]rows?|shaping|darts?|buttonholes?|pockets?|edging|border|picots?|colou?rwork|embroidery|stripes?|ties?|hood|collar|band|bands|pompom|flap|eyelets|fringe|tassels?|beads?|bobbles?|i-cord|thumb|thumbs|belt|loop|lining)"
+    r"\s*(?:[(\[]\s*|[,-]\s)(?:this\s+(?:part|section)\s+is\s+|these\s+are\s+|totally\s+|entirely\s+|completely\s+)?optional(?:\s*[,;-]\s*(?P<comfort>[^()\[\]]{2,90}))?\s*[)\]]?\s*:?",
+    re.I,
+)
+"""A heading of a part that may be left out, with why: "Short rows (optional, but worth it)"."""
 _QUESTION: Final = regex(r"(?:(?:do|would)\s+you\s+)?(?:want|like|prefer|fancy|need)\s+(?P<wish>(?:an?|it|the|your)\s+[a-z' -]{2,40}?)\s*\?+\s+(?P<answer>\S.*)", re.I)
 """A wish of hers as a question, and what she may do about it."""
 _CUT_SHORT: Final = regex(
@@ -96,6 +104,10 @@ def tells_wish(sentence: str) -> bool:
         return len(answer) == 1 and not orders_instead(sentence) and not _OF_ALL.search(short["answer"])
     if _LEFT_OUT.fullmatch(sentence):
         return True
+    optional = _OPTIONAL.fullmatch(sentence)
+    if optional is not None:
+        why = re.sub(r"^(?:but|and|though|yet|so)\s+", "", optional["comfort"] or "It helps")
+        return works_nothing(f"It is {why}.") or works_nothing(f"{why}.")
     match = _SAID.fullmatch(sentence)
     if match is None or _UNDONE.search(sentence):
         return False

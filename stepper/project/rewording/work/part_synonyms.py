@@ -139,6 +139,13 @@ DIVIDED: tuple[Synonym, ...] = (
         "Work 6 cm in rib as given for back.",
     ),
     row(
+        ", make|- make|alike|the same",
+        rf"^\s*(?P<said>(?:(?:{_PIECES}s?\b\s*)+))(?:,|-)\s+(?:make\s+(?:2|two|both|a\s+pair)(?:\s+(?:alike|the\s+same))?|(?:both|2|two)\s+(?:alike|the\s+same))\s*[.:]?\s*$",
+        "make 2.",
+        "Sleeves, both alike",
+        spelt_out=True,
+    ),
+    row(
         "(make|(work|(knit|alike|(2|(two|(both|[2|[two|[both",
         rf"^\s*(?P<said>(?:(?:{_PIECES}s?\b[\s,]*)+|{_ANY_PIECE}\s*))[(\[]\s*(?:(?:make|work|knit)\s+(?:2|two|both)(?:\s+(?:alike|the\s+same))?|(?:both|2|two)(?:\s+(?:alike|the\s+same))?|(?:worked|knit(?:ted)?|made)\s+alike)\s*[)\]]\s*:?\s*$",
         "make 2.",

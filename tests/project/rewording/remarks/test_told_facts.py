@@ -31,6 +31,9 @@ FACTS = (
     "You can count 12 loops along the edge.",
     "(If you like to count: you'll have made 9 [10 : 12] increase rounds.)",
     "There will be 10 stitches you haven't knitted, that's right.",
+    "You never carry the other yarn for more than 7 stitches, so it's a good first yoke.",
+    "No float is longer than 5 sts.",
+    "I've knit this three times though and my sister knit the largest one.",
     "There are 14 sts between the two cables.",
     "Each time you work them you will add 6 sts.",
     "16 sts have been added.",
@@ -104,6 +107,8 @@ FACTS = (
 )
 
 ORDERS = (
+    "Never slip more than 5 sts, so it lies flat.",
+    "Knit this three times.",
     "There are 3 rounds of each colour.",
     "There are 5 buttonholes, one on every tenth row.",
     "There are to be 14 sts between the two cables.",

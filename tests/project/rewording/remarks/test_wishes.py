@@ -10,6 +10,9 @@ from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
 from tests.tables import each_row
 
 WISHES = (
+    "Short rows (optional)",
+    "Short rows (optional, but the back of your neck will thank you)",
+    "Pockets - optional",
     "If your row gauge differs from mine, work more or fewer rounds here.",
     "Lengthen here if you wish.",
     "Feel free to leave out the bobbles.",
@@ -55,6 +58,8 @@ WISHES = (
 )
 
 ORDERS = (
+    "Short rows (optional, work them for sizes M and L)",
+    "Short rows (optional; if not wanted, knit 2 rounds)",
     "No buttons? Then just rib.",
     "No buttons? Work the band in rib without buttonholes.",
     "Don't like pockets? Knit straight on.",
