@@ -50,6 +50,7 @@ from stepper.project.rewording.told.sentences import write_told
 from stepper.project.rewording.told.shaped_rows import write_shaped_rows
 from stepper.project.rewording.told.turn_goals import write_turn_goals
 from stepper.project.rewording.told.waste_yarn import write_waste_yarn
+from stepper.project.rewording.voice.events import write_events
 from stepper.project.rewording.voice.orders import write_orders
 from stepper.project.rewording.work.counts_apart import write_counts_apart
 from stepper.project.rewording.yarn_names import printed_again, sign_yarns
@@ -124,6 +125,7 @@ def undress(plain: str) -> Reworded:
 
 _STAGES: Final = (
     take_tails_off,
+    write_events,
     write_counts,
     write_rings,
     write_lists_in_turn,

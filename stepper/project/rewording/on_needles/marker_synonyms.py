@@ -119,8 +119,6 @@ _SPOT: Final = (
     r"foot|leg|hand|palm|thumb|line|point)\b\s*){1,7}(?<!\s)"
 )
 _MARK: Final = r"(?:markers?|m)\b"
-_IS: Final = rf"(?:(?:this|it|which|that)\s+(?:(?:is|marks|will\s+be|now\s+marks|indicates|denotes)\s+(?:now\s+)?)|[=(]\s*=?\s*){_SPOT}"
-"""What is told of the place of a marker, in words that say nothing else."""
 _NEW_BEG: Final = rf"(?:this|here|it)\s+is\s+(?:now\s+)?(?:the|your)\s+(?:new\s+)?{_BEG}(?:\s+(?:from\s+now\s+on|from\s+here(?:\s+on)?))?(?:\s*,?\s+(?:at|in)\s+{_SPOT})?"
 _KNITS: Final = rf"((?:(?<=^)|(?<=[.:,;]\s)|(?<=[.:,;]))\s*(?:k|knit)\s*{N})(?:\s+more)?(?:\s+{STS})?\s*(?:[,;]\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?)"
 _PUTS: Final = r"(?:pm|(?:re-?)?place|put|set|hang|move)"
@@ -136,10 +134,7 @@ PLACED: tuple[Synonym, ...] = (
     row("bor|beg|start", rf"{_KNITS}{_PUTS}\s+(?:(?:a|the|your)\s+)?(?:new\s+)?{_BEG}\s+{_MARK}(?:\s+(?:here|there|to\s+this\s+(?:point|place|spot)))?(?:\s*,?\s+(?P<said>(?:at|in)\s+{_SPOT}))?(?=\s*[.;]|\s*$)", r"\1, pm for new BOR", "Knit 4 sts and place your BOR marker here, in the middle of the underarm.", spelt_out=True),
     row("replace", rf"^(\s*)remove\s+(?:the\s+)?(?:{_BEG}\s+)?{_MARK}\s*,\s*(?:k|knit)\s*({N})(?:\s+{STS})?\s*,\s*(?:and\s+)?replace\s+(?:the\s+)?(?:{_BEG}\s+)?{_MARK}(?=\s*\.?\s*$)", r"\1K\2, pm for new BOR", "Remove marker, knit 4, replace marker."),
     row("bor|beg|start", rf"\b{_PUTS}\s+(?:(?:a|the|your)\s+)?{_BEG}\s+{_MARK}(?:\s+here)?", "pm for BOR", "Place BOR m."),
-    said_row_behind("is |mark|=|(|will", rf"(\b(?:pm|place\s+(?:(?:a|the|your)\s+)?{_MARK})(?:\s+{_FOR_BEG})?)\s*[.;:,]*\s*(?P<said>{_IS})\)?(?=\s*\.?\s*$)", "CO 40 sts. Join, placing marker for start of rnd (right underarm)."),
     row("join", rf"\b(join(?:\s+(?:to|for)\s+work(?:ing)?)?\s+in\s+(?:the\s+)?(?:rnd|round)s?)\s*(?:,\s*(?:and\s+)?|\s+and\s+)(?:pm|plac(?:e|ing)\s+(?:(?:a|the|your)\s+)?{_MARK})\s+(?:{_FOR_BEG}|(?P<said>(?:on|in|around|before)\s+(?:the\s+)?first\s+{STS}))(?=\s*[.;]|\s*$)", r"\1. Pm for BOR", "Join in rnd, placing a marker on first st.", spelt_out=True),
-    row("join", rf"(^\s*|[.,]\s*)(?:pm|place\s+(?:(?:a|the|your)\s+)?{_MARK})(?:\s+{_FOR_BEG})?\s*,?\s+and\s+(?=join\b)", r"\1", "Arrange the sts evenly on 4 dpn, place m, and join for working in rnds."),
-    said_row_behind("round|rnd", rf"(\bjoin(?:\s+(?:to|for)\s+work(?:ing)?)?\s+in\s+(?:the\s+)?(?:rnd|round)s?)\s*[;,.(]+\s*(?P<said>(?:the\s+)?(?:first\s+{STS}|rnd|round|{_BEG})\s+(?:now\s+)?(?:is|begins|starts)(?:\s+now)?\s+(?:at|in)\s+{_SPOT})\)?(?=\s*\.?\s*$)", "Join for working in the round; the first stitch is at the center of the back."),
     said_row_behind("marker", r"(^\s*|[.]\s*)(?P<said>(?:always\s+)?slip\s+(?:(?:the|all|each|every|your)\s+)*markers?\s+(?:throughout|(?:as|when|whenever)\s+you\s+(?:come\s+to|reach|meet|get\s+to|encounter)\s+(?:it|them|one))(?:\s*,?\s+(?:unless|except\s+where)\s+(?:told|instructed|directed|stated)\s+otherwise)?)(?=\s*[.;!]|\s*$)", "Slip all markers when you reach them."),
     row("each side|both sides", rf"\b(?:insert|place|put|set|hang)\s+an?\s+(?:marker\s+thread|marker)\s+(?:on|at|in)\s+(?:each|both)\s+sides?\s*,?\s+so\s+(?:that\s+)?there\s+are\s+({N})\s+{STS}\s+(?P<said>(?:both\s+)?(?:on|for)\s+(?:the\s+)?(?:top\s+of\s+the\s+foot|front|back)\s+and\s+(?:(?:under|on|for)\s+)?(?:the\s+)?(?:foot|sole|front|back))(?=\s*\.?\s*$)", r"place markers in turn after \1 sts", "CO 56 sts. Join in the round. Insert a marker on each side so that there are 28 stitches both on top of the foot and under the foot.", spelt_out=True),
     # --- the ends of a row ---
@@ -158,7 +153,6 @@ MARKINGS: tuple[Synonym, ...] = (
     # At both edges of a piece in rows: the row is marked. No stitch is worked.
     row("mark", rf"(^\s*|[.!]\s+)(?:{_ONE_MARKER}\s+(?:at|on|in|to)\s+{_EDGES}|mark\s+{_EDGES})(?:\s+of\s+(?:the\s+)?(?:work|piece|knitting|fabric|back|front))?(?:\s+with\s+(?:an?\s+)?(?:(?:removable|locking|stitch|contrasting|colou?red)\s+)*(?:markers?|pins?|threads?|yarn))?{_WHAT_FOR}(?=\s*[.;]|\s*$)", r"\1mark each end of last row", "Mark both edges with a removable marker."),
     row("mark", rf"(^\s*|[.;!]\s+)(?:(?:on|in)\s+(?:the\s+)?(?:first|next|1st|set-?up)\s+{ROUND}\s*,?\s*)?{_ONE_MARKER.replace('new', 'new|second|side|2nd|another')}\s+after\s+(?:the\s+)?(?:first\s+)?({N}\s+{STS}){_WHAT_FOR}(?=\s*[.;]|\s*$)", r"\1place markers in turn after \2", "CO 40 sts. Join in the round. Place a marker after 16 sts, to divide front from back."),
-    row("placing", r"(\bjoin\b[^.;,]*?)\s*,\s*placing\s+(?=(?:an?\s+|the\s+)?(?:marker|m)\b)", r"\1 and place ", "CO 40 sts. Join, placing marker for start of rnd (left side)."),
 )  # fmt: skip
 """The rows for markers that show a place, tried on lines that nothing else reads."""
 

@@ -71,14 +71,20 @@ def write_rings(line: Reworded) -> Reworded:
             continue
         phrases, end = found
         written = _written(phrases)
-        sentence = line.text[: start.start()].rpartition(". ")[2].lstrip()
-        if written is None or (start["joint"] and not ("join" in {one.kind for one in phrases} and _BEGUN.match(sentence))):
+        if written is None or (start["joint"] and not _goes_on(phrases, line.text[: start.start()])):
             continue
         said = [one.match.group().strip(" ()") for one in phrases if one.kind != "join"]
         cut = start.start() if start["joint"] else start.end()
         line = laid_anew(line, cut, end, [". " if start["joint"] else "", written])
         line = replace(line, kept=(*line.kept, *said))
     return line
+
+
+def _goes_on(phrases: Sequence[ToldPhrase], before: str) -> bool:
+    """Return whether a ring is closed behind an order that begins one, and more is said of it than that."""
+    told = len(phrases) > 1 or phrases[0].match.group().lower() != "join"
+    begun = _BEGUN.match(before.rpartition(". ")[2].lstrip()) is not None and not before.rstrip().endswith(")")
+    return begun and told and any(one.kind == "join" for one in phrases)
 
 
 def _written(phrases: Sequence[ToldPhrase]) -> str | None:

@@ -42,9 +42,6 @@ _PIECE: Final = (
 )
 _OFTEN: Final = rf"(?:a\s+total\s+of\s+({N})\s+times|({N})\s+times\s+(?:in\s+(?:all|total)|altogether))"
 _THUS: Final = r"(?:like\s+this|(?:in\s+)?this\s+way|in\s+this\s+manner|as\s+before)"
-_ACTS: Final = (
-    rf"(?={OFF}\b|(?:bo|dec|decrease|inc|increase|knit|purl|work|slip|place|put|change|insert|divide|begin|start|continue|repeat|join|pick)\b)"
-)
 _NEEDLE: Final = r"(?:(?:an?|the)\s+)?((?:(?:short|long)\s+)?(?:circular|double[-\s]pointed|straight)\s+needles?|needles?|dpns)\s+(?:size\s+|no\.?\s+)?(\d+(?:[.]\d+)?\s*mm)\b(?:\s*,?\s*(?:length\s+)?\d+\s*cm)?"
 _SAID_NEEDLE: Final = _NEEDLE.replace("((?:(?:short", "(?P<said>(?:(?:short", 1)
 _RIB: Final = r"(?:[(]\s*=?|,)\s*(?:k|knit)\s*(\d)\s*[,/]\s*(?:p|purl)\s*(\d)\s*(?:[)]|,|(?=[.]|$))(?:\s*(?:in\s+the\s+round|in\s+rounds|back\s+and\s+forth))?"
@@ -142,7 +139,6 @@ CONTINENTAL: tuple[Synonym, ...] = (
     row("divide", r"^(\s*)(?:now\s+|on\s+the\s+next\s+round\s*,?\s+)?divide\s+(?:the\s+)?(?:yoke|piece|work)\s+for\s+(?:the\s+)?body\s+and\s+(?:the\s+)?sleeves(?:\s+on\s+the\s+next\s+round)?\s*,?\s*(?:as\s+follows|like\s+this|i\.e\.)\s*:\s*", r"\1Next round: ", "On the next round divide the yoke for body and sleeves as follows: Knit 12 sts, hold 10 sts for sleeve, k to end."),
     # --- lengths at which something is due ---
     row("when", rf"(?:(?<=^)|(?<=[.!]))(\s*)(?:now\s+)?when\s+(?:the\s+)?({_PIECE})\s+measures\s+((?:about\s+|approx\.?\s+)?{LONG})((?:\s+from\s+(?:the\s+)?[a-z][a-z -]*?)?)\s*,?\s+(?P<said>it\s+is\s+time\s+(?:for|to)\s+(?:work\s+)?[a-z ]+)(?=\s*[.]|\s*$)", r"\1work even until \2 measures \3\4", "When the leg measures 17 cm, it is time for the heel.", spelt_out=True),
-    row("when", rf"(?:(?<=^)|(?<=[.!]))(\s*)(?:now\s+)?when\s+(?:the\s+)?({_PIECE})\s+measures\s+((?:about\s+|approx\.?\s+)?{LONG})((?:\s+from\s+(?:the\s+)?[a-z][a-z -]*?)?)\s*,?\s+{_ACTS}", r"\1work even until \2 measures \3\4. ", "When piece measures 4 cm, decrease 4 sts evenly."),
     row("when", rf"^(\s*)((?:{OFF}|bo)(?:\s+(?:all|loosely|the\s+remaining|remaining|{STS}|in\s+rib))*)\s+when\s+(?:the\s+)?({_PIECE})\s+measures\s+({LONG})(?=\s*\.?\s*$)", r"\1work even until \3 measures \4. \2", "Bind off when piece measures 26 cm."),
     # --- parts ---
     row("aside", rf"{_S}(?:lay|put|set)\s+(?:the\s+)?(?:piece|work|body)\s+aside\s*(?:,?\s*(?:and|while)\s+(?P<said>(?:work|knit)\s+(?:the\s+)?sleeves?|(?:the\s+)?sleeves?\s+(?:is|are)\s+(?:worked|knitted)))?(?=\s*[.]|\s*$)", "hold all sts", "Put the work aside and knit the sleeves.", spelt_out=True),

@@ -23,7 +23,6 @@ _BOTH: Final = r"(?:each|either|both)\s+(?:sides?|ends?|edges?)"
 _ROW: Final = r"(?:row|rnd|round)"
 _ROWS: Final = r"(?:rows|rnds|rounds)"
 _EDGE: Final = r"(?:armhole|neck|raglan|front|inner|outer|shaped)\s+edge"
-_ONE_ROW: Final = rf"(?:\b(?:knit|purl|work)\s+(?:1|one|a)\s+{_ROW}|\b(?:to|at)\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?{_ROW})?|\bacross|(?:^|:)\s*(?:knit|purl|k|p))"
 _BEGINS: Final = r"(^\s*|[.;:]\s+|\b(?:and|then)\s+|,\s*)"
 
 SAME_WORDS: tuple[Synonym, ...] = (
@@ -54,11 +53,9 @@ SAME_WORDS: tuple[Synonym, ...] = (
     # --- verbs ---
     row("attach", r"\battach\s+(?=(?-i:MC|CC\d?|[A-H])\b)", "join ", "Attach CC and knit 2 rounds."),
     row("fasten", r"(\b(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool))\s*,?\s+and\s+(?=fasten\s+off\b)", r"\1. ", "Break the yarn and fasten off."),
-    row("evenly", rf"\bevenly\s+(inc|dec)(reas(?:e|ing))?\s+({N}\s+{STS})", r"\1\2 \3 evenly", "Next row: Knit across, evenly decreasing 4 sts."),
     row("over to|swap|move ", rf"\b(?:change\s+over|swap(?:\s+(?:over|back))?|move(?:\s+(?:over|back))?|switch\s+over)\s+to\s+(?:the\s+)?(?={_NEEDLES})", "change to ", "Swap to 3 1/4mm needles. Knit 1 round."),
     row("attach", r"\b(?:re-?attach(?:\s+the)?\s+(yarn|wool)|attach(?:\s+the)?\s+(yarn|wool)\s+again)\b", r"rejoin \1\2", "Place 20 sts on a holder. With RS facing, attach the yarn again and knit to end."),
     said_row_behind("m1|make", rf"(\binc(?:reas(?:e|ing))?\s+{N}\s+{STS}\s+evenly(?:\s+(?:spaced|across|around|distributed))*)\s*[,(]?\s*(?P<said>(?:using|with|by\s+working|working)\s+(?:an?\s+|the\s+)?(?:m1[lr]?|make[-\s](?:1|one)(?:[-\s](?:left|right))?)(?:\s+(?:increases?|method))?)\s*\)?(?=\s*[.;]|\s*$)", "Inc Rnd: Knit, increasing 12 sts evenly spaced, using M1L."),
-    row("inc|dec", rf"({_ONE_ROW})\s*,?\s+and\s+(?:at\s+the\s+same\s+time\s+)?(inc|dec)(?:rease)?\s+({N}\s+{STS}\s+evenly)", r"\1, \2 \3", "Rib to end, and at the same time increase 4 sts evenly."),
     row("evenly|tightly|loosely", rf"(\b{_OFF}\b[^.;,]*?)\s*,?\s+(?:loosely\s+(?:and|but)\s+evenly|evenly\s+(?:and|but)\s+loosely|(?:but\s+)?not\s+too\s+tightly){_E}", r"\1 loosely", "Bind off all sts loosely and evenly."),
     row("off", r"(^\s*|[.]\s+)(?:cast\s+off|(?-i:BO))\s+(?=(?:purlwise|knitwise|as\s+foll(?:ow)?s|loosely|stretchily)\b[^.:]*:)", r"\1bind off ", "Cast off purlwise: P2, *slip both sts back to left needle, p2tog, p1; rep from * until 1 st remains on the right needle and none on the left, cut yarn and draw through."),
     row("the rem", rf"({_OFF}\s+(?:all\s+)?)the\s+(?=rem(?:aining)?\b)", r"\1", "Cast off the remaining sts loosely."),
@@ -77,7 +74,6 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("to the end", r"\bto\s+the\s+end\b(?!\s+of\b)", "to end", "Next row (RS): Rib 3, yrn, rib 2 tog, rib to the end."),
     row("ending on|ending along", rf"\b(ending)\s+(?:on|along)\s+(?:the\s+)?(?={_EDGE})", r"\1 at ", "Knit for 1 cm, ending along armhole edge."),
     row("each|both|either", rf"(\b(?:dec(?:rease)?|inc(?:rease)?|k\s?2\s?tog\.?)\b[^.;]*?)\s(?:(?:at|on)\s+)?{_BOTH}\s+(?:of|on|in)\s+(?:the\s+)?(?=(?:next|every|each|foll|following|row|this|\d+(?:st|nd|rd|th))\b)", r"\1 at each end of ", "3rd and 4th rows: Dec 1 st on each side of row."),
-    row("are left|should remain|should be left", rf"(^\s*|[.]\s+)({N}\s+{STS})\s+(?:are|should\s+be)\s+(?:left|remaining)(?=\s*[.]|\s*$)", r"\1\2 remain", "48 sts are left."),
     # --- which rows ---
     row("right-side|right side", r"\bright[-\s]side\s+(?=rows?\b)", "RS ", "Dec 1 st at each end of the next 4 right-side rows."),
     row("2nd|second|alt", rf"\b(?:every|each)\s+(?:2nd|second|alternate|alt)\s+(?={_ROW}\b)", "every other ", "2nd and every 2nd round: knit."),

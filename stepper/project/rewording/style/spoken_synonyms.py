@@ -58,13 +58,13 @@ SPOKEN: tuple[Synonym, ...] = (
         "you|we|there|that|this|which|back|down|up",
         rf"((?:^|[.!?(\[])\s*){_FIRST}{_HAVING}\s+(?:a\s+total\s+of\s+|exactly\s+)?({_COUNTED})((?:\s+(?:left|remaining))?){_HERE}{_BEHIND}",
         r"\1\2\3",
-        "Row 5: K1, k2tog, k to end. You'll end up with 19 stitches now.",
+        "Row 5: K1, k2tog, k to end. There, you'll see 19 stitches now.",
     ),
     row(
         "you|that|which|leaving you",
         rf"\s*(?:,|-)\s*(?:and\s+|so\s+(?:that\s+)?)?(?:now\s+|then\s+)?(?:{_HAVING}|leaving\s+you\s+with)\s+(?:a\s+total\s+of\s+)?({_COUNTED})((?:\s+(?:left|remaining))?){_HERE}(?=\s*[.!]|\s*$)",
         r". \1\2",
-        "Row 5: K1, k2tog, k to end, and you'll have 19 stitches on your needle.",
+        "Row 5: K1, k2tog, k to end, and now you'll see 19 stitches on your needle.",
     ),
     row(
         "until",
@@ -130,7 +130,6 @@ SPOKEN: tuple[Synonym, ...] = (
     ),
     row("or so", rf"\b({LONG})\s+or\s+so(?=\s*[.,)]|\s*$|\s+(?:long|tall|from|above)\b)", r"about \1", "Knit until the thumb measures 5 cm or so."),
     row("your own", r"\byour\s+own\b(?=\s+(?:thumb|finger|little|middle|index|head|foot|hand|toe|wrist))", "your", "Work even until the thumb reaches the tip of your own thumb."),
-    row("round and round|round after round", r"\b(?:just\s+)?knit\s+(?:on\s+)?(?:and\s+knit\s+)?round\s+(?:and|after)\s+round\s+(?=until\b)", "knit every round ", "Just knit round and round until the foot measures 15 cm."),
     row("the stitches|the sts", rf"\b((?:bind|cast)\s+off)\s+all\s+(?:of\s+)?(?:the|your)\s+(?=(?:remaining\s+)?{STS})", r"\1 all ", "Bind off all the stitches loosely."),
     row(
         "then start|then begin|then do",

@@ -29,6 +29,11 @@ _HAS_DONE: Final = (
 )
 _WHAT_DONE: Final = r"(?:it|this|that|them|these|the\s+(?:inc|dec)(?:rease)?(?:\s+(?:row|rnd|round))?)"
 _MARKERS: Final = r"(?:(?:raglan|side|gusset|thumb|st(?:itch)?)\s+)?(?:markers?|ms?)\b"
+_FIRST_LAST: Final = (
+    r"(?:(?:in|into)\s+(?:the\s+)?first\s+and\s+(?:in\s+)?(?:the\s+)?last|after\s+(?:the\s+)?first(?:\s+st(?:itch)?)?\s+and\s+before\s+(?:the\s+)?last)\s+(?:sts?|stitch(?:es)?)\b"
+    r"(?:\s+of\s+(?:the\s+)?(?:row|rnd|round)\b|(?=\s+of\b))?"
+)
+"""The stitches at both ends of a row, or at both sides of where rounds begin."""
 _KIND: Final = r"(?:raglan|gusset|thumb|crown|sleeve|body|waist|hip|leg|calf|toe|yoke|side)"
 _ADVERB: Final = (
     r"(?:now|then|from\s+(?:here|now)(?:\s+on(?:wards)?)?|simply|just|also|always|meanwhile\s+plain)"
@@ -54,6 +59,7 @@ SHAPING: Final[Kinds] = tuple(
             "said",
             r"changing\s+to\s+[^.,;:()]*?(?:needles?|dpns?|circulars?|loop)(?:\s+(?:when|as|if)\s+(?:there\s+are\s+enough\s+(?:sts|stitches)|(?:it\s+(?:is|becomes)\s+)?(?:needed|necessary|required|possible)|you\s+(?:need|can)|the\s+(?:sts|stitches)\s+(?:fit|allow)))",
         ),
+        ("said", rf"(?:\(\s*|=\s*)?(?:that\s+is|which\s+(?:is|makes)|i\.?e\.?|so)\s+(?:a\s+total\s+of\s+)?{N}\s+(?:inc|dec)(?:rease)?(?:s|\s+{ROUND})(?:\s+{ALL})?\s*\)?"),
         ("said", r"(?:with\s+)?no\s+plain\s+(?:rounds|rnds|rows)(?:\s+in)?\s+between"),
         ("each", SECTIONED),
         # --- how often: with the times before, or on top ---
@@ -84,7 +90,7 @@ SHAPING: Final[Kinds] = tuple(
         ),
         (
             "every",
-            rf"{_ON}(?:every|each)\s+(?:(?:foll(?:owing)?|subsequent|successive|succeeding)\.?\s+)?(?:(?P<nth>{_NTH})|(?P<number>{N}))\s+(?:(?P<side>{SIDE})\s+)?(?P<row>{ROUND})\b",
+            rf"{_ON}(?:every|each)\s+(?:(?:foll(?:owing)?|subsequent|successive|succeeding)\.?\s+)?(?:(?P<nth>{_NTH})|(?P<number>{N}))\s+(?:(?P<side>{SIDE})\s+)?(?P<row>{ROUND})\b(?:\s+(?:after(?:\s+that|wards)?|thereafter|from\s+(?:then|there|here)\s+on)\b)?",
         ),
         ("every", rf"(?:on\s+)?(?:every|each)\s+(?P<nth>{_NTH})(?=\s+{N}\s+times)"),
         (
@@ -96,6 +102,7 @@ SHAPING: Final[Kinds] = tuple(
             rf"(?:with|working|knitting|leaving|at)\s+(?P<length>{LONG})(?:\s+(?:in\s+)?between(?:\s+(?:each(?:\s+(?:one|dec(?:rease)?|inc(?:rease)?))?|them|every\s+(?:dec|inc)(?:rease)?|(?:the\s+)?(?:dec|inc)(?:rease)?s))?|\s+apart|\s+intervals)",
         ),
         ("next", rf"{_ON}(?:next|following|foll)\s+(?:(?P<side>{SIDE})\s+)?(?P<row>{ROUND})\b(?!\s*:)"),
+        ("next", r"(?:right\s+)?now\b(?=\s*,?\s+(?:and|then)\s+(?:then\s+)?(?:on\s+|in\s+)?(?:the\s+)?(?:every|each)\b)"),
         ("next", rf"{_ON}next\b(?=\s*,?\s+(?:and|then)\s+(?:on\s+|in\s+)?(?:the\s+)?(?:every|each)\b)"),
         # --- in which manner ---
         (
@@ -117,12 +124,13 @@ SHAPING: Final[Kinds] = tuple(
         # --- where ---
         (
             "ends",
-            r"at\s+(?:the\s+)?(?:beg(?:inning)?|start)\s+and\s+(?:the\s+|at\s+the\s+)?end(?=\s+of\s+(?:every|each|the\s+next|next)\b)|(?:at\s+|on\s+|(?<=sts\s)|(?<=st\s))(?:each|both|either)\s+(?:ends?|sides?|edges?)(?:\s+of\s+(?:the\s+)?(?:row|work|piece))?\b(?!\s+of\s+(?:(?:the|each|every|all|both)\s+(?:of\s+the\s+)?)?(?:[a-z]+\s+)?(?:m|markers?|sts?|stitch(?:es)?)\b)",
+            rf"{_FIRST_LAST}|at\s+(?:the\s+)?(?:beg\b\.?|beginning|start)\s+and\s+(?:the\s+|at\s+the\s+)?end(?:(?=\s+of\s+(?:every|each|the\s+next|next)\b)|\s+of\s+(?:the\s+)?(?:row|rnd|round)\b(?=\s*,?\s+(?:on\s+)?(?:every|each|next|the\s+next|now|until|{N})\b))|(?:at\s+|on\s+|(?<=sts\s)|(?<=st\s))(?:each|both|either)\s+(?:ends?|sides?|edges?)(?:\s+of\s+(?:the\s+)?(?:row|rnd|round|work|piece|needle))?\b(?!\s+of\s+(?:(?:the|each|every|all|both)\s+(?:of\s+the\s+)?)?(?:[a-z]+\s+)?(?:m|markers?|sts?|stitch(?:es)?)\b)",
         ),
+        ("arm", r"(?:at\s+|in\s+)?(?:(?:the\s+)?(?:mid(?:dle)?|cent(?:er|re))\s+(?:of\s+(?:the\s+)?)?)?(?:under\s+(?:the\s+)?(?:arm|sleeve)|under-?arm|sleeve\s+seam)\b"),
         ("edge", r"at\s+(?:the\s+|each\s+)?(?:neck|armhole|front|side)\s+edges?\b"),
         (
             "marker",
-            r"(?:at|on)?\s*(?:each|both|either)\s+sides?\s+of\s+(?:the\s+)?(?:raglan\s+|side\s+|gusset\s+)?(?:marker|m)\b|before\s+and\s+after\s+(?:the\s+)?(?:marker|m)\b",
+            r"(?:at|on)?\s*(?:each|both|either)\s+sides?\s+of\s+(?:(?:the|a|your)\s+)?(?:raglan\s+|side\s+|gusset\s+|marking\s+|bor\s+)?(?:marker|m|thread)\b(?:\s+(?:at|for)\s+(?:the\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?(?:rnd|round))?|before\s+and\s+after\s+(?:(?:the|a|your)\s+)?(?:marker|m)\b",
         ),
         (
             "markers",

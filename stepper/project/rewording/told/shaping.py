@@ -21,7 +21,7 @@ from stepper.regex import regex
 Piece = tuple[str, int]
 """Words of the grammar, and the offset in the line of what they stand for."""
 _MUCH: Final = ("change", "noun", "again")
-_WHERE: Final = ("ends", "edge", "marker", "markers", "gusset", "raglan")
+_WHERE: Final = ("ends", "arm", "edge", "marker", "markers", "gusset", "raglan")
 _SIDE: Final = regex(r"w", re.IGNORECASE)
 
 
@@ -67,7 +67,7 @@ def write_shaping(phrases: Sequence[ToldPhrase]) -> tuple[Piece, ...] | None:
     if not (told.what or told.step):
         return _side_again(told)
     if not (told.legs or told.step):
-        return _straight_on(told)
+        return _once(told) or _straight_on(told)
     if not told.legs:
         return _onwards(told, phrases)
     named = _named(told)
@@ -156,6 +156,21 @@ def _gather(phrases: Sequence[ToldPhrase]) -> _Told | None:
     return told
 
 
+def _once(told: _Told) -> tuple[Piece, ...] | None:
+    """Return stitches changed at both ends of the next row alone: "inc 1 st in first and last st of next rnd"."""
+    if told.first is None or told.where is None or told.where.kind not in ("ends", "arm") or len(told.what) != 1:
+        return None
+    if told.onwards or told.manner or not told.what[0].get("n") or (told.count is not None and told.count.kind != "count"):
+        return None
+    named = _named(told)
+    if named is None:
+        return None
+    at = told.first.match.start()
+    count = told.count
+    behind = ((". ", count.match.start()), (f"{count.get('n')} sts", count.match.start("n"))) if count is not None else ()
+    return (*named, (f"next {_side(told.first)}{told.first.get('row') or _row(told)}", at), *behind)
+
+
 def _straight_on(told: _Told) -> tuple[Piece, ...] | None:
     """Return a named round that is worked again and again: "now only the decrease round until 8 sts remain"."""
     if told.count is None or told.count.kind != "until" or told.where is not None or len(told.what) != 1:
@@ -232,12 +247,14 @@ def _named(told: _Told) -> tuple[Piece, ...] | None:
         return None
     goes_on = told.onwards or told.manner or any(phrase.kind == "noun" for phrase in told.what)
     ordered = not (told.onwards or told.manner or any(map(_is_name, told.what)))
-    if where in ("ends", "marker") and ordered:
+    if where == "arm" and (number != "2" or not ordered):
+        return None  # at a sleeve, where rounds begin under the arm, one lies on each side
+    if where in ("ends", "arm", "marker") and ordered:
         if not number and where != "ends":
             return None
         assert told.where is not None
-        each = "each end" if where == "ends" else "each side of the marker"
-        said = next((phrase.get("n") for phrase in told.what if phrase.get("n")), "1")
+        each = "each side of the marker" if where == "marker" else "each end"
+        said = "1" if where == "arm" else next((phrase.get("n") for phrase in told.what if phrase.get("n")), "1")
         return (
             (f"{direction} {said} st at ", at),
             (each, told.where.match.start()),

@@ -191,7 +191,7 @@ def _with_row(found: dict[str, ToldPhrase], written: Words, defined: re.Match[st
     if {"ending", "edge", "last", "keep"} & set(found):
         return None
     first = next(at for at, piece in enumerate(written) if piece in ("Work", "Continue"))
-    far = ["for ", found["long"].match.span("long")] if "long" in found else _measured(found["until"])
+    far = ["for ", found["long"].match.span("long")] if "long" in found else measured_words(found["until"])
     return [*written[:first], defined.span("row"), "; rep from * to end. Work " if defined["end"] else "; rep from *. Work ", *far] if far is not None else None
 
 
@@ -233,7 +233,7 @@ def _written(found: dict[str, ToldPhrase]) -> Words | None:
     if not plain:
         bare = _in_hand(made) == "Continue" and not {"even", "set", "beside"} & set(found)
         made += fabric or ([] if bare else [" even"])
-    reach = ["for ", found["long"].match.span("long")] if far == ["long"] else _measured(found[far[0]], ribbed=_is_ribbed(fabric, found))
+    reach = ["for ", found["long"].match.span("long")] if far == ["long"] else measured_words(found[far[0]], ribbed=_is_ribbed(fabric, found))
     if reach is None:
         return None
     return [*made, " ", *reach, *_behind(found)]
@@ -244,7 +244,7 @@ def _again(found: dict[str, ToldPhrase], far: Sequence[str]) -> Words | None:
     if not found.keys() <= {"rep", "lead", "now", "ending", "edge", "ribbed", *_FAR} or len(far) != 1 or far[0] in ("rounds", "next", "ridges"):
         return None
     rep = found["rep"]
-    reach = ["for ", found["long"].match.span("long")] if far[0] == "long" else _measured(found[far[0]])
+    reach = ["for ", found["long"].match.span("long")] if far[0] == "long" else measured_words(found[far[0]])
     verb = "Work " if rep.match.group().lower().startswith("work") else "Repeat "
     return [verb, rep.match.span("rows"), " ", *reach, *_behind(found)] if reach is not None else None
 
@@ -289,7 +289,7 @@ _FROM: Final = {
 """Places that a length is measured from, as the grammar has them."""
 
 
-def _measured(phrase: ToldPhrase, *, ribbed: bool = False) -> Words | None:
+def measured_words(phrase: ToldPhrase, *, ribbed: bool = False) -> Words | None:
     """Return the words for a length that something measures, or for another part it is as long as.
 
     Args:

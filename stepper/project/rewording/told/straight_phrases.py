@@ -60,6 +60,10 @@ _IS: Final = r"(?:measures?|meas\b\.?|is|'s|are|reach(?:es)?|has\s+reached|comes
 _WHAT: Final = (
     rf"(?:{_WHOLE}(?:(?P<armholes>armholes?)|(?P<what>{_PART}(?!\s+(?:markers?|edge)\b)|it))(?P<seam>\s+seam)?)"
 )
+MEASURED: Final = (
+    rf"{_WHAT}\s*,?(?:\s*from\s+(?:the\s+)?(?P<first>(?:markers?|beg\b\.?|beginning|cast-?\s?on(?:\s+edge)?|start)))?\s*,?\s*{_IS}\s+{_ABOUT}(?P<long>{LENGTH}){_TALL}{FROM}{ALONG}"
+)
+"""That something measures a length, wherever from."""
 _OTHER: Final = r"(?:(?:(?:that|those)\s+(?:of|on|for)|on|for|of|in)\s+)?(?:the\s+)?(?P<other>(?:left\s+|right\s+)?(?:fronts?|backs?|sleeve)|body)(?:\s+(?:armholes?|piece))?"
 _UPTO: Final = r"(?:\s+(?:(?:up\s+)?to|at|before)\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?)?(?P<upto>shoulder|armhole|underarm|neck|raglan)s?(?:\s+shapings?)?)?"
 _SIDE: Final = r"(?P<side>RS|WS|right[-\s]side|wrong[-\s]side|purl|knit|[pk]\b\.?)"
@@ -103,7 +107,7 @@ STRAIGHT: Final[Kinds] = tuple(
         # --- how far ---
         ("till", rf"to\s+(?P<until>(?:the\s+)(?P<what>{_PART})\s+measures\s+(?P<long>{LENGTH}){FROM})"),
         ("length", rf"(?:(?:up\s+)?to|{_UNTIL}(?:\s+you\s+(?:have|reach))?)\s+{_ABOUT}(?P<long>{LENGTH}){_TALL}{FROM}{ALONG}"),
-        ("until", rf"{_UNTIL}\s+{_WHAT}\s*,?(?:\s*from\s+(?:the\s+)?(?P<first>(?:markers?|beg\b\.?|beginning|cast-?\s?on(?:\s+edge)?|start)))?\s*,?\s*{_IS}\s+{_ABOUT}(?P<long>{LENGTH}){_TALL}{FROM}{ALONG}"),
+        ("until", rf"{_UNTIL}\s+{MEASURED}"),
         ("like", rf"(?:{_UNTIL}\s+(?:{_WHAT}\s*)?(?:(?:{_IS}|has)\s+)?|(?:up\s+)?to\s+)?(?:exactly\s+)?(?:(?:the\s+)?same(?:\s+(?P<own>armhole))?(?:\s+(?:length|depth|height))?\s+as|(?:the\s+same\s+number\s+of|as\s+many)\s+(?:rows|rounds|ridges)\s+as|as\s+(?:long|deep|high)\s+as|match(?:es)?|equals?|equal\s+to|=)\s+{_OTHER}(?:\s+(?:is|in\s+length|has|measures))?{_UPTO}(?:\s*,\s*(?P<about>(?:about\s+)?(?P<also>{LENGTH})))?(?![\w-])"),
         ("until", rf"to\s+(?:an?\s+)?(?P<armholes>armhole)\s+(?:depth|length|height)\s+(?:of\s+)?{_ABOUT}(?P<long>{LENGTH})"),
         ("until", r"(?P<raw>(?:until|till)\s+(?!(?:you|there)\b)(?:[^*:.;]|(?<=\d)\.(?=\d))+?(?:measures?|is|reach(?:es)?)\b(?:[^*:.;]|(?<=\d)\.(?=\d))+?)(?=\s*\.?\s*$|\s*\.\s+(?-i:[A-Z])|\s*[,;]\s*(?:end(?:ing)?\s+|finish(?:ing)?\s+|\(|so\s+that|the\s+last)\b)"),
