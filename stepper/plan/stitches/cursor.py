@@ -430,6 +430,20 @@ class Cursor(RowRepeats):
         del items[max(at for at, item in enumerate(items) if _is_turn(item))]
         self.turned, self.parted = False, True
 
+    def _fell(self, items: list[Item]) -> bool:
+        """Take out a marker that hung among the stitches just bound off; return whether one did."""
+        bound = 0
+        for item in reversed(items):
+            if not (isinstance(item, Run) and item.stitch == "bo"):
+                break
+            bound += item.times
+        if self.made not in self.placed or not any(
+            self.used - bound < mark < self.used for mark in self.facing.markers
+        ):
+            return False
+        self.placed.remove(self.made)
+        return True
+
     def _mark(self, element: Mark, items: list[Item], last: int) -> None:
         """Work a marker; `last` is where the stitches before it begin on the new row."""
         if element.name == "all":
@@ -449,6 +463,8 @@ class Cursor(RowRepeats):
             self.waiting.pop(0)
             if element.stitch == "sm":
                 self.placed.append(self.made)
+        elif element.stitch == "rm" and self._fell(items):
+            pass
         elif self.used and self.used != self.facing.end:  # the end of the round is a marker too
             where = (
                 f"the next is {self.waiting[0] - self.used} stitches on"

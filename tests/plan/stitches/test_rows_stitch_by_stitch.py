@@ -242,6 +242,12 @@ class Knitter:
             self.left = [one for one in self.left if one != MARK]
             self.right = [one for one in self.right if one != MARK]
             return
+        if each.stitch == "rm" and not hangs and self.fell():
+            self.right.reverse()
+            self.right.remove(MARK)
+            self.right.reverse()
+            self.done.append(("rm", "MC"))
+            return
         if each.stitch != "pm" and not hangs and self.taken not in (0, self.facing.end):
             ahead = self.hanging()
             raise RefusalError(
@@ -256,6 +262,13 @@ class Knitter:
         if each.stitch == "pm" or (hangs and each.stitch == "sm"):
             self.right.append(MARK)
         self.done.append(("sm" if each.stitch == "pm" and hangs else each.stitch, "MC"))
+
+    def fell(self) -> bool:
+        """Return whether a marker hangs at the tip of the right needle that was among stitches just bound off."""
+        codes = [code for code, _ in self.done]
+        bound = next((at for at, code in enumerate(reversed(codes)) if code != "bo"), len(codes))
+        among = any(self.taken - bound < mark < self.taken for mark in self.facing.markers)
+        return among and self.right[-1:] == [MARK]
 
     def number_of(self, elements: tuple[Element, ...]) -> int:
         """Return the stitches that words take which say how many."""

@@ -19,10 +19,11 @@ _ON_RIGHT: Final = r"on\s+(?:the\s+|your\s+)?(?:right(?:[-\s]hand)?|rh)\s+needle
 _YARN: Final = r"(?:yarn\s+)?(?-i:MC|CC\d?|[A-H])(?![\w'&/-])"
 _E: Final = r"(?=\s*[.;]|\s*$)"
 _OVER: Final = rf"(?:over|above|at|in|across|in\s+place\s+of)\s+(?:(?:the|each|every|all|those|these|of)\s+)*(?:(?:pair|group|set|lot)s?\s+of\s+)?(?:{N}\s+)?(?:(?:cast|bound|bind)[-\s]?off(?:s|\s+{STS})?|{STS}\s+(?:(?:that\s+were|you)\s+)?(?:cast|bound)\s+off|(?:buttonhole\s+)?(?:gap|hole|opening)s?|buttonholes?)(?:\s+(?:of|in|on)\s+(?:the\s+)?(?:previous|last)\s+{ROUND})?"
-_OFF_FIRST: Final = rf"{_BO}\s+(?:(?:the|next)\s+)*{N}(?:\s+{STS})?[^,;:.]*?\s*[,;]\s*(?:and\s+|then\s+)*"
+_OFF_FIRST: Final = rf"{_BO}\s+(?:(?:the|next|first)\s+)*{N}(?:\s+{STS})?[^,;:.]*?\s*[,;]\s*(?:and\s+|then\s+)*"
 _SINCE: Final = rf"(?:after|from|since|beyond|past)\s+{_BOUND}"
 _LOOPS: Final = r"(?:with|using|by)\s+(?:the\s+|an?\s+)?(?:backwards?|twisted|half-hitch|cable|knitted)[\s-](?:loops?|cast[\s-]?on)(?:\s+(?:cast[\s-]?on|method))?"
 _FOR_PART: Final = r"(?:and\s+leave\s+(?:them\s+)?on\s+(?:the\s+)?needle\s+)?for\s+(?:the\s+)?(?:left\s+|right\s+|back\s+|front\s+)*(?:front|back|neck|sleeve|shoulder)"
+_NAMED: Final = r"\(\s*(?:this\s+is\s+|for\s+)?(?:the\s+)?(?:left\s+|right\s+|back\s+|front\s+)*(?:front|back|neck|sleeve|shoulder)(?:\s+(?:sts|stitches))?\s*\)"
 _SEEN: Final = rf"(?:as\s+(?:you\s+(?:meet|see|come\s+to)\s+(?:them|it)|they\s+(?:appear|face\s+you|come|show|present))|knitting\s+(?:the\s+)?knit(?:s|\s+{STS})?\s*(?:,|and|&)\s*(?:and\s+)?purling\s+(?:the\s+)?purl(?:s|\s+{STS})?)"
 _THROUGH: Final = r"(?:thread|draw|pull|run|pass)"
 _REST: Final = r"(?:rem(?:aining)?\.?|final|last)"
@@ -34,18 +35,18 @@ _KITCHENER: Final = r"(?P<said>(?:using|with|in|by)\s+(?:the\s+)?kitchener(?:\s+
 CLOSINGS: tuple[Synonym, ...] = (
     # --- within a row ---
     *(
-        row("until", rf"{before}{verb}\s+until\s+(?:(?:there\s+are|you\s+have)\s+)?({N})(?:\s+(?:{STS}))?(?:\s+(?:are|lie))?(?:\s+(?:{_ON_RIGHT}|on\s+(?:the\s+|your\s+)?needle))?{behind}(?=\s*[,;.*)\]]|\s*$|\s+and\b)", words, example, again=True, spelt_out=True)
+        row("until", rf"{before}{verb}\s+until\s+(?:(?:there\s+are|you\s+have)\s+)?({N})(?:\s+(?:{STS}))?(?:\s+(?:are|lie|rem(?:ain)?))?(?:\s+(?:{_ON_RIGHT}|on\s+(?:the\s+|your\s+)?needle))?{behind}(?=\s*[,;.*)\]]|\s*$|\s+and\b)", words, example, again=True, spelt_out=True)
         for before, behind, examples in (
-            (rf"((?:^|:)\s*(?:(?:on\s+)?(?:the\s+)?next\s+{ROUND}\s*(?:\([rw]s\))?\s*[:,]?\s*)?{_OFF_FIRST})", rf"(?:\s+{_SINCE})?(?:\s*,?\s+(?P<said>{_FOR_PART}))?", ("Next row: BO 8 sts, rib until there are 16 sts on the needle, k to end.", "Next row: BO 8 sts, work until there are 20 sts on the right-hand needle, BO 8 sts, work to end.")),
-            (rf"(\b{_OFF_FIRST})", rf"(?:\s+{_SINCE}(?:\s*,?\s+(?P<said>{_FOR_PART}))?|\s*,?\s+(?P<told>{_FOR_PART}))".replace("?P<told>", "?:"), ("Next row: K8, BO 2 sts, rib until there are 6 sts on right needle past the bind-off, BO 2 sts, k to end.", "Next row: K8, BO 8 sts, work until there are 20 sts on the right-hand needle for the back, BO 8 sts, work to end.")),
+            (rf"((?:^|:)\s*(?:(?:on\s+)?(?:the\s+)?next\s+{ROUND}\s*(?:\([rw]s\))?\s*[:,]?\s*)?{_OFF_FIRST})", rf"(?:\s+{_SINCE})?(?:\s*,?\s+(?P<said>{_FOR_PART}|{_NAMED}))?", ("Next row: BO 8 sts, rib until there are 16 sts on the needle, k to end.", "Next row: BO 8 sts, work until there are 20 sts on the right-hand needle, BO 8 sts, work to end.")),
+            (rf"(\b{_OFF_FIRST})", rf"(?:\s+{_SINCE}(?:\s*,?\s+(?P<said>{_FOR_PART}|{_NAMED}))?|\s*,?\s+(?P<told>{_FOR_PART}|{_NAMED}))".replace("?P<told>", "?:"), ("Next row: K8, BO 2 sts, rib until there are 6 sts on right needle past the bind-off, BO 2 sts, k to end.", "Next row: K8, BO 8 sts, work until there are 20 sts on the right-hand needle for the back, BO 8 sts, work to end.")),
         )
         for verb, words, example in (
             (r"(k|p|knit|purl|rib|patt|moss)(?:\s+across(?:\s+(?:the\s+)?(?:front|back))?)?", r"\1\2 \3", examples[0]),
             (r"work(?:\s+in\s+(?:patt(?:ern)?|rib))?", r"\1work \2 sts in pattern", examples[1]),
         )
     ),
-    row("until there|until you|until ", rf"\b({_VERB})\s+until\s+(?:there\s+are\s+|you\s+have\s+)({N})\s+{STS}\s+(?:{_ON_RIGHT}\s+)?(?:after|from|since|beyond)\s+{_BOUND}(?=\s*[,;.*]|\s*$|\s+and\b|\s+for\b)", r"\1 \2", "K4, cast off 2, (k until there are 8 sts on right-hand needle after cast off, cast off 2) twice, k to end."),
-    said_row_behind("st", rf"({{N}}(?:\s+{STS})?|marker)\s*\(\s*(?P<said>(?:(?:including|incl\.?|counting)\s+)?(?:the\s+)?(?:(?:one|1)\s+)?st(?:itch)?\s+(?:that\s+is\s+)?(?:(?:already|left|remaining|on|the|your|right|right-hand|rh|needle|after|from|last|{_BOUND})\s*)+(?:counts?\s+as\s+(?:the\s+)?(?:first|1st)(?:\s+st(?:itch)?)?(?:\s+of\s+(?:the\s+)?(?:front|back|sleeve|next\s+st(?:itche)?s))?|is\s+(?:included|counted|the\s+first\s+(?:of\s+them|st(?:itch)?)))?)\s*\)".replace("{N}", N), "Next round: BO 4 sts, k16 (including the st left after the bind off), BO 8 sts, k to end."),
+    row("until there|until you|until ", rf"\b({_VERB})\s+until\s+(?:there\s+are\s+|you\s+have\s+)({N})\s+{STS}\s+(?:{_ON_RIGHT}\s+)?(?:after|from|since|beyond)\s+{_BOUND}(?=\s*[,;.*(]|\s*$|\s+and\b|\s+for\b)", r"\1 \2", "K4, cast off 2, (k until there are 8 sts on right-hand needle after cast off, cast off 2) twice, k to end."),
+    said_row_behind("st", rf"({{N}}(?:\s+{STS})?|marker)\s*\(\s*(?P<said>(?:(?:including|incl\.?|counting)\s+)?(?:the\s+)?(?:(?:one|1|last)\s+)?st(?:itch)?\s+(?:that\s+is\s+)?(?:(?:already|left|remaining|on|the|your|right|right-hand|rh|needle|after|from|last|{_BOUND})\s*)+(?:counts?\s+as\s+(?:the\s+)?(?:first|1st)(?:\s+st(?:itch)?)?(?:\s+of\s+(?:the\s+)?(?:front|back|sleeve|next\s+st(?:itche)?s))?|is\s+(?:included|counted|the\s+first\s+(?:of\s+them|st(?:itch)?)))?)\s*\)".replace("{N}", N), "Next round: BO 4 sts, k16 (including the st left after the bind off), BO 8 sts, k to end."),
     row("rem", rf"([,;]\s*(?:and\s+|then\s+)*){_BO}\s+(?:(?:all|the)\s+)*{_REST}\s+{STS}(?=\s*[.;]|\s*$)", r"\1bind off to end", "Next row: Bind off 8 sts, k until there are 16 sts on needle, bind off rem sts."),
     row("cent", rf"(\bbind\s+off\s+to\s+end\.\s*)(?:place|put|slip|leave)\s+(?:the\s+)?cent(?:er|re)\s+{STS}\s+on\s+(?:an?\s+|the\s+)?(?:st(?:itch)?\s+)?holder", r"\1Hold all sts", "Next row: Bind off 8 sts, k until there are 16 sts on needle, bind off rem sts. Place center sts on holder for neck."),
     said_row_behind("including|incl", rf"(\b{_VERB}\s*{N}(?:\s+{STS})?)\s*[(,]?\s*(?P<said>(?:including|incl\.?|counting)\s+(?:the\s+)?(?:one\s+|1\s+)?{STS}\s+(?:that\s+is\s+)?(?:already\s+|left\s+)*on\s+(?:the\s+)?(?:right(?:[-\s]hand)?\s+)?needle(?:\s+(?:after|from)\s+{_BOUND})?)\s*\)?", "Next row: K8, cast off 2 sts, k6 including st on needle after cast off, cast off 2 sts, k to end."),

@@ -39,6 +39,7 @@ PLACE: Final = (
     r"|(?P<marked>(?:the\s+|this\s+|your\s+)?marked\s+(?:cent(?:er|re)\s+)?st(?:itch)?(?![\w-])))"
 )
 _TO: Final = r"(?:(?:(?:back|across|along|around|round)\s+)?(?:(?:up\s+)?to|(?:until|till)(?:\s+you(?:\s+(?:reach|meet)|(?:\s+(?:get|come|are|have\s+come)|'re)\s+(?:back\s+)?(?:to|at)))?))"
+_SINCE: Final = r"(?:after|from|since|beyond|past)\s+(?:(?:the|last|first|previous|these)\s+)*(?:(?:cast|bound|bind)[-\s]off|bo)(?:\s+(?:sts|stitches|st|edge))?(?![\w-])"
 _LEFT: Final = r"(?:rem(?:ain(?:s|ing)?)?|(?:is|are)\s+(?:left|remaining)|left)(?:\s+(?:on|in|of)\s+(?:the\s+)?(?:left(?:-hand)?\s+)?(?:needle|row|rnd|round))?"
 GOALS: Final = (
     ("last", rf"{_TO}\s+(?:the\s+)?last\s+(?:(?P<n>{N})(?:\s*{STS})?|(?P<one>st(?:itch)?(?:\.(?=\s*[,;)\]*]))?)(?![\w-])){_OVER}(?!\s*{STS}|\s+(?:of|before|on|in)\b)"),
@@ -48,7 +49,7 @@ GOALS: Final = (
     ("before", rf"{_TO}\s+(?:the\s+)?(?:last\s+)?(?P<n>{N})(?:\s+{STS})?\s+before\s+{PLACE}"),
     ("before", rf"{_TO}\s+within\s+(?P<n>{N})(?:\s+{STS})?\s+of\s+{PLACE}"),
     ("before", rf"{_TO}\s+(?:the\s+)?(?P<one>st(?:itch)?)\s+before\s+{PLACE}"),
-    ("needle", rf"{_TO}\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<n>{N})\s+{STS}\s+(?:are\s+)?on\s+(?:the\s+|your\s+)?right(?:[-\s]hand)?\s+needle"),
+    ("needle", rf"{_TO}\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<n>{N})\s+{STS}\s+(?:(?:are|rem(?:ain)?)\s+)?(?:on\s+(?:the\s+|your\s+)?(?:right(?:[-\s]hand)?|rh)\s+needle(?P<since>\s+{_SINCE})?|(?P<since2>{_SINCE}))"),
     ("past", rf"{_TO}\s+(?P<n>{N})(?:\s+{STS})?\s+past\s+{PLACE}"),
     ("place", rf"{_TO}\s+{PLACE}"),
     ("end", ALONG),
@@ -73,9 +74,10 @@ _CABLE: Final = (
 )
 _STITCH: Final = rf"(?:{stitch_words()})(?![\w&/-])"
 _TWISTED: Final = rf"(?:working|knitting)\s+(?:all\s+)?(?:the\s+|these\s+)?(?:picked[-\s]up|cast[-\s]on|new)\s+{_WORD}\s+(?:tbl|through\s+(?:the(?:ir)?\s+)?backs?\s+loops?)"
+_PART: Final = r"(?:this\s+is\s+|these\s+are\s+)?(?:for\s+)?(?:the\s+)?(?:(?:left|right|first|second|other|half|of|back|front|sleeve)\s+)*(?:front|back|sleeve|body|neck|shoulder|palm|sole|instep|thumb)s?(?:\s+sts)?"
 _GAP: Final = r"(?:the\s+|each\s+)?(?:gap|turning\s+point|turn)s?"
 _SAID: Final = (
-    rf"one\s+(?:st\s+)?(?:from|on|at)\s+(?:each|either)\s+side\s+of\s+{_GAP}|(?:(?:the|this\s+is\s+the)\s+)?(?:edge|selvedge|selvage|border|marked|cent(?:re|er)|seam)\s+st(?:itche?)?s?"
+    rf"{_PART}|one\s+(?:st\s+)?(?:from|on|at)\s+(?:each|either)\s+side\s+of\s+{_GAP}|(?:(?:the|this\s+is\s+the)\s+)?(?:edge|selvedge|selvage|border|marked|cent(?:re|er)|seam)\s+st(?:itche?)?s?"
     rf"|(?:(?:the\s+)?sts?\s+)?(?:before\s+and\s+after|on\s+(?:each|either|both)\s+sides?\s+of|across)\s+{_GAP}|(?:to\s+)?clos(?:e|ing)\s+{_GAP}"
 )
 
@@ -227,7 +229,7 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
     ("counted", rf"{_V}\s+(?:the\s+)?(?:next|first|last)\s+st(?:itch)?\b{_BACK_LOOP}(?!\s+(?:in(?:to)?|of|from|below)\b)", _counted),
     ("patterned", rf"(?P<verb>rib|patt)(?:ern)?\b\.?\s*(?:the\s+)?(?:next\s+)?(?P<n>{N})(?:\s*{STS})?(?!\s*(?:rows?|rnds?|rounds?|cm|mm|in\b|inch|\"|times))", lambda phrase: f"{_verb(phrase)} {_number(phrase)}"),
     ("stretch", rf"(?:work\s+(?:the\s+)?(?:next\s+|first\s+|last\s+)?)?(?P<n>{N})\s+{STS}\s+in\s+(?P<manner>(?:the\s+)?(?:rib(?:bing)?|patt(?:ern)?|(?:moss|seed|garter|stockinette|stocking)(?:\s+st(?:itch)?)?|st\s+st))\b\.?", lambda phrase: f"work {_number(phrase)} sts in {phrase.get('manner')}"),
-    ("off", rf"(?P<verb>bo|bind\s+off|cast\s+off|co|cast\s+on)\s+(?:the\s+)?(?:next\s+)?(?P<n>{N})(?:\s*{STS})?(?!\s*(?:{STS}|using|with|for|at|on|over|in))", lambda phrase: f"{phrase.get('verb')} {_number(phrase)} sts"),
+    ("off", rf"(?P<verb>bo|bind\s+off|cast\s+off|co|cast\s+on)\s+(?:the\s+|these\s+|those\s+)?(?:(?:next|foll(?:owing)?|first|last|rem(?:aining)?)\s+)?(?P<n>{N})(?:\s*{STS})?(?:\s+of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+{_ROW})?(?:\s*,?\s+(?:(?P<bor>removing\s+(?:(?:the|your)\s+)?(?:bor|(?:beg(?:inning)?|start|end)(?:[\s-]+of[\s-]+(?:the[\s-]+)?(?:rnd|round))?)(?:\s+(?:marker|m))?\b)|(?P<marker>removing\s+(?:(?:the|your)\s+)?(?:(?:side|raglan|gusset|thumb)\s+)?(?:marker|m)\b))(?:\s+as\s+you\s+(?:pass|come\s+to|get\s+to|reach)\s+(?:it|them))?)?(?!\s*(?:{STS}|using|with|for|at|on|over|in)\b)", lambda phrase: f"{phrase.get('verb')} {_number(phrase)} sts{', rm' if phrase.get('marker') else ''}"),
 )  # fmt: skip
 _PHRASES: Final = tuple((kind, regex(expression, re.IGNORECASE), write) for kind, expression, write in _KINDS)
 _GOALS: Final = tuple((kind, regex(expression, re.IGNORECASE), write_goal) for kind, expression in GOALS)

@@ -69,6 +69,7 @@ _SO_LONG: Final = regex(rf"(?:\s*,\s*(?:for\s+)?|\s+for\s+|\s+-\s+)(?P<long>{N}\
 _LEAD: Final = regex(r"(?:rep(?:eat)?|work)\s+(?=[*(\[])", re.IGNORECASE)
 _BARE: Final = regex(r"(rib|patt)(?:ern)?(?:\s+(?:across|to\s+end|all\s+along))?(?=\.?\s*$)", re.IGNORECASE)
 _LAYS: Final = regex(r"(?:[kp](\d+)(?: tbl)?|[kp]\dtog(?: tbl)?|ssk|ssp|skp|sk2p|s2kp|yo|sl (\d+).*|(inc 1|kfb|pfb))", re.IGNORECASE)
+_OFF: Final = regex(r"(?:bo|bind\s+off|cast\s+off)\s+\d.*", re.IGNORECASE)
 _THESE: Final = regex(rf"\s*,?\s*(?:and\s+)?rep(?:eat)?\s+(?:these|those)\s+(?:{N}\s+)?{STS}\s+(?=to|until|till)", re.IGNORECASE)
 _RIB: Final = regex(r"k(\d), p\1|p(\d), k\2")
 _ALONE: Final = regex(r"[kp]\dtog(?: tbl)?|ssk|ssp|skp|kfb|pfb", re.IGNORECASE)
@@ -224,7 +225,7 @@ def _item(text: str, at: int, depth: int) -> _Parts | None:
     words = phrase.write if phrase is not None else None
     if phrase is None or words is None:
         return None
-    end, said = end_of(phrase), list[str]()
+    end, said = end_of(phrase), [phrase.get("bor")] if phrase.get("bor") else list[str]()
     while (told := SAID.match(text, end)) is not None:
         said.append(told.group("said") or told.group("bare"))
         end = told.end()
@@ -252,7 +253,10 @@ def _until_on_needle(text: str, at: int, before: list[str]) -> _Parts | None:
     goal = goal_of(phrase) if phrase is not None else None
     if phrase is None or goal is None or goal.kind != "needle" or text[:at].rstrip()[-1:] not in (":", ",", "", "."):
         return None
-    lie = [_lies(word) for word in before]
+    since = goal.get("since") or goal.get("since2")
+    if since and not any(_OFF.fullmatch(word) for word in before):
+        return None
+    lie = [0] if since else [_lies(word) for word in before]
     if None in lie:
         return None
     number = re.sub(r"\d+", lambda each: str(int(each[0]) - sum(one or 0 for one in lie)), goal.get("n"))
