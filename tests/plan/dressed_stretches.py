@@ -11,6 +11,7 @@ from __future__ import annotations
 from tests.plan.stretches import DEC, DECR, MARKED, RIBR, THREE, B, F, R, Stretch
 
 SOCK = "Cast on 40 sts.\nJoin in the round.\nKnit 4 rounds.\nArrange sts: 20 sts on N1, 20 sts on N2.\n"
+TWO = f"{R}Rnd 1: K1, m1, k to end.\nRnd 2: Knit.\n"
 LEFT = (
     "== left front\nCast on 20 sts. Work flat.\nWork 4 rows in k1, p1 rib.\nWork 4 rows in st st.\nShape armhole: Next row (RS): Bind off 3 sts, k to end.\n"
     "P 1 row.\nNext row (RS): K1, ssk, k to end.\nP 1 row.\nBind off.\n== right front\nCast on 20 sts. Work flat.\nWork 4 rows in k1, p1 rib.\n"
@@ -43,6 +44,19 @@ DRESSED: tuple[Stretch, ...] = (
     _(f"{R}{DECR}", "Rep dec rnd every 2 (4, 6)th rnd 2 (1, 0) times.", "38*3 36", **THREE),
     _(R, "Knit - (2, 4) rnds.\nPurl 1 rnd.", "40*3", **THREE),
     _(R, "Knit 2 (-, 4) rnds.\nPurl 1 rnd.", "40", {1: "p40"}, **THREE),
+    # --- rounds written out that a size works no time at all; what a round gains and loses, by a sign ---
+    _(TWO, "Work rnds 1-2 a total of 3 (-, 2) times.", "", **THREE),
+    _(TWO, "Work rnds 1-2 3 (0, 2) times in all.", "", **THREE),
+    _(TWO, "Work these 2 rnds 3 (-, 2) times.", "", **THREE),
+    _(TWO, "Rep these 2 rnds 3 (-, 2) times more.\nPurl 1 rnd.", "41", {1: "p41"}, **THREE),
+    _(TWO, "Work rnds 1-2 a total of - (2, 3) times.\nPurl 1 rnd.", "42*3", {3: "p42"}, **THREE),
+    _(R, "K1, k2tog, k to last 3 sts, ssk, k1. −2 sts", "38"),
+    _(R, "K1, k2tog, k to last 3 sts, ssk, k1 (−2 sts).", "38"),
+    _(R, "K1, k2tog, k to last 3 sts, ssk, k1. –38 sts", "38"),
+    _(R, "[K9, m1, k1] 4 times. +4 sts", "44"),
+    _(R, "[K9, m1, k1] 4 times = +4.", "44"),
+    _(R, "K1, k2tog, k to end. −2 sts", ""),
+    _(R, "K1, m1, k to end. +2 sts", ""),
     # --- two lots of work on one line ---
     _(R, "Knit 2 rnds. Work 3 rnds in k1, p1 rib.", "40*5", {2: "k40", 3: "k1 p1 " * 20}),
     _(R, "Work 2 rnds in k1, p1 rib. Work 2 rnds in pattern.", "40*4", {4: "k1 p1 " * 20}),

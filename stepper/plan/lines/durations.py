@@ -319,6 +319,12 @@ def last_for(
         repeat(cycle, rounds, needles, duration.number.place, start=at)
     elif isinstance(duration, Times):
         rounds = duration.number.of(needles.size) * len(cycle) - (0 if duration.more else done) - less
+        if not duration.more and not duration.number.of(needles.size) and done > 0:
+            needles.report(
+                duration.number.place,
+                "the rounds are written out above, and of this size none of them is worked.",
+                "Write the sizes in which they are worked in front of each of them, and of this line.",
+            )
         repeat(cycle, rounds, needles, duration.number.place, start=at)
     elif isinstance(duration, UntilCount | UntilBetween):
         _to_count(cycle, duration, needles, start=at)

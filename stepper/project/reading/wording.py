@@ -16,7 +16,7 @@ import re
 from collections.abc import Callable
 from dataclasses import field, replace
 
-from stepper.project.duration import Rounds
+from stepper.project.duration import Rounds, Times
 from stepper.project.instructions import (
     Assumed,
     Labelled,
@@ -24,6 +24,7 @@ from stepper.project.instructions import (
     Phrase,
     PrintedCount,
     Remark,
+    Repeated,
     RowsCount,
     Sentence,
     WithYarn,
@@ -250,11 +251,24 @@ _DASHED = (
 def _without_dashed(
     line: Line, plain: str, place_of: Callable[[int, int], Span], words: Words
 ) -> LineReading:
-    """Return a line for the sizes that have no dash in its lists of sizes."""
+    """Return a line for the sizes that have no dash in its lists of sizes.
+
+    Rounds that are worked "a total of - (2, 4) times" are worked in no other size either where they are
+    written: such a line stands for all sizes.
+    """
+    if any(_counts_in_all(sentence) for sentence in line.sentences):
+        return LineReading(line=line)
     left_out = sizes_left_out(plain, words.sizes)
     if left_out.doubtful is not None:
         return LineReading(line=None, problems=(place_of(*left_out.doubtful).problem(*_DASHED),))
     return LineReading(line=replace(line, only=left_out.worked))
+
+
+def _counts_in_all(sentence: Sentence) -> bool:
+    """Return whether a line says how often rounds are worked, with the time that they are written."""
+    if not isinstance(sentence, Repeated) or not isinstance(sentence.duration, Times):
+        return False
+    return sentence.duration.total or not (sentence.again or sentence.duration.more)
 
 
 def _named(

@@ -14,6 +14,7 @@ from typing import Final
 
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import DraftRound
+from stepper.plan.lines.again.whole_again import whole_ended_by
 from stepper.plan.lines.ended_rounds import find_side_ended
 from stepper.plan.state.measuring_places import (
     first_row_of,
@@ -49,11 +50,13 @@ def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple
     """
     sections = needles.project.sections
     before = sections[: sections.index(section)] if section in sections else sections
-    if not instruction.part:
-        return (section,)
     words = set(instruction.part.split())
     exact = [one for one in before if one.name.lower() == instruction.part]
     nouns = {word.removesuffix("s") for word in words - _ORDINALS}
+    if not exact and not nouns and _made_again(instruction):
+        return whole_ended_by(section, needles) or (section,)
+    if not instruction.part:
+        return (section,)
     named = exact or [one for one in before if nouns and nouns <= set(_words(one.name))]
     if len(named) > 1 and not exact:
         named = [one for one in named if "first" in _words(one.name)] or named

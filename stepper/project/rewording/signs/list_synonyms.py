@@ -31,6 +31,9 @@ LISTS: tuple[Synonym, ...] = (
     row('"|in|cm', rf'(\d(?:\s*[¼½¾⅛⅜⅝⅞])?\s*(?:"|in|cm))\s*,\s*(?=[(\[]\s*{_LENGTH_LIST}\s*[)\]])', r"\1 ", 'Work even until piece measures 7", (7.5", 8").'),
     row("(|[", rf"\b(co|cast\s+on|bo|bind\s+off|cast\s+off|knit|purl|[kp])\s*[(\[]\s*(\d+)\s*,\s*(\d+(?:\s*,\s*\d+)*)\s*[)\]](?=\s+{STS})", r"\1 \2 (\3)", "CO [58, 60, 62] sts."),
     row("[(|((", rf"[(\[]\s*\(\s*({_COUNTED}\s*{STS})\s*\)\s*[)\]]", r"(\1)", "Knit to end. [(106 (110, 116) sts)]"),
+    # A dash behind a full stop, close to a small number, is the sign of what is lost.
+    row("-", rf"(?<=[\w)\]*.!])\s*[.!;:=]+\s*-(?=1?\d\b)({N})\s+{STS}(?=\s*[.]?\s*$)", r". \1 sts dec", "K1, k2tog, k to end. −1 st."),
+    row("-", rf"[(\[]\s*-\s*({N})(?:\s+{STS})?\s*[)\]](?=\s*[.]?\s*$)", r"(\1 sts dec)", "K1, k2tog, k to end (−1 st)."),
     row("-", rf"(^\s*|[.;]\s*)-\s*({_COUNTED}\s*{STS}(?:\s+(?:rem|remain)\w*)?)\s*-?(?=\s*\.?\s*$)", r"\1\2", "- 58 (60, 62) sts remain -"),
     row("->", rf"\s*-+>\s*(?={_COUNTED}\s*{STS}(?:\s+(?:rem|remain)\w*|\s+in\s+(?:all|total))?\s*\.?\s*$)", ". ", "Row 5: K1, k2tog, k to end -> 28 sts."),
     row("total|count", rf"(^\s*|[.;]\s*)(?:total(?:\s+{STS})?(?:\s+count)?|st(?:itch)?(?:es)?\s+count)\s*[:=-]?\s*({_COUNTED})(?:\s*{STS})?(?=\s*[.)]?\s*$)", r"\1\2 sts", "Total sts: 58 (60, 62)."),

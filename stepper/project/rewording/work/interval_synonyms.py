@@ -207,6 +207,7 @@ COUNTED: tuple[Synonym, ...] = (
     row("now rem|left on|still rem", rf"((?:^|[.])\s*{N}\s+{STS})\s+(?:(?:now|still)\s+remain|left\s+on\s+(?:the\s+)?needles?)(?=\s*[.]|\s*$)", r"\1 rem", "Knit 1 round. 40 sts now remain."),
     row("this gives|this leaves|that leaves|that gives", rf"((?:^|[.])\s*)th(?:is|at)\s+(?:gives|leaves|makes)\s+(?:you\s+(?:with\s+)?)?({N}\s+{STS})(?=\s*[.]|\s*$)", r"\1\2", "Knit 1 round. This leaves 40 sts."),
     row("the first time", rf"({N}\s+{STS})(?:\s*\([^()]*\))?\s+the\s+first\s+time(?=\s*[.]|\s*$)", r"\1", "Row 8: Knit. 189 sts the first time."),
-    row("+", rf"[(]\s*\+\s*({N})(?:\s+{STS})?\s*[)](?=\s*[.]?\s*$)", r"(\1 sts inc)", "K1, m1, k to end (+1 st)."),
+    row("+", rf"(?<=[\w)\]*.!])(?:\s*[.!,;:=-]+|\s)\s*\+\s*({N})(?:\s+{STS})?(?=\s*[.]?\s*$)", r". \1 sts inc", "K1, m1, k to end. +1 st."),
+    row("+", rf"[(\[]\s*\+\s*({N})(?:\s+{STS})?\s*[)\]](?=\s*[.]?\s*$)", r"(\1 sts inc)", "K1, m1, k to end (+1 st)."),
 )  # fmt: skip
 """The rows, in the order tried."""
