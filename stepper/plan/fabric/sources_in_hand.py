@@ -22,7 +22,7 @@ from stepper.plan.fabric.named_patterns import comes_on_side, shows_other_face
 from stepper.plan.fabric.stretches import stretch_of
 from stepper.plan.model import flatten
 from stepper.plan.state.halves import half_of
-from stepper.plan.state.held_below import held_in_section
+from stepper.plan.state.held_below import held_in_section, held_in_sections
 from stepper.plan.state.in_hand import Cell
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.phrase import work_phrase
@@ -46,6 +46,7 @@ def supplies_of(needles: Needles) -> RoundSources:
         copied=needles.copied,
         held=needles.held,
         held_by=held_in_section(needles),
+        lots=lambda: held_in_sections(needles),
         half=lambda name: half_of(name, needles),
         tell=needles.warn,
         pair=lambda: _pair(needles),

@@ -57,3 +57,9 @@ def held_in_section(needles: Needles) -> dict[str, int]:
     """Return which line of this section put each part on hold."""
     here = needles.section.name
     return {name: line for name, (section, line) in needles.held_by.items() if section == here}
+
+
+def held_in_sections(needles: Needles) -> dict[str, str]:
+    """Return in which section the stitches on hold were put there, by what they are called."""
+    rows = {name: row_that_held(name, needles) for name in needles.held}
+    return {name: needles.drafts[at].section for name, at in rows.items() if at is not None}

@@ -228,7 +228,7 @@ class Cursor(RowRepeats):
         supplies = self.supplies
         try:
             name, number = held_stitches(
-                element, held, self.size, supplies.section, supplies.copied, supplies.held_by
+                element, held, self.size, supplies.section, supplies.copied, supplies.lots()
             )
         except MisfitError:
             # "76 sts of the front, 46 sts of the right sleeve, 76 sts of the back": both are of the body.

@@ -3,7 +3,7 @@ I/O."""
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterable
+from collections.abc import Container, Iterable, Mapping
 from typing import Final
 
 from stepper.craft.stitches import stitch
@@ -25,6 +25,8 @@ from stepper.records import dataclass
 
 UNNAMED: Final = "holder"
 """What stitches on hold are called for which the page has no name."""
+NO_LOTS: Final[Mapping[str, str]] = {}
+"""Of no stitches it is known in which section they were put on hold."""
 
 
 def is_unnamed(part: str) -> bool:
@@ -65,14 +67,15 @@ def held_stitches(
     size: int,
     section: str = "",
     copied: str = "",
-    own_lots: Container[str] = (),
+    lots: Mapping[str, str] = NO_LOTS,
 ) -> tuple[str, int]:
     """Find the held stitches that a line means: their name and number.
 
     "Sleeve sts" in the section of the left sleeve are those of the left sleeve; where no name is given and
     several parts are on hold, those that the section is called after are meant. In a part `copied` from
-    another, what was on hold for that one is what is on hold for this. Of several without a name, the one
-    that the section itself put on hold (`own_lots`) is meant.
+    another, what was on hold for that one is what is on hold for this. Of several without a name, those are
+    meant that were put on hold in the section of that name, or else in the section itself: `lots` are the
+    sections in which stitches were put on hold, by their names.
 
     Raises:
         MisfitError: there are none by that name, or not so many.
@@ -81,11 +84,14 @@ def held_stitches(
     as_own = bool(copied) and own in held and set(element.name.split()) <= set(copied.lower().split())
     unnamed = {part: number for part, number in held.items() if is_unnamed(part)}
     if not element.name and not as_own and unnamed:
+        own_lots = [part for part in unnamed if lots.get(part) == section]
         name = _unnamed_meant(element, unnamed, size, own_lots, of_sleeve=is_sleeve(section))
     else:
-        name = own if as_own else _meant(element.name, held, section)
+        name = own if as_own else _meant(element.name, held, section, lots)
+    if name not in held:
+        name = _put_by_in(name, unnamed, lots)
     if name not in held and element.number is not None:
-        name = _as_many(name, element.number.of(size), held)
+        name = _as_many(name, element.number.of(size), held, lots)
     if name not in held:
         hint = nearest(name, held) or f"On hold: {one_of(held) or 'nothing'}."
         if not name and held:
@@ -137,16 +143,45 @@ def _unnamed_meant(
     )
 
 
-def _as_many(name: str, number: int, held: dict[str, int]) -> str:
+def _put_by_in(name: str, unnamed: dict[str, int], lots: Mapping[str, str]) -> str:
+    """Return the one lot without a name that was put on hold in the section a name means; else the name.
+
+    "The 9 sts of the right front" wait on the pin of the right front, "the front neck sts" on the one of the
+    front.
+    """
+    words = _section_words(name)
+    found = {part: _section_words(lots.get(part, "")) for part in unnamed}
+    fits = [part for part, of in found.items() if of and words and (words <= of or of <= words)]
+    return fits[0] if len(fits) == 1 else name
+
+
+def _section_words(name: str) -> set[str]:
+    """Return the words of the name of a section or part, one of a pair as both: "left front", "sleeve"."""
+    return {word.strip(",").removesuffix("s") for word in name.lower().split()}
+
+
+_SIDES = {"left", "right"}
+
+
+def _of_other_side(name: str, section: str) -> bool:
+    """Return whether stitches put on hold in a section are of the other side than those of a name."""
+    here, there = _section_words(name) & _SIDES, _section_words(section) & _SIDES
+    return bool(here and there) and here != there
+
+
+def _as_many(name: str, number: int, held: dict[str, int], lots: Mapping[str, str]) -> str:
     """Return the one held part of that many stitches which may be meant by a name that none has; else the
     name.
 
-    It has no name, or one that the line only adds to: "front neck" for the stitches of the front.
+    It has no name, or one that the line only adds to: "front neck" for the stitches of the front. It was not
+    put on hold in a section of the other side.
     """
     words = set(name.split())
     fits = [part for part in held if is_unnamed(part) or set(part.split()) < words or not words]
+    fits = [part for part in fits if not _of_other_side(name, lots.get(part, ""))]
     fits = [part for part in fits if held[part] == number] or fits
-    if len(fits) > 1 and all(is_unnamed(part) and held[part] == number for part in fits):
+    alike = all(is_unnamed(part) and held[part] == number for part in fits)
+    if len(fits) > 1 and alike and len({lots.get(part) for part in fits}) == 1:
         return fits[0]  # both sleeves of a pair, held by one line: the one held first is worked first
     return fits[0] if len(fits) == 1 and held[fits[0]] == number else name
 
@@ -157,7 +192,7 @@ def is_short(name: str, held: Iterable[str]) -> bool:
     return bool(words) and any(words <= set(part.split()) for part in held)
 
 
-def _meant(name: str, held: dict[str, int], section: str) -> str:
+def _meant(name: str, held: dict[str, int], section: str, lots: Mapping[str, str]) -> str:
     """Return the held part that a name means, in the section that is worked; the name itself if none."""
     own, words = section.lower(), set(name.split())
     if own in held and words <= set(own.split()):
@@ -165,8 +200,9 @@ def _meant(name: str, held: dict[str, int], section: str) -> str:
     if name in held:
         return name
     fits = [part for part in held if words <= set(part.split())] or _of_a_pair(name, held)
-    if not fits and len(held) == 1 and is_unnamed(next(iter(held))):
-        return next(iter(held))  # the page gave them no name when it put them aside, and there are no others
+    only = next(iter(held)) if len(held) == 1 else ""
+    if not fits and is_unnamed(only) and not _of_other_side(name, lots.get(only, "")):
+        return only  # the page gave them no name when it put them aside, and there are no others
     if len(fits) > 1:
         owned = [part for part in fits if set(part.split()) <= set(own.split())]
         called = {word.removesuffix("s") for word in own.split()}

@@ -75,13 +75,28 @@ def test_held_stitches_under_the_heading_of_a_pair_are_those_of_the_first() -> N
         assert 'Say which, as "held sleeve sts".' in caught.value.hint
 
 
+def test_stitches_on_a_pin_are_those_of_the_part_that_put_them_there() -> None:
+    """ "Knit across 9 sts from right front" of a band: its left front is printed first, and its pin has no name either."""
+    pins, lots = {"holder": 9, "second holder": 9}, {"holder": "left front", "second holder": "right front, neck"}
+    for number in (None, times(9)):
+        assert held_stitches(Across("right front", HERE, number), pins, 0, "neckband", "", lots) == ("second holder", 9)
+        assert held_stitches(Across("left front neck", HERE, number), pins, 0, "neckband", "", lots) == ("holder", 9)
+        for name in ("front", "sleeve"):
+            with pytest.raises(MisfitError, match="nothing is on hold for"):
+                held_stitches(Across(name, HERE, number), pins, 0, "neckband", "", lots)
+        with pytest.raises(MisfitError, match='nothing is on hold for "right front"'):
+            held_stitches(Across("right front", HERE, number), {"holder": 9}, 0, "neckband", "", lots)
+    both = {"holder": "body", "second holder": "body"}
+    assert held_stitches(Across("sleeve", HERE, times(9)), pins, 0, "sleeves", "", both) == ("holder", 9)
+
+
 def test_held_stitches_are_those_that_the_section_itself_put_on_hold() -> None:
     """The neck of the back waits as well, and is not what the front goes on with; by number either may be meant."""
     held = {"holder": 38, "second holder": 51}
-    assert held_stitches(Across("", HERE), held, 0, "front", "", {"second holder"}) == ("second holder", 51)
-    assert held_stitches(Across("", HERE, number=times(38)), held, 0, "front", "", {"second holder"}) == ("holder", 38)
+    assert held_stitches(Across("", HERE), held, 0, "front", "", {"second holder": "front"}) == ("second holder", 51)
+    assert held_stitches(Across("", HERE, number=times(38)), held, 0, "front", "", {"second holder": "front"}) == ("holder", 38)
     with pytest.raises(MisfitError, match="38 and 51 stitches are on hold without a name"):
-        held_stitches(Across("", HERE), held, 0, "front", "", {"holder", "second holder"})
+        held_stitches(Across("", HERE), held, 0, "front", "", {"holder": "front", "second holder": "front"})
 
 
 def test_stitches_put_aside_without_a_name_may_be_given_one_later() -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.plan.model import Run
-from stepper.plan.state.held_below import held_in_section, row_that_held
+from stepper.plan.state.held_below import held_in_sections, row_that_held
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import MisfitError, held_stitches, is_short
 from stepper.project.instructions import Return
@@ -27,7 +27,7 @@ def take_back(instruction: Return, needles: Needles) -> None:
             needles.size,
             needles.section.name,
             needles.copied,
-            held_in_section(needles),
+            held_in_sections(needles),
         )
     except MisfitError as misfit:
         needles.miss(misfit.place, misfit.message, misfit.hint, anywhere=True)

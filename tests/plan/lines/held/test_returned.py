@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.plan.model import Plan, flatten
+from tests.plan.lines.again.test_another_part import knit, refused
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
@@ -255,3 +256,14 @@ def test_both_sleeves_held_without_a_name_come_back_one_after_the_other() -> Non
 def test_two_lots_alike_are_not_guessed_in_a_part_of_another_name() -> None:
     """A front may be sewn to either."""
     assert "18 and 18 stitches are on hold without a name" in faults(below("front", "Put the 18 held sts back on the needles."))
+
+
+def test_a_band_takes_each_front_from_the_pin_on_which_that_front_waits() -> None:
+    """The left front is printed first and the band begins at the right one: neither pin has a name."""
+    front = "CO 20 sts. Work flat.\nKnit 1 row.\nNext row: K5 and slip these 5 sts onto a safety pin, k to end.\nBind off."
+    fronts = [line for side in ("left", "right") for line in (f"== {side} front", *front.split("\n"))]
+    ask = "With RS facing, knit across 5 sts from right front, pick up and knit 9 sts"
+    band = knit(*fronts, "== band", f"{ask}, knit across 5 sts of left front. 19 sts.").rounds[-1]
+    pins = {run.yarn: number for number, run in enumerate(run for run in band.runs if run.stitch == "return")}
+    assert pins == {"second holder": 0, "holder": 1}
+    assert 'nothing is on hold for "right front"' in refused(*fronts[:5], "== band", f"{ask}. 14 sts.")
