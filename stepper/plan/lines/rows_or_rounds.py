@@ -44,6 +44,13 @@ _RIGHT_NEXT = regex(r"^[^:]*\(?\b(?:RS|right\s+side)\b\)?[^:]*:", re.I)
 
 _RESUMES = regex(r"\b(?:resume|return|go\s+back)\b[^.;]*\bin\s+(?:the\s+)?(?:rounds?|rnds?)\b", re.I)
 """Words by which a round goes on behind a row that was turned."""
+_STRAIGHT = regex(
+    r"\b(?:straight|single[-\s]pointed)\s+(?:needles?|ndls?)\b|\bpair\s+of\s+"
+    r"(?!(?:[^\s.;,]+\s+){0,4}?(?:circulars?|circ|dpns?|double[-\s]pointed|sock)\b)"
+    r"(?:[^\s;,]+\s+){0,4}?(?:needles|ndls)\b",
+    re.I,
+)
+"""Needles on which nothing can be worked in the round (common practice)."""
 
 
 def settle_rows(line: Line, section: Section, needles: Needles) -> None:
@@ -78,6 +85,7 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     picked = "pu" in drafts[-1].codes
     here, _ = _words(_FACING.sub("", line.text) if rounds_follow or picked else line.text)
     here = here or (says_neither(line) and not rounds_follow)
+    here = here or _STRAIGHT.search(_begun(section, needles)) is not None
     if not here and not any(rows or rounds for rows, rounds in follow) and picked:
         here = _lies_open(section, needles)
     if here or (not rounds_follow and any(rows for rows, _ in follow)):
@@ -89,11 +97,15 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
         needles.warn(line.place, f'{told}: rounds are taken. Write "Work flat" where the work is turned.')
 
 
+def _begun(section: Section, needles: Needles) -> str:
+    """Return the line that put the stitches on the needles; empty if it is of another section."""
+    begun = needles.drafts[-1].line
+    return next((other.text for other in section.lines if other.place.line == begun), "")
+
+
 def _lies_open(section: Section, needles: Needles) -> bool:
     """Return whether stitches picked up lie along an edge that has two ends; what is in doubt is told."""
-    begun = needles.drafts[-1]
-    text = next((other.text for other in section.lines if other.place.line == begun.line), "")
-    words = f"{section.name} {text}"
+    words = f"{section.name} {_begun(section, needles)}"
     if _BAND.search(words):
         return True
     ring = _RING.search(words) is not None

@@ -63,6 +63,24 @@ def test_a_head_of_one_letter_is_a_row_or_a_round_as_the_work_goes(work: str, *,
     assert plan.warnings == ()
 
 
+@each_row(
+    "begin, flat",
+    [
+        ("Using the pair of needles cast on 20 sts.", True),
+        ("With a pair of 4 mm needles, cast on 20 sts.", True),
+        ("Using straight needles, cast on 20 sts.", True),
+        ("With a pair of circular needles, cast on 20 sts.", False),
+        ("Cast on 20 sts.", False),
+    ],
+)
+def test_on_a_pair_of_needles_rows_are_worked(begin: str, *, flat: bool) -> None:
+    """Neither line says "row", and a sentence beside them tells of the same in rounds on four needles."""
+    besides = "Note: They may be worked in rounds on four needles instead."
+    rounds = plan_of(project(f"{begin}\nWork in stocking stitch for 1 cm.\nBind off.\n{besides}")).rounds
+    assert [round_.instruction for round_ in rounds[1:3]] == ["knit", "purl" if flat else "knit"]
+    assert all(round_.flat is flat for round_ in rounds)
+
+
 def test_a_head_of_one_letter_is_a_row_where_the_round_was_opened() -> None:
     """A heel whose other stitches went on hold was worked around, and its flap became a tube."""
     work = "Cast on 40 sts. Join in the round.\nKnit 2 rounds.\nK20, place next 20 sts on hold for the instep.\nR1: Sl 1, purl to end.\nR2: Sl 1, knit to end."
