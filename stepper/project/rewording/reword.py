@@ -45,9 +45,9 @@ from stepper.project.rewording.told.foot_rounds import write_foot_rounds
 from stepper.project.rewording.told.moving import write_moves
 from stepper.project.rewording.told.needle_layouts import write_needle_layouts
 from stepper.project.rewording.told.round_begins import write_round_begins
-from stepper.project.rewording.told.rows import write_rows
 from stepper.project.rewording.told.sentences import write_told
 from stepper.project.rewording.told.shaped_rows import write_shaped_rows
+from stepper.project.rewording.told.tail_counts import write_counted_rows, write_tail_counts
 from stepper.project.rewording.told.turn_goals import write_turn_goals
 from stepper.project.rewording.told.waste_yarn import write_waste_yarn
 from stepper.project.rewording.voice.events import write_events
@@ -134,13 +134,14 @@ _STAGES: Final = (
     write_turn_goals,
     write_waste_yarn,
     write_foot_rounds,
-    write_rows,
+    write_counted_rows,
     write_moves,
     write_edge_lists,
     write_edge_steps,
     write_shaped_rows,
     write_join_lists,
     write_told,
+    write_tail_counts,
 )
 """What a line goes through that nothing else reads, in this order: each knows one kind of work."""
 

@@ -33,8 +33,8 @@ _E: Final = r"(?=\s*[.;:]|\s*$)"
 
 DIVISIONS: tuple[Synonym, ...] = (
     # --- for which part stitches are ---
-    row("for ", rf"(\b{_VERB}\s*{N}(?:\s+{STS})?(?:{_IN_PATT})?)\s+(?P<said>for\s+{_PART})(?=\s*[,.;(]|\s*$|\s+and\b)", r"\1", "Next row: Work 40 sts in pattern for the right front, BO 8 sts, work to end.", spelt_out=True),
-    row("for ", rf"(\b{_VERB}(?:{_IN_PATT})?\s+to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?)\s+(?P<said>for\s+{_PART})(?=\s*[.;(]|\s*$)", r"\1", "Next row: K20, pm, k to end for the left front.", spelt_out=True),
+    row("for ", rf"(\b{_VERB}\s*{N}(?:\s+{STS})?(?:{_IN_PATT})?)\s+(?P<said>for\s+{_PART})(?=\s*[,.;(]|\s*$|\s+and\b)", r"\1", "Next row: Work 40 sts in pattern for the right front, BO 8 sts, work until there are 84 sts on RH needle after the bind-off for the back, BO 8 sts, work to end.", spelt_out=True),
+    row("for ", rf"(\b{_VERB}(?:{_IN_PATT})?\s+to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?)\s+(?P<said>for\s+{_PART})(?=\s*[.;(]|\s*$)", r"\1", "Next rnd: K36, hold 40 sts for sleeve, CO 8 sts, k to end for the other half of the back.", spelt_out=True),
     said_row_behind("(", rf"(\b{_VERB}(?:{_IN_PATT})?\s+to\s+(?:the\s+)?end)\s*\(\s*=?\s*(?P<said>{_PART})\s*\)", "Next row: K20, pm, k to end (other half of the back)."),
     row("work", rf"((?:[:,]\s+|\band\s+))work\s+({N})\s+{STS}(?=\s*(?:,|\.?\s*$))", r"\1work \2 sts in pattern", "Next row: Work 24 sts for the left front, hold 40 sts, cast on 8 sts, work 48 sts."),
     # --- going on with one part ---

@@ -24,6 +24,9 @@ _ROW_HEAD = r"((?:^|[.])\s*(?:[a-z]+\s+|(?:\d{1,3}(?:st|nd|rd|th)\s*(?:,|&|and\b
 _ROWS_HEAD = r"(?:^|[.])\s*[^:.()]*\brows\b[^:.()]*(?:\((?:rs|ws)\))?\s*:\s*"
 """The same of several rows."""
 _ENDS = r"(?:at\s+)?(?:each|both|either)\s+(?:ends?|sides?)(?:\s+of\s+(?:(?:the|this|each)\s+)?row)?"
+_SHAPED_HEAD = rf"(?:(?:{_ORDINAL}|last|final)\s+)?(?:inc|dec)(?:rease)?\.?(?:\s+(?:row|rnd|round))?(?:\s+\d{{1,2}})?"
+"""The name of a row that shapes, as one of several: "Increase round 1", "First decrease"."""
+_ROW_BEGINS = r"(?:[*(\[]|[kp]\s?\d|(?:knit|purl|k|p)\b)"
 _ROW_DONE = rf"(?=\s*[,.]?\s*(?:$|[(]?\s*{N}\s+{STS}|taking\b|working\b))"
 
 SPLIT_HEADS: tuple[Synonym, ...] = (
@@ -64,6 +67,10 @@ PAGE_ROWS: tuple[Synonym, ...] = (
 """The rows, in the order tried."""
 
 HEADS: tuple[Synonym, ...] = (
+    row("all the", r"^(\s*(?:row|rnd|round)s?\s+\d{1,3}[^:]*?\ball)\s+the\s+(?=(?:other|odd|even|rs|ws)\b[^:]*:)", r"\1 ", "Round 2 and all the even rounds: Knit."),
+    row("inc|dec", rf"^(\s*{_SHAPED_HEAD})\s*\.\s+(?={_ROW_BEGINS})", r"\1: ", "First decrease. (K8, k2tog) all round."),
+    row("inc|dec", rf"^(\s*{_SHAPED_HEAD})\s*,\s*(?:in|with|using)\s+((?-i:MC|CC\d?|C\d|[A-H]))\s*[.:]\s+(?={_ROW_BEGINS})", r"\1: With \2, ", "Increase round 3, in MC. *K10, m1; rep from * to end."),
+    row("with|using|in", rf"^(\s*(?:with|using|in)\s+(?-i:MC|CC\d?|C\d|[A-H]))\s*:\s+(?={_ROW_BEGINS})", r"\1, ", "With MC: Knit 1 round, purl 1 round."),
     row("row|rnd|round", r"^(\s*(?:row|rnd|round)\s+\d{1,3})\s*[);=]\s*(?=[a-z*(\[])", r"\1: ", "Row 1) Knit"),
     row("r", r"^\s*(?-i:R|Rw|Rw\.)\s?(\d{1,3})\s*[.)-]?\s+(?=[kpKP]\s?\d|knit|purl|sl\b|\*)", r"Row \1: ", "R1 k2, p2, k to end"),
     row("row|rnd|round", rf"^(\s*{_ORDINAL}\s+(?:row|rnd|round))\s*\.?\s*-+\s*(?=[a-z*(\[])", r"\1: ", "First row - Knit 4, purl to end."),

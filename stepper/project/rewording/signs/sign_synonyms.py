@@ -9,7 +9,7 @@ from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
 _STITCH = rf"(?:[kp]\s?\d+|{stitch_words()})(?![\w&/-])"
 _RIB = r"(?:k\s?\d+(?:\s?tbl)?\s*,?\s*p\s?\d+|p\s?\d+\s*,?\s*k\s?\d+(?:\s?tbl)?)"
 """Two kinds of stitches, each with its number, are what is repeated: a border in front of them would be a third."""
-_HEADED = rf"^\s*(?:[a-z][a-z-]*\s+){{0,3}}{ROUND}[^:.]*:"
+_HEADED = rf"^\s*(?:[a-z][a-z-]*\s+){{0,3}}(?:{ROUND}|(?:inc|dec)(?:rease)?\b)[^:.]*:"
 """The head of a row: behind its stitches a bare number can only be their count, which is compared."""
 _ONE_UNIT = r'\d[\d\s./¼½¾⅛⅜⅝⅞]*(?:cm|mm|inch(?:es)?|in|")'
 _TODAY = r"(?:^\s*|(?<=[.:;])\s*)"
@@ -39,8 +39,8 @@ SIGNS: tuple[Synonym, ...] = (
     row("ridges", r"\s*\(\s*(?P<said>\d+\s+(?:garter\s+)?ridges(?:\s+of\s+garter(?:\s+st(?:itch)?)?)?)\s*\)", "", "Knit 8 rows (4 ridges of garter stitch)."),
     row("(place", r"(?<=[,;*])\s*\(\s*place\s+marker\s*\)\s*(?=[,;])", " pm", "K3, (place marker), k5, (place marker), k to end."),
     row("place", r"\s*\(\s*place\s+(?:(?:second|another|next|first)\s+)?(?:stitch\s+)?markers?\s*\)\s*,?", ", pm,", "Row 1: k11 (place stitch marker) p12, k12."),
-    row("ro|rnd", rf"({_HEADED}.*(?:[.]|\s-)\s*)({N})(?=\s*[.]?\s*$)", r"\1\2 sts", "Round 3: [K11, k2tog] to end. 108."),
-    row("ro|rnd", rf"({_HEADED}.*(?:\b(?:end|around|round|across)|[.])\s*)\(\s*({N})\s*\)(?=\s*[.]?\s*$)", r"\1(\2 sts)", "Rnd 8: K2tog around (36)."),
+    row("ro|rnd|inc|dec", rf"({_HEADED}.*(?:[.]|\s-)\s*)({N})(?=\s*[.]?\s*$)", r"\1\2 sts", "Round 3: [K11, k2tog] to end. 108."),
+    row("ro|rnd|inc|dec", rf"({_HEADED}.*(?:\b(?:end|around|round|across)|[.])\s*)\(\s*({N})\s*\)(?=\s*[.]?\s*$)", r"\1(\2 sts)", "Rnd 8: K2tog around (36)."),
     row("manner", r"\b(work)\s+(?:in\s+(?:the\s+)?)?same\s+manner\s+as\s+(?=(?:the\s+)?(?:back|front|left|right|first|other|sleeve))", r"\1 as for ", "Work in same manner as back until piece measures 9 cm."),
     # --- short forms and asides: "inc'ing", "from CO", "for buttonhole" ---
     row("ing", r"\b(inc|dec)'ing\b", r"\1reasing", "Knit 1 rnd, inc'ing 8 sts evenly around."),

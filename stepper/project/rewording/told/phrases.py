@@ -65,11 +65,11 @@ SHAPING: Final[Kinds] = tuple(
         # --- how often: with the times before, or on top ---
         (
             "all",
-            rf"until\s+{_HAS_DONE}\s+(?:{_WHAT_DONE}\s+)?(?:(?:a\s+total\s+of|in\s+(?:all|total))\s+)?(?P<n>{N})\s+times?(?:\s+{ALL})?",
+            rf"(?:until|till)\s+{_HAS_DONE}\s+(?:{_WHAT_DONE}\s+)?(?:(?:a\s+total\s+of|in\s+(?:all|total))\s+)?(?P<n>{N})\s+(?:times?|of\s+(?:them|these|those))\b(?:\s+{ALL})?",
         ),
         (
             "all",
-            rf"(?:until\s+(?:{_HAS_DONE}|there\s+are)\s+|for\s+)?(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:{_KIND}\s+)?(?:inc|dec)(?:rease)?(?:s|\s+{ROUND})(?:\s+(?:have\s+been|are|were)\s+{DONE})?(?:\s+{ALL})?(?<=\w)(?=\s*[.,;:=(]|\s+[-=]|\s*$)",
+            rf"(?:(?:until|till)\s+(?:{_HAS_DONE}|there\s+are)\s+|for\s+)?(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:{_KIND}\s+)?(?:inc|dec)(?:rease)?(?:s|\s+{ROUND})(?:\s+(?:have\s+been|are|were)\s+{DONE})?(?:\s+{ALL})?(?<=\w)(?=\s*[.,;:=(]|\s+[-=]|\s*$)",
         ),
         ("all", TIMES_IN_ALL),
         ("all", rf"(?:for\s+)?(?:a\s+total\s+of|{ALL})\s+(?P<n>{N})\b(?!\s+(?:{STS}|{ROUND}))"),
@@ -79,7 +79,7 @@ SHAPING: Final[Kinds] = tuple(
         # --- how long ---
         (
             "until",
-            rf"(?:until|till|up\s+to|down\s+to|to)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|just|again|a\s+total\s+of|the\s+(?:shawl|work|piece)\s+has|(?P<gusset>the\s+(?:gusset|thumb)\s+has))\s+)*(?P<n>{N})\s+{STS}"
+            rf"(?:until|till|up\s+to|down\s+to|to)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|just|again|a\s+total\s+of|the\s+(?:shawl|work|piece)\s+has|(?P<gusset>the\s+(?:gusset|thumb)\s+has))\s+)*(?P<n>{N})(?:\s+{STS}|(?=\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left)\b))"
             rf"(?:\s+(?:(?P<between>(?:in\s+)?between\s+(?:them\b|(?:the\s+)?(?:two\s+)?{_MARKERS}))|rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|{ALL}))*",
         ),
         # --- on which rows ---
@@ -151,7 +151,7 @@ SHAPING: Final[Kinds] = tuple(
         ),
         (
             "again",
-            r"(?:this|that|it|the\s+(?:last|above)|the\s+same)(?:\s+(?P<row>row|rnd|round))?(?:\s+again)?(?=\s|[.,;]|$)(?!\s+(?:\d|end|other|side|manner|way|fashion))",
+            r"(?:this|that|it|another(?:\s+one)?|one\s+more|the\s+(?:last|above)|the\s+same)(?:\s+(?P<row>row|rnd|round))?(?:\s+again)?(?=\s|[.,;]|$)(?!\s+(?:\d|end|other|side|manner|way|fashion))",
         ),
         ("change", rf"(?:to\s+)?{_CHANGE}(?:\s+(?P<n>{N})(?:\s*{STS}\.?|(?=\s+(?:at\s+)?(?:each|both|either)\s+(?:ends?|sides?)\b)))?"),
         # --- and the verbs ---
@@ -160,7 +160,7 @@ SHAPING: Final[Kinds] = tuple(
             r"(?:cont(?:inu(?:e|ing))?\.?|keep(?:\s+on)?|go(?:ing)?\s+on|carry(?:ing)?\s+on|proceed)(?:\s+(?:to|with))?(?:\s+(?:work|mak|do|repeat)(?:e|ing)?)?\b",
         ),
         ("only", r"only\b"),
-        ("rep", r"(?:rep(?:eat)?(?:ing|ed)?\b\.?|(?:do|work)(?=\s+(?:this|that|it|the\s+same)\b))"),
+        ("rep", r"(?:rep(?:eat)?(?:ing|ed)?\b\.?|(?:do|work|make)(?=\s+(?:this|that|it|another(?!\s+(?:inc|dec|\d))|one\s+more(?!\s+(?:inc|dec))|the\s+same)\b))"),
         ("work", r"(?:work(?:ing)?|do|make|knit)\b"),
         ("are", rf"(?:is|are|happens?|falls?|comes?|occurs?)(?:\s+(?:then\s+)?{DONE})?\b"),
         ("adverb", rf"{_ADVERB}\b"),
@@ -168,8 +168,8 @@ SHAPING: Final[Kinds] = tuple(
 )
 """The kinds of phrases about shaping over many rows."""
 _COUNT: Final = regex(
-    rf"\s*(?:[:=,;(\[-]|-+)*\s*(?:(?:and\s+)?(?:you(?:\s+now|'ll|\s+will)?(?:\s+then)?\s+have|you(?:'ve|\s+have)(?:\s+now)?\s+got|there\s+(?:are|will\s+be)(?:\s+now)?|which\s+(?:leaves|gives)(?:\s+you)?)\s+|and\s+|or\s+|=\s*)?"
-    rf"(?P<n>{N})\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|{ALL}))*\s*[)\]]?(?=\s*[.;]|\s*$)",
+    rf"\s*(?:[:=,;(\[-]|-+)*\s*(?:(?:and\s+)?(?P<lead>you(?:\s+now|'ll|\s+will)?(?:\s+then)?\s+have|you(?:'ve|\s+have)(?:\s+now)?\s+got|there\s+(?:are|will\s+be)(?:\s+now)?|(?:you(?:'re|\s+are)|are)\s+(?:(?:now|back|down|up)\s+)*(?:to|at|with)|(?:which|this|that)\s+(?:leaves|gives|makes|brings\s+you\s+to)(?:\s+you(?:\s+with)?)?|leaving(?:\s+you)?(?:\s+with)?|giving)\s+|and\s+|or\s+|=\s*)?"
+    rf"(?P<n>{N})(?:\s+{STS}|(?=\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left)\b)|(?(lead)(?=\s*[.;)]|\s*$)|(?!)))(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|{ALL}))*\s*[)\]]?(?=\s*[.;]|\s*$|\s*,?\s+(?:and\s+)?then\b)",
     re.IGNORECASE,
 )
 _GLUE: Final = regex(
@@ -184,10 +184,11 @@ _GOES_ON: Final = regex(
 """A full stop behind which the same shaping is told on: "every other round. Carry on like that until ..."."""
 ORDERED_NEXT: Final = regex(
     r"\s*[,;]?\s*(?:and\s+(?:then\s+)?|then\s+)(?=(?:(?:place|put|slip|leave|transfer)\s+(?:(?:all|these|the|rem(?:aining)?|last)\s+)*(?:\d[\d\s,()]*)?(?:sts|stitches)\b"
-    r"|(?:break|cut)\s+(?:off\s+)?(?:the\s+)?yarn|(?:bind|cast)\s+off\s*(?:(?:all|loosely|rem(?:aining)?|in)\b|[.;]|$)))",
+    r"|(?:break|cut)\s+(?:off\s+)?(?:the\s+)?yarn|(?:bind|cast)\s+off\s*(?:(?:all|loosely|rem(?:aining)?|in)\b|[.;]|$)))"
+    r"|\s*[,;]?\s*(?:and\s+)?then\s+(?=(?:knit|purl|work|rib|rep(?:eat)?|cont(?:inue)?|change|dec(?:rease)?|inc(?:rease)?)\b|[kp]\s?\d|[kp]\s)",
     re.IGNORECASE,
 )
-"""What joins an order for all stitches to a sentence that ends before it: "... 4 times more and cast off"."""
+"""What joins an order for all stitches, or behind "then" any, to a sentence that ends before it."""
 _APART: Final = regex(r"\s*\([^()]*\)\s*(?:[.!]|$)")
 """A bracket behind a sentence, which stays as it is printed: what reads it is looked for afterwards."""
 _MOST: Final = 24

@@ -12,7 +12,8 @@ import re
 from collections.abc import Sequence
 from typing import Final
 
-from stepper.project.rewording.synonym import ROUND, STS, N
+from stepper.craft.stitch_patterns import RIB
+from stepper.project.rewording.synonym import LONG, ROUND, STS, N
 from stepper.project.rewording.told.phrases import (
     ALL,
     BETWEEN_MARKERS,
@@ -29,6 +30,9 @@ from stepper.regex import regex
 
 _ROW: Final = rf"(?:short[-\s]?)?{ROUND}"
 _DOING: Final = r"(?:repeat(?:ing)?|working|doing|knitting)"
+_WHILE: Final = r"(?:\s+(?:only|alternately|in\s+turn|throughout|over\s+and\s+over(?:\s+again)?|again\s+and\s+again))?"
+_TH: Final = r"(?:st|nd|rd|th)"
+_CHANGES: Final = rf"{N}\s+(?:inc|dec)(?:rease)?(?:s|\s+{_ROW})(?:\s+(?:have\s+been\s+)?{DONE})?(?:\s+{ALL})?"
 
 HOW_OFTEN: Final = (
     (
@@ -59,26 +63,32 @@ REPEATS: Final[Kinds] = tuple(
         ),
         (
             "verb",
-            rf"(?:(?:keep(?:\s+on)?|cont(?:inue)?\.?|go\s+on|carry\s+on)\s+(?:to\s+|with\s+)?(?:{_DOING})?|rep(?:eat)?\b\.?|work|do|alternate|knit)(?:\s+(?:just|only))?(?=\s)",
+            rf"(?:(?:keep(?:\s+(?:on|going))?|cont(?:inue)?\.?|go\s+on|carry\s+on|proceed)(?:\s+(?:to|with|in(?=\s+(?:the\s+last|these|those))))?(?:\s+{_DOING}\b)?|rep(?:eat)?\b\.?|work|do|alternate|knit)(?:\s+(?:just|only))?(?=\s)",
         ),
         (
             "span",
-            rf"(?:only\s+|just\s+)?(?:the\s+)?(?P<row>{_ROW})\s+(?P<n>\d+)(?!\s*[(\[]\s*\d)(?:\s*(?:-|and|&|to|through)\s*(?P<to>\d+))?(?:\s+(?:only|alternately|in\s+turn|over\s+and\s+over(?:\s+again)?|again\s+and\s+again))?(?!\s*[:(])",
+            rf"(?:only\s+|just\s+)?(?:the\s+)?(?P<row>{_ROW})\s+(?P<n>\d+)(?!\s*[(\[]\s*\d)(?:\s*(?:-|and|&|to|through)\s*(?P<to>\d+))?{_WHILE}(?!\s*[:(])",
         ),
         (
-            "last",
-            rf"(?:only\s+|just\s+)?(?:these|those|the\s+last|last|the\s+previous|the\s+above)\s+(?:(?P<n>{N})\s+)?(?P<row>{_ROW})",
+            "span",
+            rf"(?:only\s+|just\s+)?(?:from\s+)?(?:the\s+)?(?P<n>\d+){_TH}(?:\s+(?={_ROW}\s+(?:-|to|through)\s))?(?:(?:{_ROW}\s+)?(?:\s*-\s*|\s+(?:and|to|through)\s+)(?:the\s+)?(?P<to>\d+){_TH})?\s+(?P<row>{_ROW}){_WHILE}(?!\s*[:(])",
         ),
-        ("both", rf"(?:both|the\s+two)\s+(?P<row>{_ROW})(?:\s+(?:alternately|in\s+turn))?"),
+        ("pair", rf"(?:these|those|this|that|the)\s+(?:(?:last|previous|same)\s+)?pair(?:\s+of\s+(?P<row>{_ROW}))?"),
+        (
+            "last",
+            rf"(?:only\s+|just\s+)?(?:these|those|the\s+last|last|the\s+previous|the\s+above)\s+(?:(?P<n>{N})\s+)?(?P<row>{_ROW}){_WHILE}",
+        ),
+        ("both", rf"(?:both|the\s+two)\s+(?:of\s+(?:these|those|the)\s+)?(?P<row>{_ROW}){_WHILE}"),
+        ("them", r"(?:them|these|those)(?=\s+(?:\d|[a-z]+\s+(?:more\s+)?times|twice|once|again|until|till|for\b)|\s*,\s*until)"),
         ("this", rf"(?:this|that)\s+(?:(?!inc|dec)[a-z]+\s+)?(?P<row>{_ROW})"),
         (
             "named",
-            r"(?:the\s+)?(?P<name>(?!inc|dec|last|this|that|these|those|next|every|each|same|other|first|second|short|more|all|of)[a-z]+\s+(?:round|rnd|row))\b(?!\s+\d+\b(?!\s*[(\[]|\s+(?:more|times|further)))",
+            r"(?:the\s+)?(?P<name>(?!last|this|that|these|those|next|every|each|same|other|first|second|short|more|all|of)[a-z]+\s+(?:round|rnd|row))\b(?!\s+\d+\b(?!\s*[(\[]|\s+(?:more|times|further)))",
         ),
         # --- how often ---
         (
             "shaped",
-            rf"until\s+you(?:'ve|\s+have)\s+{DONE}\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:inc|dec)(?:rease)?\s+{_ROW}(?:\s+{ALL})?",
+            rf"(?:until|till)\s+(?:you(?:'ve|\s+have)\s+{DONE}\s+)?(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:inc|dec)(?:rease)?(?:s\b|\s+{_ROW})(?:\s+(?:have\s+been\s+)?{DONE})?(?:\s+{ALL})?(?P<since>\s+since\s+(?:joining|dividing|the\s+(?:cast[-\s]on|join|division|separation)))?",
         ),
         ("each", SECTIONED),
         ("each", BETWEEN_MARKERS),
@@ -99,8 +109,17 @@ REPEATS: Final[Kinds] = tuple(
         ),
         (
             "until",
-            rf"(?:until|till)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again|the\s+(?:shawl|work|piece)\s+has)\s+)*(?P<n>{N})\s+{STS}"
+            rf"(?:until|till)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again|a\s+total\s+of|the\s+(?:shawl|work|piece)\s+has)\s+)*(?P<n>{N})(?:\s+{STS}|(?=\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left)\b))"
             rf"(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|once\s+more|{ALL}))*",
+        ),
+        (
+            "measured",
+            rf"(?:until|till)\s+(?P<far>(?!all\b|you\b)(?:[a-z][a-z'-]*\s+){{1,5}}(?:measures?|is|are|reach(?:es)?)\s+[^.;:()]*?{LONG}(?:(?![^.;:]*\b(?:until|then|inc|dec|increas|decreas))[^.;:()]*)?)(?=\s*[.;]|\s*$)",
+        ),
+        ("long", rf"for\s+(?P<long>{LONG})"),
+        (
+            "purpose",
+            rf"for\s+(?:the\s+)?(?:{RIB}|(?:(?!next|last|first|each|every)[a-z0-9][a-z0-9'-]*\s+){{0,3}}?(?:rib(?:bing)?|patt?(?:ern)?|st(?:itch)?|lace|border|cuff|welt|brim|hem)\b\.?)(?=\s+(?:until|till|for|\d|[a-z]+\s+(?:more\s+)?times|twice|once)\b|\s*,)",
         ),
         (
             "ending",
@@ -108,7 +127,7 @@ REPEATS: Final[Kinds] = tuple(
         ),
         (
             "done",
-            rf"\(?\s*you(?:'ll|\s+will)\s+(?:then\s+)?have\s+{DONE}\s+{N}\s+(?:inc|dec)(?:rease)?(?:s|\s+{_ROW})(?:\s+{ALL})?\s*\)?",
+            rf"[(:=-]*\s*(?:(?:you(?:'ll|\s+will)\s+(?:then\s+)?have\s+{DONE}|(?:which|that)(?:\s+(?:is|means|makes|gives|comes\s+to)|'s)|that\s+is|i\.e\.|for)\s+)?(?:a\s+total\s+of\s+)?{_CHANGES}\s*\)?(?=\s*[.,;]|\s*$)",
         ),
         ("or", r"or\s+until\s+[^.;:()]*?(?:is|are|measures?|reach(?:es)?)\s+[^.;:()]*?(?=\s*[.;(]|\s*$)"),
         (
@@ -129,24 +148,55 @@ def write_repeat(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tupl
     Returns:
         The words in their order, each with its place, and what is only said; None if they are not read.
     """
+    pieces: list[Piece] = []
+    said: list[str] = []
+    verb: ToldPhrase | None = None
+    for clause in _clauses(phrases):
+        verb = next((phrase for phrase in clause if phrase.kind == "verb"), verb)
+        written = _write_clause(clause, verb)
+        if written is None:
+            return None
+        (words, at), *others = written[0]
+        pieces += [(". ", at), (words[:1].upper() + words[1:], at), *others] if pieces else written[0]
+        said += written[1]
+    return tuple(pieces), tuple(said)
+
+
+_WHAT: Final = ("span", "last", "both", "pair", "them", "this", "named")
+_ENDS: Final = ("all", "more", "once", "times", "every", "worked", "until", "used", "shaped", "measured", "long")
+
+
+def _clauses(phrases: Sequence[ToldPhrase]) -> list[list[ToldPhrase]]:
+    """Return the phrases of each order of a sentence: "rows 1-2 until 48 sts rem, then row 1 only until 40"."""
+    clauses: list[list[ToldPhrase]] = [[]]
+    for phrase in phrases:
+        kinds = {told.kind for told in clauses[-1]}
+        if phrase.kind in ("verb", *_WHAT) and kinds & {*_WHAT} and kinds & {*_ENDS}:
+            clauses.append([])
+        clauses[-1].append(phrase)
+    return clauses
+
+
+def _write_clause(
+    phrases: Sequence[ToldPhrase], verb: ToldPhrase | None
+) -> tuple[tuple[Piece, ...], tuple[str, ...]] | None:
+    """Write one order of a sentence, whose verb may be that of the one before."""
     by_kind: dict[str, ToldPhrase] = {}
     for phrase in phrases:
         if phrase.kind in by_kind:
             return None
         by_kind[phrase.kind] = phrase
-    what = [by_kind[kind] for kind in ("span", "last", "both", "this", "named") if kind in by_kind]
-    ends = [
-        by_kind[kind]
-        for kind in ("all", "more", "once", "times", "every", "worked", "until", "used", "shaped")
-        if kind in by_kind
-    ]
-    verb = by_kind.get("verb")
+    what = [by_kind[kind] for kind in _WHAT if kind in by_kind]
+    ends = [by_kind[kind] for kind in _ENDS if kind in by_kind]
     each = by_kind.get("every")
     if each is not None and len(ends) == 2 and _each_row(each) and len(what) == 1 and not what[0].get("to"):
         ends.remove(each)  # a row worked on every row has no other between
     if verb is None or len(what) != 1 or len(ends) != 1:
         return None
     (rows,), (end,) = what, ends
+    by_kind["verb"] = verb
+    if rows.get("name")[:3].lower() in ("inc", "dec") and end.kind not in ("more", "once"):
+        return None  # whether the one shown is one of them is for its shaping to tell
     again = not re.match(r"work|do\b|knit", verb.match.group(), re.IGNORECASE)
     often = _often(rows, end, by_kind, again=again)
     if often is None:
@@ -160,7 +210,7 @@ def write_repeat(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tupl
         at = half.match.start()
         often = (*often, (f". Rep last 2 {rows.get('row') or 'rows'} once more but the last", at))
     finish = by_kind.pop("ending", None) if end.kind == "used" else None  # where the last stitch is worked
-    said = tuple(by_kind[kind].match.group().strip(" ()") for kind in ("or", "done") if kind in by_kind)
+    said = tuple(by_kind[kind].match.group().strip(" ():=-") for kind in ("purpose", "or", "done") if kind in by_kind)
     said += () if finish is None else (finish.match.group(),)
     return (*named, *often, *_behind(by_kind)), said
 
@@ -175,14 +225,33 @@ def _rows(rows: ToldPhrase, end: ToldPhrase, *, again: bool) -> tuple[Piece, ...
         number: tuple[Piece, ...] = ((f"{verb} {row} ", at), (rows.get("n"), rows.match.start("n")))
         if not rows.get("to"):
             return (*number, (" ", at))
-        joint = rows.match.string[rows.match.end("n") : rows.match.start("to")].strip().lower()
-        joint = "-" if joint in ("-", "to", "through") else " and "
+        joint = rows.match.string[rows.match.end("n") : rows.match.start("to")].lower()
+        joint = " and " if re.search(r"\band\b|&", joint) else "-"
         return (*number, (joint, at), (rows.get("to"), rows.match.start("to")), (" ", at))
     if rows.kind == "this":
         return ((f"rep last {row} ", at),)
-    if rows.kind == "both" or not rows.get("n"):
-        return ((f"rep last {'2 ' if rows.kind == 'both' else ''}{row} ", at),)
+    if rows.kind == "them":
+        return ((f"rep last {_just_told(rows)}rows ", at),)
+    if rows.kind in ("both", "pair") or not rows.get("n"):
+        row = "rows" if rows.kind == "pair" and not rows.get("row") else row
+        return ((f"rep last {'2 ' if rows.kind != 'last' else ''}{row} ", at),)
     return (("rep last ", at), (rows.get("n"), rows.match.start("n")), (f" {row} ", at))
+
+
+_COUNTED: Final = regex(rf"[^.;]*[.;]\s+(?:(?:you(?:\s+now)?\s+have|there\s+are|now)\s+)*{N}\s+{STS}", re.IGNORECASE)
+"""A count in the sentence behind, which the plan compares."""
+
+
+def _just_told(them: ToldPhrase) -> str:
+    """Return how many rows the sentence before speaks of: "These 4 rounds form the pattern. Work them ..."."""
+    before = _FORMED.search(them.match.string[: them.match.start()])
+    return "" if before is None else f"{before['n']} "
+
+
+_FORMED: Final = regex(
+    rf"\b(?:these|the\s+last|last)\s+(?P<n>{N})\s+{ROUND}\s+(?:form|make|set(?:\s+up)?|establish)\b[^.:;]*[.;]\s+[a-z]+\s+$",
+    re.IGNORECASE,
+)
 
 
 def _often(
@@ -200,6 +269,10 @@ def _often(
         return None
     if kind == "once":
         return (("once" if rows.kind == "span" and not again else "once more", at),)
+    if kind == "measured":
+        return (("until ", at), (end.get("far"), end.match.start("far")))
+    if kind == "long":
+        return (("for ", at), (end.get("long"), end.match.start("long")))
     if kind == "used":
         return (("until all sts have been worked", at),)
     group = "n" if end.match.groupdict().get("n") else "n2"
@@ -214,7 +287,9 @@ def _often(
         return (("until ", at), number, (" rows so far", at))
     if kind == "until":
         return (("until ", at), number, (" sts", at))
-    apart = rows.kind in ("both", "last") and "count" in by_kind
+    apart = rows.kind in ("both", "last", "pair", "them") and ("count" in by_kind or _COUNTED.match(end.match.string, end.match.end()) is not None)
+    if kind == "shaped" and end.get("since"):
+        return (number, (" times in all", at))
     if kind == "shaped" or (kind == "times" and apart and not again):
         return (number, (" times in all", at)) if apart else None
     if kind == "times" and "every" in by_kind and "count" in by_kind:

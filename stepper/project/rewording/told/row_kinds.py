@@ -76,8 +76,10 @@ _STITCH: Final = rf"(?:{stitch_words()})(?![\w&/-])"
 _TWISTED: Final = rf"(?:working|knitting)\s+(?:all\s+)?(?:the\s+|these\s+)?(?:picked[-\s]up|cast[-\s]on|new)\s+{_WORD}\s+(?:tbl|through\s+(?:the(?:ir)?\s+)?backs?\s+loops?)"
 _PART: Final = r"(?:this\s+is\s+|these\s+are\s+)?(?:for\s+)?(?:the\s+)?(?:(?:left|right|first|second|other|half|of|back|front|sleeve)\s+)*(?:front|back|sleeve|body|neck|shoulder|palm|sole|instep|thumb)s?(?:\s+sts)?"
 _GAP: Final = r"(?:the\s+|each\s+)?(?:gap|turning\s+point|turn)s?"
+_FOR_PART: Final = r"(?:(?:left|right|first|second|other|top|upper|lower)\s+)?(?:front|back|palm|instep|sole|sleeve|side|hand|heel|foot|neck|shoulder)"
 _SAID: Final = (
-    rf"{_PART}|one\s+(?:st\s+)?(?:from|on|at)\s+(?:each|either)\s+side\s+of\s+{_GAP}|(?:(?:the|this\s+is\s+the)\s+)?(?:edge|selvedge|selvage|border|marked|cent(?:re|er)|seam)\s+st(?:itche?)?s?"
+    rf"{_PART}|(?:these\s+)?{N}\s+{_WORD}\s+(?:being|forming|making|form|make|are)\s+(?:the\s+)?[a-z][a-z ]*?(?=\s*[,;)\]]|\s*$)"
+    rf"|one\s+(?:st\s+)?(?:from|on|at)\s+(?:each|either)\s+side\s+of\s+{_GAP}|(?:(?:the|this\s+is\s+the)\s+)?(?:edge|selvedge|selvage|border|marked|cent(?:re|er)|seam)\s+st(?:itche?)?s?"
     rf"|(?:(?:the\s+)?sts?\s+)?(?:before\s+and\s+after|on\s+(?:each|either|both)\s+sides?\s+of|across)\s+{_GAP}|(?:to\s+)?clos(?:e|ing)\s+{_GAP}"
 )
 
@@ -206,6 +208,7 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
     ("yo", r"(?:bring\s+(?:the\s+)?(?:yarn|wool)\s+(?:forward|to\s+(?:the\s+)?front)(?:\s+between\s+the\s+needles)?)(?=[,\s]+(?:k|knit|ssk)(?:\W|\d))", lambda _: "yo"),
     ("yo", r"(?:w\.\s?f\.?|wf)(?=[,\s]+(?:k|knit|ssk|sl)(?:\W|\d))", lambda _: "yo"),
     ("inc", rf"inc(?:rease)?\b\.?(?:\s+(?:1|one)(?:\s+st(?:itch)?\b)?)?(?:\s+in(?:to)?\s+(?:the\s+)?(?:next|first|last|foll(?:owing)?)\s+st(?:itch)?\b)?(?!\s*(?:{STS}|\d|at\b|on\b|to\b|every|each|evenly|row|rnd|round|in\b))", lambda _: "inc 1"),
+    ("mark", r"(?:(?:put|insert|hang)\s+(?:in\s+)?(?:a\s+|your\s+|the\s+)?|a\s+)?marker(?=\s*[,.;]|\s*$|\s+and\b)", lambda _: "pm"),
     ("mark", r"(?:pm|place\s+(?:a\s+)?(?:marker|m)|sm|slm|slip\s+(?:the\s+)?(?:marker|m)|rm|remove\s+(?:the\s+)?(?:marker|m))(?![\w-])(?:\s+for\s+[a-z][a-z ]*?(?=\s*[,.;]|\s*$))?", _as_printed),
     ("turn", rf"(?:w\s?&\s?t|wrap\s+and\s+turn|turn)(?![\w-])(?:\s*[(\[]\s*(?P<bracket>leaving\s+\d[\d\s,()]*{_WORD})(?:\s+unworked)?\s*[)\]]|\s*,?\s*(?:and\s+)?leav(?:e|ing)\s+(?:the\s+)?rem(?:aining)?\.?\s+(?:{N}\s+)?{_WORD}\.?\s+(?:unworked|on\s+(?:a\s+)?(?:(?:st(?:itch)?[\s-])?holder|spare\s+needle|thread|waste\s+yarn|hold))(?![\w-]))?", lambda phrase: f"turn {phrase.get('bracket')}" if phrase.get("bracket") else _as_printed(phrase)),
     ("doubled", r"(?:(?:make|work)\s+(?:a\s+|one\s+|1\s+)?|1\s+|one\s+)?(?:ds|double\s+st(?:itch)?)(?![\w-])", lambda _: "ds"),
@@ -233,7 +236,7 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
 )  # fmt: skip
 _PHRASES: Final = tuple((kind, regex(expression, re.IGNORECASE), write) for kind, expression, write in _KINDS)
 _GOALS: Final = tuple((kind, regex(expression, re.IGNORECASE), write_goal) for kind, expression in GOALS)
-SAID: Final = regex(rf"\s*(?:[(\[]\s*(?P<said>{_SAID})\s*[)\]]|,?\s+(?P<bare>to\s+close\s+{_GAP}|closing\s+{_GAP}|{_TWISTED})(?![\w-]))", re.IGNORECASE)
+SAID: Final = regex(rf"\s*(?:[(\[]\s*(?P<said>{_SAID})\s*[)\]]|,?\s+(?P<bare>these\s+{N}\s+{_WORD}\s+(?:being|forming|making|form|make|are)\s+(?:the\s+)?[a-z][a-z ]*?(?=\s*[,;.]|\s*$)|for\s+(?:the\s+)?{_FOR_PART}(?=\s*[,;.]|\s*$)|to\s+close\s+{_GAP}|closing\s+{_GAP}|{_TWISTED})(?![\w-]))", re.IGNORECASE)
 """What is only said of the phrase before it."""
 CABLE_TOLD: Final = regex(rf"\s*[(\[]\s*{_CABLE}\s*[)\]]", re.IGNORECASE)
 """A cable told in words behind its name."""

@@ -31,14 +31,16 @@ from stepper.project.rewording.told.row_kinds import (
     match_phrase,
     write_goal,
 )
+from stepper.project.rewording.told.yarn_orders import YARN
 from stepper.records import dataclass
 from stepper.regex import regex
 
+_WITH: Final = rf"(?:with|using|in)\s+(?P<yarn>{YARN})(?:\s+(?:only|alone))?"
 _STARTS: Final = regex(
-    rf"(?:^|:\s|[.!]\s|\b(?:knit|purl|work|rib|k|p)\s+{N}\s+(?:rounds?|rnds?|rows?)(?P<then>\s*[,;]?\s+(?:and\s+)?then\s))\s*(?=[\w*(\[])",
+    rf"(?:(?:^|:\s|[.!]\s)\s*{_WITH}\s*[,:]?\s*(?=[\w*(\[])(?!and\b)|(?:^|:\s|[.!]\s|\b(?:knit|purl|work|rib|k|p)\s+{N}\s+(?:rounds?|rnds?|rows?)(?P<then>\s*[,;]?\s+(?:and\s+)?then\s))\s*(?=[\w*(\[]))",
     re.IGNORECASE,
 )
-"""Where a row may begin: behind its head, or behind rows told by their number."""
+"""Where a row may begin: behind its head or the yarn that works it, or behind rows told by their number."""
 _JOINT: Final = regex(
     r"\s*[,;]\s*(?:(?:and|then|now)\s+)*|\s+-+\s+|\s*/\s+|\s+(?:and\s+then|then|and)\s+", re.IGNORECASE
 )
@@ -67,6 +69,14 @@ _FIXED: Final = regex(r"(?:([kp])(\d+)(?: tbl)?|(k|p)(\d)tog(?: tbl)?|(ssk|ssp|s
 _SO_LONG: Final = regex(rf"(?:\s*,\s*(?:for\s+)?|\s+for\s+|\s+-\s+)(?P<long>{N}\s+{ROUND}|{LONG})(?=\s*[.;]|\s*$)", re.IGNORECASE)
 """How long a repeat to the end is worked, behind it: "(k1, p1) around, 8 rounds"."""
 _LEAD: Final = regex(r"(?:rep(?:eat)?|work)\s+(?=[*(\[])", re.IGNORECASE)
+_SHAPELESS: Final = r"without\s+(?:any\s+)?(?:further\s+)?(?:shaping|(?:inc|dec)(?:reas(?:ing|es?)|s)?)"
+_PLAIN: Final = regex(
+    rf"(?P<adverb>(?:(?:just|simply|only)\s+)*)(?:(?P<verb>knit|purl|k|p)(?![\w])(?:(?<=\b[kp])\.)?(?:\s+(?P<all>everything|plain(?:\s+knitting)?|straight|even|each\s+one|(?:all|them|them\s+all)(?!\s+{STS})|{_SHAPELESS}))?"
+    rf"(?:\s+(?:all\s+(?:the\s+)?{STS}\s+)?(?P<with>(?:(?:all\s+)?(?:in|with|using)\s+)?(?P<yarn>{YARN})))?|(?P<plain>plain(?:\s+knitting)?))(?:\s+{ALONG})?(?=\s*(?:[.;!(=]|-+\s*\d|$))",
+    re.IGNORECASE,
+)
+"""A plain row: "just knit", "knit everything", "knit MC", "plain knitting"."""
+_EVEN: Final = regex(rf"work\s+{_SHAPELESS}(?=\s*(?:[.;!(=]|-+\s*\d|$))", re.IGNORECASE)
 _BARE: Final = regex(r"(rib|patt)(?:ern)?(?:\s+(?:across|to\s+end|all\s+along))?(?=\.?\s*$)", re.IGNORECASE)
 _LAYS: Final = regex(r"(?:[kp](\d+)(?: tbl)?|[kp]\dtog(?: tbl)?|ssk|ssp|skp|sk2p|s2kp|yo|sl (\d+).*|(inc 1|kfb|pfb))", re.IGNORECASE)
 _OFF: Final = regex(r"(?:bo|bind\s+off|cast\s+off)\s+\d.*", re.IGNORECASE)
@@ -117,6 +127,8 @@ def write_rows(line: Reworded) -> Reworded:
             continue
         words = parts.text[:1].upper() + parts.text[1:]
         before = at
+        if start["yarn"]:
+            before, words = start.end("yarn"), f", {words}"
         if start["then"]:
             before, words = start.start("then"), f". {words}"
         text += [line.text[done:before], words]
@@ -151,6 +163,9 @@ def _row(text: str, start: int) -> _Parts | None:
     bare = _BARE.match(text, start) if text[:start].rstrip().endswith(":") else None
     if bare is not None:
         return _Parts([f"work in {'rib' if bare[1][0] in 'rR' else 'pattern'}"], bare.end(), [])
+    plain = _PLAIN.match(text, start) or _EVEN.match(text, start)
+    if plain is not None and text[:start].rstrip().endswith(":"):
+        return _plain(plain)
     lead = _LEAD.match(text, start)
     parts = _list(text, lead.end() if lead is not None else start, "", 0)
     if lead is not None and parts is not None and (len(parts.words) != 1 or not parts.text.endswith("to end")):
@@ -162,6 +177,15 @@ def _row(text: str, start: int) -> _Parts | None:
     if parts is None or not parts.words or parts.waits or _SENTENCE_ENDS.match(text, parts.at) is None:
         return None
     return parts
+
+
+def _plain(found: re.Match[str]) -> _Parts | None:
+    """Return a row that is knitted or purled to its end, or worked as it comes."""
+    told = found.groupdict()
+    if not told:
+        return _Parts(["work even"], found.end(), [])
+    verb = "purl" if (told["verb"] or "k").lower().startswith("p") else "knit"
+    return _Parts([f"{verb} in {told['yarn']}" if told["yarn"] else verb], found.end(), [])
 
 
 def _list(text: str, start: int, closes: str, depth: int) -> _Parts | None:
@@ -307,6 +331,8 @@ def _bracket(text: str, at: int, depth: int) -> _Parts | None:
         return _Parts([f"({inside.text}) {often}"], times.end(), inside.said)
     lead = _OFTEN.match(text, end)
     goal = match_goal(text, _blank(text, lead.end())) if lead is not None else None
+    if goal is None and not depth and text[:at].rstrip().endswith(":") and _SENTENCE_ENDS.match(text, end):
+        return _Parts([f"({inside.text}) to end"], end, inside.said)  # the whole of a row that has a head
     if goal is None or goal.kind == "needle" or (depth and goal.kind == "end"):
         return None
     made = _Parts([f"({inside.text}) {write_goal(goal)}"], goal.match.end(), inside.said, _left(goal))

@@ -23,7 +23,7 @@ from stepper.project.rewording.told.stripes import write_stripes
 from stepper.project.rewording.told.yarn_orders import YARN_ORDERS, write_yarn_orders
 from stepper.regex import regex
 
-_STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])|\s*,?\s+(?P<joint>and(?:\s+then)?|then)\s+(?=make\s+(?:it|this\s+one)\s+(?:a|the)\s+mirror\b|(?:finish|complete|work)\s+(?:off\s+)?(?:this|(?:the\s+)?(?:second|other))\s+(?:side|half|shoulder)\b|(?:finish|complete)\s+(?:it\s+)?to\s+(?:match|correspond)\b)", re.IGNORECASE)
+_STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])|\s*,?\s+(?P<joint>and(?:\s+then)?|then)\s+(?=make\s+(?:it|this\s+one)\s+(?:a|the)\s+mirror\b|(?:finish|complete|work)\s+(?:off\s+)?(?:this|(?:the\s+)?(?:second|other))\s+(?:side|half|shoulder)\b|(?:finish|complete)\s+(?:it\s+)?to\s+(?:match|correspond)\b|(?:rep(?:eat)?|work|do)\s+(?:(?:only|just|the|these|those|last|first|this|that|same)\s+)*(?:\d+\s+)?(?:(?:inc|dec)(?:rease)?\s+)?(?:rows?|rnds?|rounds?)\b)", re.IGNORECASE)
 _LASTS: Final = regex(
     rf"(?:^|[.:]\s)\s*(?:knit|purl|work|rib)\b[^.:]*(?:\b{N}\s+{ROUND}|{LONG})(?:\s+in\s+[^.:]*)?\.\s*$",
     re.IGNORECASE,
@@ -56,8 +56,8 @@ def write_told(line: Reworded) -> Reworded:
         found = _told(line.text, start.end())
         if found is None:
             continue
-        pieces, said, end = found
         before = start.end()
+        pieces, said, end = _with_next(line.text, found)
         if pieces[0][0].startswith(JOINED):
             if _LASTS.search(line.text[:before]) is None:
                 continue
@@ -86,7 +86,24 @@ def write_told(line: Reworded) -> Reworded:
     return replace(line, text="".join(text), places=tuple(places), kept=tuple(kept))
 
 
-def _told(text: str, start: int) -> tuple[tuple[Piece, ...], tuple[str, ...], int] | None:
+def _with_next(text: str, found: _Told) -> _Told:
+    """Return a sentence with those that "then" joins to it, as far as they are read so."""
+    pieces, said, end = found
+    while (joint := ORDERED_NEXT.match(text, end)) is not None:
+        behind = _told(text, joint.end())
+        if behind is None:
+            break
+        (words, at), *others = behind[0]
+        pieces = (*pieces, (". ", end), (words[:1].upper() + words[1:], at), *others)
+        said, end = (*said, *behind[1]), behind[2]
+    return pieces, said, end
+
+
+_Told = tuple[tuple[Piece, ...], tuple[str, ...], int]
+"""A sentence in the grammar's words, what is only said of it, and where it ends."""
+
+
+def _told(text: str, start: int) -> _Told | None:
     """Return a sentence in the grammar's words, what is only said of it, and where it ends; None if not read."""
     found = split_phrases(text, start)
     pieces = write_shaping(found[0]) if found is not None else None

@@ -133,6 +133,8 @@ def _gather(phrases: Sequence[ToldPhrase]) -> _Told | None:
         elif kind in ("all", "more", "times", "until"):
             if told.legs and told.legs[-1].often is None:
                 told.legs[-1].often = phrase
+            elif kind == "until" and told.legs and told.count is None and not phrase.get("between"):
+                told.count = phrase  # "8 times in all, until there are 36 sts"
             elif told.legs or waiting is not None:
                 return None
             else:

@@ -16,8 +16,9 @@ from stepper.project.rewording.told.shaping import Piece
 from stepper.project.rewording.yarn_names import CALLED
 from stepper.regex import regex
 
-_YARN: Final = rf"(?:the\s+)?(?:(?-i:MC|CC\d?|[DLBP]C|[A-HYZ])|{CALLED})(?![-'\w])(?:\s+(?:yarn|wool)\b)?"
-_YARNS: Final = rf"{_YARN}(?:\s*,\s*{_YARN})*(?:\s*,?\s*(?:and|&)\s+{_YARN})?"
+YARN: Final = rf"(?:the\s+)?(?:(?-i:MC|CC\d?|[DLBP]C|[A-HYZ])|{CALLED})(?![-'\w])(?:\s+(?:yarn|wool)\b)?"
+"""A yarn by its letter or colour."""
+_YARNS: Final = rf"{YARN}(?:\s*,\s*{YARN})*(?:\s*,?\s*(?:and|&)\s+{YARN})?"
 _ONLY: Final = r"(?:\s+(?:only|alone|again|throughout))?"
 _IN: Final = r"(?:in|with|using)"
 YARN_ORDERS: Final[Kinds] = tuple(
@@ -32,12 +33,12 @@ YARN_ORDERS: Final[Kinds] = tuple(
         ("join", rf"(?:re-?)?join(?:\s+in)?\s+(?P<yarns>{_YARNS})"),
         (
             "go on",
-            rf"(?:cont(?:inu(?:e|ing))?\.?|carry\s+on|go\s+on|work|knit)(?:\s+on)?(?:\s+(?:working|knitting))?\s+{_IN}\s+(?P<yarn>{_YARN}){_ONLY}",
+            rf"(?:cont(?:inu(?:e|ing))?\.?|carry\s+on|go\s+on|work|knit)(?:\s+on)?(?:\s+(?:working|knitting))?\s+{_IN}\s+(?P<yarn>{YARN}){_ONLY}",
         ),
-        ("go on", rf"(?:change|switch|go|swap)\s+(?:back\s+)?to\s+(?P<yarn>{_YARN}){_ONLY}"),
+        ("go on", rf"(?:change|switch|go|swap)\s+(?:back\s+)?to\s+(?P<yarn>{YARN}){_ONLY}"),
         (
             "go on",
-            rf"the\s+(?:rest|remainder)(?:\s+of\s+(?:the|your)\s+\w+)?\s+is\s+(?:(?:all|now|then|worked|knitted|knit|plain)\s+)*(?:{_IN}\s+)?(?P<yarn>{_YARN}){_ONLY}",
+            rf"the\s+(?:rest|remainder)(?:\s+of\s+(?:the|your)\s+\w+)?\s+is\s+(?:(?:all|now|then|worked|knitted|knit|plain)\s+)*(?:{_IN}\s+)?(?P<yarn>{YARN}){_ONLY}",
         ),
         (
             "when",
@@ -50,7 +51,7 @@ YARN_ORDERS: Final[Kinds] = tuple(
     )
 )
 """The kinds of phrases of a sentence about yarns."""
-_NAMES: Final = regex(rf"(?<![-'\w])(?!the\s){_YARN}", re.IGNORECASE)
+_NAMES: Final = regex(rf"(?<![-'\w])(?!the\s){YARN}", re.IGNORECASE)
 _SAID: Final = frozenset({"kept", "cut all", "when", "tail"})
 
 

@@ -63,7 +63,7 @@ def test_a_count_is_a_count_however_it_is_told(lead: str, tail: str) -> None:
         ("Do these two rows 14 more times.", "Rep last two rows 14 more times."),
         ("Now do this 4 more times.", "repeat 4 more times."),
         ("Keep repeating these two rows until you have 60 stitches.", "Rep last two rows until 60 sts."),
-        ("Do these rounds over and over until you're down to 20 stitches.", "rep last rounds until there are 20 stitches."),
+        ("Do these rounds over and over until you're down to 20 stitches.", "Rep last rounds until 20 sts."),
         ("Keep going like this until there are 26 sts.", "repeat last rounds until there are 26 sts."),
         ("Turn your work.", "turn."),
         ("That's 8 new stitches.", "8 sts increased."),
