@@ -57,7 +57,7 @@ _FROM_ONE_ON = regex(
 _RELATIVE = regex(r"(?:the\s+)?(?:small|larg|bigg)(?:er|est)\s+sizes?\s*\(([^()]+)\)", re.I)
 """Sizes that are named in brackets behind what they are: "smaller sizes (S and M)"."""
 _THE = regex(r"^\s*the\s+", re.I)
-_FOR = regex(r"^\s*(?:for\s+)?(?:the\s+)?", re.I)
+_FOR = regex(r"^\s*(?:for\s+)?(?:the\s+|an?\s+)?", re.I)
 
 
 _PEOPLE = {
@@ -85,6 +85,26 @@ def names_people(name: str) -> bool:
     """Return whether a name is of people for whom a garment is made: "Women", "Grown-ups and children"."""
     parts = [part for part in re.split(r"\s*(?:,|&|\band\b)\s*", _FOR.sub("", name)) if part]
     return bool(parts) and all(_who(part) in _PEOPLE for part in parts)
+
+
+_OFFERED = regex(
+    r"^[\s\u2022*-]*(?:(?:tip|note)\s*:\s*)?for\s+(?:an?\s+)?(?P<who>[a-z]+)(?:'s)?(?:\s+(?:size|version|hat|sock|mitten|mitt|sweater|scarf|cowl|fit))?\s*[:,]?\s+"
+    r"(?:just\s+|simply\s+)?(?:cast\s+on|co)\s+(?![^.]*[.]\s*for\b)\S",
+    re.I,
+)
+
+
+def is_other_make(plain: str, sizes: tuple[str, ...]) -> bool:
+    """Return whether a line tells how the piece is begun for people whom none of the sizes is made for.
+
+    "For a child: cast on 96 sts and work three bands." is another piece than the one that the page tells.
+
+    Args:
+        plain: The line, made plain.
+        sizes: The sizes of the pattern.
+    """
+    found = _OFFERED.match(plain)
+    return found is not None and names_people(found["who"]) and not any(map(names_people, sizes))
 
 
 def size_called(name: str, sizes: tuple[str, ...]) -> int | None:
@@ -174,7 +194,7 @@ HEAD_OF_SIZES = regex(
 )
 """The head of a line for sizes that are named before the word: "Child and adult sizes: knit 2 rounds."."""
 _FOR_SOME = regex(r"^\s*(?:(?:only\s+)?for\s+|only\s+)?sizes?\b[^:]*:|^[^:.]*\bonly\s*:", re.I)
-PEOPLE_HEAD = regex(r"^\s*(?:for\s+)?(?:the\s+)?([a-z][a-z ,'&-]{1,40}?)\s*:\s*(?=\S)", re.I)
+PEOPLE_HEAD = regex(r"^\s*(?:for\s+)?(?:the\s+|an?\s+)?([a-z][a-z ,'&-]{1,40}?)\s*:\s*(?=\S)", re.I)
 """A label that may be the names of sizes, where these are of people: "Men: knit 2 rounds."."""
 
 

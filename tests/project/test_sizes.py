@@ -7,6 +7,7 @@ import pytest
 from stepper.project.sizes import (
     find_size,
     is_for_some,
+    is_other_make,
     names_people,
     nearest_size,
     read_sizes,
@@ -152,4 +153,21 @@ def test_a_line_for_some_sizes_is_known_by_its_head(line: str, some: bool) -> No
 def test_names_of_people_are_no_names_of_parts() -> None:
     """A label of people is for their size; "Thumb" is the name of a line."""
     assert names_people("Women and children")
+    assert names_people("For a child")
     assert not names_people("Thumb")
+
+
+@pytest.mark.parametrize(
+    ("line", "sizes", "other"),
+    [
+        ("For a child: cast on 96 sts and work just three bands.", ("S", "M"), True),
+        ("For a baby, cast on 48 sts.", (), True),
+        ("For a child: cast on 60 sts.", ("child", "adult"), False),
+        ("For a child: knit 4 rounds.", ("S", "M"), False),
+        ("For a child: cast on 60 sts. For an adult: cast on 80 sts.", ("S", "M"), False),
+        ("For a brim: cast on 60 sts.", ("S", "M"), False),
+    ],
+)
+def test_a_piece_for_people_without_a_size_is_another(line: str, sizes: tuple[str, ...], other: bool) -> None:
+    """It is told; what is worked in the middle of the piece for somebody is asked about."""
+    assert is_other_make(line, sizes) is other

@@ -64,6 +64,7 @@ from stepper.project.size_heads import SizeHead, size_head
 from stepper.project.sizes import (
     HEAD_OF_SIZES,
     find_size,
+    is_other_make,
     names_people,
     nearest_size,
     sizes_in_prose,
@@ -150,6 +151,8 @@ def reads(text: str, size_names: tuple[str, ...] = (), *, finishing: bool = Fals
     if is_own_row(made_plain(text)):
         return True
     plain = made_plain(" ".join(text.split()))
+    if is_other_make(plain, size_names):
+        return True
     head = size_head(plain, size_names)
     some = None if head else sizes_in_prose(plain)
     start = head.end if head else some.end() if some else 0
@@ -199,6 +202,8 @@ def _read_line(text: str, place_of: Callable[[int, int], Span], words: Words) ->
     only = size_head(plain, words.size_names)
     if only is not None:
         return _for_sizes(text, only, place_of, words)
+    if is_other_make(plain, words.size_names):
+        return LineReading(line=_line(None, Head(), (Remark(text.strip().rstrip("."), whole),), text, whole))
     own = _read_own_words(text, plain, place_of, words)
     if own is not None:
         return own

@@ -20,6 +20,7 @@ from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.clauses.tails import take_tails_off
 from stepper.project.rewording.gathered import write_gathered
 from stepper.project.rewording.on_needles.counted import write_counts
+from stepper.project.rewording.on_needles.drawn_up import write_drawn_up
 from stepper.project.rewording.on_needles.edge_lists import write_edge_lists
 from stepper.project.rewording.on_needles.join_lists import write_join_lists
 from stepper.project.rewording.on_needles.pick_ups import write_pick_ups
@@ -124,6 +125,7 @@ def undress(plain: str) -> Reworded:
 
 
 _STAGES: Final = (
+    write_drawn_up,
     take_tails_off,
     write_events,
     write_counts,

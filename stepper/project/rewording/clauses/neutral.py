@@ -230,6 +230,10 @@ _ROWS: Final[tuple[tuple[str, str], ...]] = (
         r"\beven(?:\s+out|ed\s+out|s\s+out|\s+(?:if|though|when|more|better|the|a|an|in|on|with|for|after|so|than))\b",
         "even-so",
     ),
+    (
+        r"\s+(?:until|till)\s+(?:you\s+do\s+(?:this|so|it)|(?:(?:it|they|you)(?:\s+is|\s+are|\s+have|'s|'re|'ve)?\s+)?(?:been\s+)?(?:blocked|washed|soaked|pressed|dressed|sewn\s+up|finished)(?:\s+(?:it|them))?)(?=\s*[.,!;]|\s*$)",
+        " later",
+    ),
     (r"\bplain\s+sailing\b|\bstraight(?:forward|\s+away)\b|\bodd(?:ly)?\s+(?:enough|looking)\b", "easy"),
     (
         r"\b(?:(?:of\s+course|by\s+the\s+way|as\s+(?:well|usual|ever)|at\s+(?:least|first|all|hand|most|best|home)|a\s+(?:little|bit)|so\s+far|in\s+(?:fact|case|general|the\s+end|the\s+meantime|my\s+opinion|my\s+experience|our\s+experience|theory|practice|place|person|time|short|other\s+words)|on\s+the\s+other\s+hand|as\s+you\s+(?:go(?:\s+along)?|can\s+see|may\s+have\s+noticed|will\s+see)|all\s+(?:the\s+same|right|in\s+all|over|along)|after\s+all|not\s+at\s+all|for\s+(?:now|ever|good|once|sure|instance|example)))\b",

@@ -78,7 +78,6 @@ CLOSINGS: tuple[Synonym, ...] = (
     row("sets", rf"\bgraft\s+(?:the\s+|both\s+)?(?:two\s+)?sets(?:\s+of\s+(?:{N}\s+)?{STS})?\s+together", "graft the sts together", "CO 8 sts. Graft the two sets of sts together."),
     row("graft", rf"(\b{_CUT})\s*,?\s*(?:and\s+)?(?=graft\b)", r"\1. ", "CO 8 sts. Cut the yarn and graft the sts."),
     said_row_behind("leav", rf"(\b{_CUT})\s*,?\s+(?P<said>(?:but\s+|and\s+)?leav(?:e|ing)\s+(?:the\s+|all\s+)*{STS}\s+on\s+(?:the\s+)?needles?)(?=\s*[.;]|\s*$)", "Break yarn, leaving sts on the needle."),
-    row("off", rf"\b(break|cut)\s+off\s+(?:the\s+)?(?:yarn|wool)\s*,?\s*(?:and\s+)?(?={_THROUGH}\b)", r"\1 yarn, ", "CO 8 sts. Break off wool, thread through remaining 8 sts, draw up tightly and fasten off."),
     row("through", rf"\b({_CUT}\s*,?\s*(?:and\s+)?{_THROUGH}\s+(?:it|the\s+(?:yarn|end|tail)))\s+through(?=\s*[,.;]|\s+and\b|\s*$)", r"\1 through remaining sts", "CO 8 sts. Cut the yarn, thread it through, pull tight."),
     row("double", rf"\b({_THROUGH}(?:\s+(?:it|the\s+(?:yarn|end|tail)))?)\s+(?P<said>double)\s+(?=through)", r"\1 ", "CO 8 sts. Cut the yarn, pull it double through the remaining sts.", spelt_out=True),
     row("through", rf"(^\s*|[.,]\s+)((?:{_CUT}\s*(?:,\s*(?:and\s+)?|\s+and\s+))?{_THROUGH}\s+(?:(?:the\s+)?(?:yarn|wool|tail|end|it)\s+)?(?:twice\s+)?through\s+)(?:the\s+|all\s+)*{_REST}\s+({N})(?:\s+({STS}))?", r"\1\3 sts. \2remaining sts", "CO 8 sts. Cut the yarn and thread it through the final 8 sts."),

@@ -59,8 +59,15 @@ _MAKING_UP: Final = regex(
     re.IGNORECASE,
 )
 """An order for what is off the needles."""
+_TREATED: Final = regex(
+    r"(?:the\s+|your\s+)?(?:(?:finished|knitted|whole|completed)\s+)?(?:garment|piece|pieces|work|jumper|sweater|pullover|cardigan|gansey|jacket|shawl|scarf|hat|mittens|gloves|socks|wool|lace|it|they)"
+    r"\s+(?:should|must|may|can|is\s+to|are\s+to|needs?\s+to)\s+(?:then\s+|first\s+|always\s+|only\s+|never\s+|not\s+|best\s+)?be\s+(?=[^.]*\b(?:washed|dressed|blocked|pressed|ironed|steamed|soaked|dried|tumble)\b)"
+    r"(?:(?:washed|dressed|blocked|pressed|ironed|steamed|stretched|pinned(?:\s+out)?|dried|soaked|rinsed|wrung|aired|tumble-?\s?dried|dry-?\s?cleaned|laid(?:\s+out)?|left|and|or|but|then|must|should|may|never|not|be|by|hand|on|a|an|the|to|its|in|into|with|under|over|while|when|still|wet|damp|dry|flat|board|frame|towels?|cloth|shape|size|measurements?|cool|cold|lukewarm|warm|hot|water|soap|suds|gently|lightly|carefully|only|very|out|away|from|sun|before|wearing|it|is|worn|sewing|up|making|given|schematic)(?:\s*,\s*|\s+|$))+",
+    re.IGNORECASE,
+)
+"""What may or must be done to the finished piece, told of the piece."""
 _HARMLESS: Final = regex(
-    r"(?:loosely\s+)?to\s+(?:the\s+)?first\s+(?:row|rnd|round)\s+of\s+(?:the\s+)?[a-z]+|\b(?:co|cast-on|cast\s+on)\s+edge|\bpurl\s+(?:ridges?|bumps?)|\b(?:until|till)\s+(?:(?:it(?:'s|\s+is)|they(?:'re|\s+are))\s+)?(?:(?:completely|quite|bone)\s+)?dry(?:\s+before\s+unpinning)?|\bbetween\s+(?:the\s+)?markers|\bcut\s+to\s+the\s+size\s+of\s+the\s+[a-z]+|\bto\s+size\b|\bso\s+you\s+can\s+take\s+it\s+off\s+(?:again\s+)?for\s+washing|\bthen\s+wear\s+(?:it|them)(?:\s+(?:until\s+the\s+(?:elbows|toes|heels)\s+go|often|proudly|a\s+lot))?",
+    r"(?:at|along|on)\s+(?:the\s+)?(?:picot|purl|fold(?:ing)?|turning|eyelet|garter|marked)\s+(?:round|row|rnd|ridge|line)\b|(?:loosely\s+)?to\s+(?:the\s+)?first\s+(?:row|rnd|round)\s+of\s+(?:the\s+)?[a-z]+|\b(?:co|cast-on|cast\s+on)\s+edge|\bpurl\s+(?:ridges?|bumps?)|\b(?:until|till)\s+(?:(?:it(?:'s|\s+is)|they(?:'re|\s+are))\s+)?(?:(?:completely|quite|bone)\s+)?dry(?:\s+before\s+unpinning)?|\bbetween\s+(?:the\s+)?markers|\bcut\s+to\s+the\s+size\s+of\s+the\s+[a-z]+|\bto\s+size\b|\bso\s+you\s+can\s+take\s+it\s+off\s+(?:again\s+)?for\s+washing|\bthen\s+wear\s+(?:it|them)(?:\s+(?:until\s+the\s+(?:elbows|toes|heels)\s+go|often|proudly|a\s+lot))?",
     re.IGNORECASE,
 )
 """Words of making up in which one that works a stitch stands for a place or a time."""
@@ -88,6 +95,8 @@ def begins_making_up(words: str) -> bool:
     Args:
         words: One sentence, made plain, without its full stop.
     """
+    if _TREATED.fullmatch(words):
+        return True
     return _MAKING_UP.fullmatch(words) is not None or _is_all_of_cloth(words)
 
 
@@ -97,6 +106,8 @@ def makes_up(words: str) -> bool:
     Args:
         words: One sentence, made plain, without its full stop.
     """
+    if _TREATED.fullmatch(words):
+        return True
     match = _MAKING_UP.fullmatch(words)
     if match is not None and (match["sewn"] is None or _NOT_SEWN.search(_HARMLESS.sub(" ", match["sewn"])) is None):
         return True

@@ -34,7 +34,21 @@ _PLACE: Final = r"(?:(?:cent(?:er|re)|middle|side|sides|start|beginning)(?:\s+of
 _FINDS: Final = r"(?:(?:the\s+)?(?:hardest|easiest|trickiest|most\s+[a-z]+)|(?:a\s+(?:bit|little)\s+|rather\s+|quite\s+|too\s+)?(?:hard|easy|easier|harder|tricky|fiddly|awkward|boring|slow|difficult|confusing))"
 _ROWS: Final = r"(?:(?:the\s+)?(?:first|second|third|last|next)\s+(?:few\s+)?(?:rows?|rounds?|rnds?|stitches)|(?:row|round|rnd)s?\s+\d+(?:\s*(?:-|and|to)\s*\d+)?|it|this|that|them|(?:this|the)\s+(?:part|heel|thumb|cable|bobble|cast-on|chart|row|round|section|technique))"
 
+_CHANGED: Final = (
+    rf"{_L}\s*(?:pairs\s+of\s+)?(?:(?:raglan|neck|neckline|armhole|sleeve|body|front|back|waist|hip|bust|gusset|yoke|thumb|toe|heel|shoulder|side)\s+)*(?:inc|dec)(?:reas(?:e|es))?s?(?:\s+(?:rounds|rnds|rows))?"
+)
+_ON_SIDES: Final = r"(?:\s+(?:on|at|along|in)\s+(?:either|each|both|the|every)\s+(?:(?:neck|armhole|side|raglan|front|sleeve)\s+)?(?:sides?|edges?|ends?|fronts?|sleeves?|markers?|lines?))?"
+_MENDED: Final = r"(?:closed|pulled\s+(?:together|tight)|sewn(?:\s+up)?|darned|tightened|stitched(?:\s+up)?|hidden)"
+
 _FACT: Final = regex(
+    # which changes are behind her
+    rf"{_HAS}\s+(?:worked|made|done|completed)\s+{_CHANGED}(?:\s*(?:,|,?\s+and)\s+{_CHANGED})*{_ON_SIDES}(?:\s+(?:in\s+all|altogether|in\s+total|so\s+far|by\s+now))?"
+    rf"|{_CHANGED}(?:\s*(?:,|,?\s+and)\s+{_CHANGED})*{_ON_SIDES}\s+(?:(?:have\s+been|are|now|have\s+now\s+been)\s+)?(?:worked|made|done|completed|complete)(?:\s+(?:in\s+all|altogether|in\s+total|so\s+far))?|"
+    # what is left to be mended, and how rows feel
+    r"(?:make\s+a\s+note\s+of|note(?:\s+down)?|write\s+down|jot\s+down|remember)\s+how\s+many\s+(?:rows|rounds|rnds|rep(?:eat)?s|increases|decreases|times)(?:\s+(?:you\s+(?:have\s+)?(?:did|do|worked|knit(?:ted)?|made)(?:\s+(?:it|them))?))?\s*,?\s*so\s+(?:that\s+)?(?:(?:the\s+)?(?:second|other|next)(?:\s+[a-z]+)?|they|both|(?:sock|sleeve|mitten|mitt|glove)\s+(?:2|two|ii))\s+(?:will\s+)?match(?:es)?(?:\s+(?:it|this\s+one|the\s+first))?|"
+    rf"there\s+(?:will|may|might|can|could)\s+(?:well\s+|now\s+)?be\s+(?:an?|some|small|little|tiny|\s)+(?:holes?|gaps?|ladders?)(?:\s+(?:at|in|on|near)\s+(?:each|either|both|the)\s+(?:[a-z]+\s+)?(?:ends?|sides?|corners?|underarms?|joins?|base|thumbs?)(?:\s+of\s+the\s+[a-z]+)?)?(?:\s*[,;]?\s*(?:which|that|this|it|these|they)\s+(?:(?:can|may|will|is|are)\s+)?(?:easily\s+)?(?:to\s+)?(?:be\s+)?(?:later\s+)?{_MENDED}(?:\s+(?:later|with\s+the\s+(?:yarn\s+)?(?:tail|end)s?|when\s+(?:finishing|weaving\s+in(?:\s+the\s+ends)?|making\s+up)|at\s+the\s+end|afterwards))*)?"
+    rf"|(?:the\s+)?(?:first|next)\s+(?:{_L}|few|couple\s+of)?\s*(?:rows|rounds|rnds|row|round)(?:\s+(?:after\s+the\s+join|of\s+the\s+[a-z]+))?\s+(?:is|are|will\s+be|may\s+be|can\s+be|might\s+be|(?:will\s+|may\s+|might\s+|can\s+)?(?:feel|seem|look))\s+(?:(?:a\s+(?:bit|little)|rather|quite|very|somewhat|too)\s+)*(?:tight|snug|crowded|stiff|awkward|tricky|fiddly|wobbly|untidy|loose|messy|slow|hard|cramped)(?:\s+(?:at|around|in|near)\s+(?:the\s+)?(?:corners?|underarms?|armpits?|joins?|sleeves?|start|beginning|first|edges?))?|"
+    r"short\s+rows\s+are\s+(?:given|written|described|shown)\s+(?:in|with|by|for|using)\s+(?:the\s+)?(?:wrap[-\s](?:and|&)[-\s]turn|german(?:\s+short[-\s]row)?|japanese)(?:\s+(?:method|technique|style))?(?:\s*[,;]\s*but\s+(?:any\s+other(?:\s+method)?|other\s+methods|you)\s+(?:may|can|will)\s+(?:be\s+(?:substituted|used)|work\s+as\s+well|do|use\s+(?:any\s+other|your\s+favou?rite)(?:\s+method)?))?|"
     # what lies beside each other, and what can be counted
     rf"{_HAS}\s+{_L}\s*(?:(?:full|little|small|pattern|chart|lace)\s+)*{_MOTIFS}\s+(?:of\s+{_PATTERN}\s+{_AROUND}|of\s+(?:the\s+|a\s+)?{_L}[-\s](?:sts?|stitch(?:es)?)(?:\s+pattern)?(?:\s+{_AROUND})?|{_AROUND}|of\s+{_L}\s*{_STS}(?:\s+each)?)"
     rf"|(?:the\s+)?(?:repeat|pattern|motif)\s+(?:goes|fits|comes)\s+{_L}\s*times\s+{_AROUND}"

@@ -15,11 +15,11 @@ from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
 _COUNTED: Final = rf"{N}\s+{STS}"
 _ADVERBS: Final = r"(?:\s+(?:now|then|finally|again|still|just|only|all))*"
 _GETS: Final = r"(?:have(?:\s+got)?|get|see|be\s+(?:back|down|up)\s+(?:to|at)|be\s+left\s+with|end(?:\s+up)?\s+with)"
-_IS_BACK: Final = rf"(?:'re|\s+are){_ADVERBS}\s+(?:(?:back|down|up)\s+(?:to|at)|left\s+with)"
+_IS_BACK: Final = rf"(?:'re|\s+are){_ADVERBS}\s+(?:(?:(?:back|down|up)\s+)?(?:to|at)|left\s+with)"
 _HAVING: Final = (
     rf"(?:(?:you|we)(?:(?:'ll|\s+will|\s+should|\s+must)?{_ADVERBS}\s+{_GETS}|(?:'ve|\s+have){_ADVERBS}\s+got|'ve{_ADVERBS}|{_IS_BACK})"
     r"|there(?:'s|'re|\s+are|\s+is|(?:'ll|\s+will|\s+should)\s+be)"
-    r"|(?:that(?:'s|\s+is|\s+makes|\s+gives\s+you)|(?:that|this|which)\s+(?:leaves(?:\s+you(?:\s+with)?)?|(?:brings|takes)\s+you\s+(?:(?:back|down|up)\s+)?to))"
+    r"|(?:that(?:'s|\s+is|\s+makes|\s+gives\s+you)|(?:that|this|which)\s+(?:leaves(?:\s+you(?:\s+with)?)?|(?:brings|takes)\s+(?:you|us)\s+(?:(?:back|down|up)\s+)?to(?:\s+the\s+full)?))"
     rf"|(?:back|down|up){_ADVERBS}\s+(?:to|at))(?:\s+(?:now|again|exactly))*"
 )
 """Small words in front of a count: "you'll end up with", "that leaves you with"."""
@@ -28,6 +28,14 @@ _BEHIND: Final = r"(?=\s*[.!)\]:]|\s*$|\s+for\s+(?:the|your)\s+[a-z]+\s*(?:[.!)]
 _FIRST: Final = r"(?:(?:now|then|so|there|ok(?:ay)?|phew|good|great)\s*[,!]?\s+)*"
 
 SPOKEN: tuple[Synonym, ...] = (
+    row(
+        "you|we|there|leaves|brings|takes|back|down",
+        rf"(?<!until )(?<!till )(?<!until you )\b((?:(?:you|we)(?:(?:'ll|\s+will|\s+should|\s+must)?{_ADVERBS}\s+{_GETS}|{_IS_BACK}|(?:'ve|\s+have){_ADVERBS}\s+got)|there(?:'s|'re|\s+are|(?:'ll|\s+will|\s+should)\s+be)|leav(?:es|ing)\s+(?:you|us)\s+with|(?:brings|takes)\s+(?:you|us)\s+(?:(?:back|down|up)\s+)?to)(?:\s+(?:now|again|exactly|a\s+total\s+of|the\s+full))*\s+(?=\d\d){N})(?=(?:\s+(?:left|remaining|in\s+all|in\s+total|altogether|now|again|on\s+(?:the|your|each)\s+(?:needles?|one)))*\s*(?:[.!)\];,]|$))",
+        r"\1 sts",
+        "Row 5: K1, k2tog, k to end. You should now have 19.",
+    ),
+    row("count|check", rf"((?:^|[.!?]\s)\s*)(?:count|check)(?:\s+(?:again|now|here|your\s+{STS}|them|once\s+more))*\s*[:,-]+\s*({N})(?:\s+{STS})?(?=\s*[.!]|\s*$)", r"\1\2 sts", "Row 5: K1, k2tog, k to end. Count again: 19."),
+    row("until|till|'til", r"\b(?:till|til)\b(?=\s+(?:you|there|the|it|your|\d))|'til\b", "until", "Do these rounds over and over till you're down to 20 stitches."),
     row(
         "so on|so forth",
         rf"(\*[^*]+\*[^.]*?\b{ROUND})\s*,?\s*and\s+so\s+(?:on|forth)\s*,?\s*(?:always\s+|each\s+time\s+)?(?:with\s+(?:one|1)\s+(?:stitch|st)\s+(?:less|fewer)\s+(?:between|before)\s+(?:the\s+)?dec(?:rease)?s?(?:\s+(?:each|every)\s+(?:time|round|rnd))?\s*,?\s*)?(?=until\b)",
@@ -61,7 +69,7 @@ SPOKEN: tuple[Synonym, ...] = (
     ),
     row(
         "you|that|which|leaving you",
-        rf"\s*(?:,|-)\s*(?:and\s+|so\s+(?:that\s+)?)?(?:now\s+|then\s+)?(?:{_HAVING}|leaving\s+you\s+with)\s+(?:a\s+total\s+of\s+)?({_COUNTED})((?:\s+(?:left|remaining))?){_HERE}(?=\s*[.!]|\s*$)",
+        rf"(?:\s*(?:,|-)\s*|\s+(?=and\s))(?:and\s+|so\s+(?:that\s+)?)?(?:now\s+|then\s+)?(?:{_HAVING}|leaving\s+you\s+with)\s+(?:a\s+total\s+of\s+)?({_COUNTED})((?:\s+(?:left|remaining))?){_HERE}(?=\s*[.!]|\s*$)",
         r". \1\2",
         "Row 5: K1, k2tog, k to end, and now you'll see 19 stitches on your needle.",
     ),
@@ -91,7 +99,7 @@ SPOKEN: tuple[Synonym, ...] = (
     row("turn ", r"\bturn\s+(?:the|your)\s+(?:work|knitting|piece|needles?)(?:\s+(?:a?round|over))?(?=\s*[.,;!]|\s*$|\s+and\s+(?:purl|knit|work)\b)", "turn", "Turn your knitting."),
     said_row(
         "pull",
-        r"(?:(?<=^)|(?<=[.!?]))\s*(?P<said>(?:and\s+|now\s+|then\s+)?pull\s+(?:it\s+|them\s+|everything\s+|up\s+|together\s+|the\s+hole\s+)*(?:tight(?:ly)?|closed|snug(?:ly)?|firmly|up|together)(?:\s+like\s+an?\s+[a-z ]{1,30})?)\s*(?:[.!]+|$)",
+        r"(?:(?<=^)|(?<=[.!?]))\s*(?P<said>(?:and\s+|now\s+|then\s+)?pull\s+(?:it\s+|them\s+|everything\s+|up\s+|together\s+|the\s+hole\s+)*(?:tight(?:ly)?|closed|snug(?:ly)?|firmly|up|together)(?:\s+to\s+close(?:\s+(?:the\s+)?(?:hole|top|gap|opening|toe|crown))?)?(?:\s+like\s+an?\s+[a-z ]{1,30})?)\s*(?:[.!]+|$)",
         "Break yarn and thread it through the sts. Pull tight.",
     ),
     row(

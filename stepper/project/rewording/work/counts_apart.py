@@ -65,13 +65,17 @@ _DIVIDED: Final = regex(
 )
 """The parts of what is cast on, or worked up to, behind it."""
 _SENTENCE: Final = regex(r"(?:(?<=^)|(?<=[.!]\s))[^.!]+(?:[.!]|$)")
-_COUNTED: Final = regex(r"\bcount\b|\btotal\b|\baltogether\b|\bin\s+all\b", re.I)
+_COUNTED: Final = regex(r"^\s*all\s+(?:the\s+)?\d|\bcount\b|\btotal\b|\baltogether\b|\bin\s+all\b", re.I)
 """Words with which one number is of all stitches."""
 _ALONE: Final = regex(
     rf"\s*(?:each|both)\s+(?:fronts?|backs?|sleeves?|body|yoke)\s*:\s*{_LIST}\s+{_STS}(?:\s+each)?\s*\.?\s*",
     re.I,
 )
 """A line that counts one part of what is on the needles, and no more: "Each front: 35 sts"."""
+_ALIKE: Final = regex(
+    r"\s*(?:you|we|there|(?:the\s+)?(?:front|back|left|right|sleeves?|body)\b[^\d]*?\b(?:have|has))\b", re.I
+)
+"""How a sentence begins that says of several parts how many stitches each has."""
 _LONGEST: Final = 260
 _MOST: Final = 8
 
@@ -245,12 +249,20 @@ def write_counts_apart(line: Reworded) -> Reworded:
     alone = _ALONE.fullmatch(line.text) is not None
     for match in reversed(list(_SENTENCE.finditer(line.text))):
         apart = counts_apart(match.group())
-        if apart is None or apart.doubt or not (apart.total or len(apart.parts) > 1 or alone):
+        if apart is None or apart.doubt:
+            continue
+        if not (apart.total or len(apart.parts) > 1 or alone or _is_of_several(match.group(), apart)):
             continue
         if not apart.parts and not _COUNTED.search(match.group()):
             continue  # one count, as pages print it
         line = _written(line, match.start(), apart)
     return line
+
+
+def _is_of_several(sentence: str, apart: CountsApart) -> bool:
+    """Return whether one number is told to be that of each of several parts: "The front and back have 40 sts each"."""
+    named = re.findall(r"\b(?:front|back|left|right|sleeves?|body|sides|halves)\b", apart.parts[0].words)
+    return len(named) > 1 and bool(_EACH.search(apart.parts[0].words)) and _ALIKE.match(sentence) is not None
 
 
 def _written(line: Reworded, start: int, apart: CountsApart) -> Reworded:

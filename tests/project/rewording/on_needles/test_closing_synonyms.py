@@ -32,7 +32,7 @@ def test_stitches_counted_from_nowhere_are_not_read() -> None:
     ("printed", "words"),
     [
         ("Cut the yarn, thread it through, pull tight.", "Cut the yarn, thread it through remaining sts, pull tight"),
-        ("Break off wool, thread through remaining 10 sts, draw up and fasten off.", "10 sts. Break yarn, thread through remaining sts, draw up and fasten off"),
+        ("Break off wool, thread through remaining 10 sts, draw up and fasten off.", "10 sts. Cut yarn and draw through remaining sts"),
         ("Graft the toe with Kitchener stitch.", "graft the sts together"),
         ("With RS together, join front and back shoulders using the 3-needle BO.", "bind off with a three-needle bind-off"),
         ("Cast off, knitting the knit sts and purling the purl sts.", "Cast off in pattern"),

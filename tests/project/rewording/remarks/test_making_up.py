@@ -13,6 +13,9 @@ from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
 from tests.tables import each_row
 
 MADE_UP = (
+    "The garment should be washed and dressed on a board, or stretched while damp to the measurements, and must not be pressed.",
+    "The finished shawl should be soaked and pinned out to size.",
+    "Turn up hem at the picot round and slip-stitch on the wrong side.",
     "With the tail, close the small gap at the underarm.",
     "Turn the work inside out and weave in all ends.",
     "Dampen the piece, pin it to size and let it dry.",
@@ -75,6 +78,9 @@ MADE_UP = (
 )
 
 ORDERS = (
+    "The edge should be knitted and pressed.",
+    "The piece should be washed before the next row.",
+    "Leave the sts until the collar is dry.",
     "Sew the seams, working the last 4 stitches together.",
     "Roll the brim up and knit both layers together.",
     "Lay the piece flat and pick up along the edge.",

@@ -10,6 +10,12 @@ from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
 from tests.tables import each_row
 
 FACTS = (
+    "You have now worked 8 raglan increases and 6 neck increases on either side.",
+    "12 (13, 14) raglan decreases have been worked in all.",
+    "The first two rounds will be tight at the corners.",
+    "There will be a hole at each end, which can be pulled together with the tail.",
+    "Make a note of how many reps so sock 2 matches.",
+    "Short rows are given in the wrap-and-turn method, but any other may be substituted.",
     "There are 6 (7) panels of 20 sts.",
     "There are 14 (16, 18) reps of the pattern around.",
     "There are 14 (16, 18) repeats of the chart in the round.",
@@ -107,6 +113,11 @@ FACTS = (
 )
 
 ORDERS = (
+    "8 increase rounds.",
+    "You have to work 8 raglan increases.",
+    "There will be a hole at each end of the next row.",
+    "The first two rounds will be purled.",
+    "Short rows are worked with wraps.",
     "Never slip more than 5 sts, so it lies flat.",
     "Knit this three times.",
     "There are 3 rounds of each colour.",

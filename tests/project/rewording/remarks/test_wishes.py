@@ -10,6 +10,17 @@ from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
 from tests.tables import each_row
 
 WISHES = (
+    "If it's short, knit an inch without increases.",
+    "If you want a turtleneck keep going until 8 inches and be cozy.",
+    "If liked, the rope may be crossed the opposite way by holding the cable needle at the back.",
+    "If preferred, work the rib in garter stitch instead.",
+    "Too wavy? Pick up fewer.",
+    "For a firmer sole, go down a size after the gusset.",
+    "If you're one or two off nobody will know, just fudge an increase in the next round.",
+    "If you'd rather not do short rows, leave this paragraph out and no one will say a word.",
+    "Skip it if you hate short rows, the sweater will survive.",
+    "If your person has a lot of hair, add another half inch.",
+    "To adjust the length, do so here.",
     "Short rows (optional)",
     "Short rows (optional, but the back of your neck will thank you)",
     "Pockets - optional",
@@ -58,6 +69,13 @@ WISHES = (
 )
 
 ORDERS = (
+    "If you're two stitches short, then increase 2 in every round.",
+    "If it's the second sleeve, knit 2 rounds more.",
+    "If your child is a size 2, knit 10 rounds.",
+    "For a firmer edge, slip the first st of every row.",
+    "If liked, cast off here.",
+    "If desired, bind off and begin again.",
+    "If you want pockets, place 20 sts on hold now and knit to end.",
     "Short rows (optional, work them for sizes M and L)",
     "Short rows (optional; if not wanted, knit 2 rounds)",
     "No buttons? Then just rib.",

@@ -68,6 +68,10 @@ def test_a_count_is_a_count_however_it_is_told(lead: str, tail: str) -> None:
         ("Turn your work.", "turn."),
         ("That's 8 new stitches.", "8 sts increased."),
         ("That's 2 stitches fewer.", "2 sts decreased."),
+        ("You should now have 110 (120).", "110 (120) sts."),
+        ("There should be 28 (30) on each needle.", "28 (30) sts on each needle."),
+        ("Count again: 220.", "220 sts."),
+        ("Knit 1 round and you're at 80.", "Knit 1 round. 80 sts."),
         ("Knit until there's 1 stitch left before the marker, kfb.", "Knit to 1 stitch before the marker, kfb."),
     ],
 )

@@ -31,6 +31,14 @@ def test_parts_that_add_up_leave_the_count_of_all(line: str) -> None:
     assert made.place(0, 2)[0] == line.index(made.text[:2])
 
 
+def test_the_same_number_of_several_parts_is_told() -> None:
+    """What else waits nobody knows, so it is no count of all; "All 40 sts" is."""
+    for line in ("The front and back now have 20 sts each.", "You have 20 sts for each of front and back."):
+        assert write_counts_apart(as_printed(line)).kept == (line.rstrip("."),)
+    assert write_counts_apart(as_printed("All 40 sts are now on the needle.")).text == "40 sts."
+    assert write_counts_apart(as_printed("20 sts each side.")).text == "20 sts each side."
+
+
 @pytest.mark.parametrize(
     "line",
     [
