@@ -150,13 +150,10 @@ def _said_sum(row: OpenRow, question: PartQuestion) -> str:
     answer = question.answer
     assert answer is not None  # it asks whether that is so
     if answer.kind is OpenKind.PARTS:
-        left = sum(part.leaves for part in answer.parts)
-        left += sum(part.stitches for part in answer.parts if part.kind is PartKind.ON)
-        left -= sum(part.stitches for part in answer.parts if part.kind is PartKind.FIRST_HELD)
-        return f"{sentence_case(say_parts(answer.parts))}; {left} on the needles"
+        return f"{sentence_case(say_parts(answer.parts))}; {answer.left} on the needles"
     if answer.kind is OpenKind.IDLE:
         return "Nothing is knitted for these words"
-    stitches = plural(answer.stitches or 0, "stitch", "stitches")
+    stitches = plural(answer.left, "stitch", "stitches")
     if answer.kind is OpenKind.SHORT_ROWS:
         side = "wrong" if row.wrong is (answer.rows == 2) else "right"
         faces = f", the {side} side facing" if row.flat else ""

@@ -13,7 +13,7 @@ from __future__ import annotations
 from enum import Enum
 
 from stepper.craft.pace_by_kind import KnittingKind
-from stepper.plan.model import OpenKind, Round, RowPart
+from stepper.plan.model import OpenKind, PartKind, Round, RowPart
 from stepper.plan.under_way.absorb import Mend
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
@@ -244,6 +244,14 @@ class OpenAnswer:
     """`TAKEN`: whether rounds follow, else rows; None where that is not asked."""
     right: bool = True
     """`TAKEN`: whether the right side faces her."""
+
+    @property
+    def left(self) -> int:
+        """Stitches on the needles behind it, by her answers; 0 where they say nothing of that."""
+        on = sum(part.leaves for part in self.parts)
+        on += sum(part.stitches for part in self.parts if part.kind is PartKind.ON)
+        on -= sum(part.stitches for part in self.parts if part.kind is PartKind.FIRST_HELD)
+        return on if self.parts else self.stitches or 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

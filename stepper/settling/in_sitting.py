@@ -13,6 +13,7 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.craft.rows import row_word
+from stepper.plan.finish import in_size
 from stepper.plan.lines.named_rounds import ROUND_NAME
 from stepper.plan.model import OpenKind, OpenRow, PartKind, Plan, Proposed
 from stepper.plan.so_far import find_misfits
@@ -50,7 +51,7 @@ from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowN
 from stepper.settling.replies import Reply, propose_reply
 from stepper.settling.rows_asked import RowAsked, bound_off_at_edge, look_at
 from stepper.settling.written_rows import Written, write_first_read, write_reply
-from stepper.sitting.project_file import LoadedProject, load_as_far, load_known
+from stepper.sitting.project_file import LoadedProject, is_of_other_sizes, load_as_far, load_known
 
 _KINDS: Final = {
     Kept.ROWS: OpenKind.ROWS,
@@ -108,9 +109,15 @@ class OpenRows:
         looked = _look(loaded)
         asked = asked_by_parts(row, looked.asked)
         why = "" if asked.is_asked_by_parts else why_not_by_count(looked.asked)
+        hers, sizes = loaded.project.size, len(loaded.project.sizes)
         told = replace(
             asked,
-            words=looked.asked.left.text,
+            words=in_size(looked.asked.left.text, hers, sizes),
+            remarks=tuple(
+                in_size(each, hers, sizes)
+                for each in row.remarks
+                if not is_of_other_sizes(each, loaded.project)
+            ),
             trouble=row.trouble or why,
             besides=_besides(looked.asked),
             proposed=None if row.trouble or asked.several else _proposed_of(looked, asked),
@@ -185,9 +192,13 @@ class OpenRows:
         crlf = b"\r\n" in path.read_bytes()
         write_whole(path, written.text, crlf=crlf)
         after = _load(self._loaded)
-        if after is None and (told := self._only_explained(written.text)):
+        above = after is not None and after.plan.open is not None and after.plan.open.line < looked.asked.left.first
+        if (after is None or above) and (told := self._only_explained(written.text)):
             write_whole(path, told, crlf=crlf)
-            after = _load(self._loaded)
+            explained = _load(self._loaded)
+            if explained is None and after is not None:
+                write_whole(path, written.text, crlf=crlf)
+            after = explained or after
         again = after.plan.open if after is not None else None
         stays = again is not None and written.text.split("\n")[again.line - 1].strip() in written.rows
         if after is not None and not stays:

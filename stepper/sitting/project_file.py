@@ -110,13 +110,13 @@ def _as_far(text: str, folder: Path) -> tuple[Project, Plan] | None:
     # What looks at the words of a page is loaded only for one that is not read to its end.
     from stepper.plan.as_far import plan_as_far
 
-    hers = [each for each in left if not _is_of_other_sizes(each.text, project)]
+    hers = [each for each in left if not is_of_other_sizes(each.text, project)]
     lines = {row for each in hers for row in range(each.first, each.last + 1)}
     plan = plan_as_far(project, lines | {each.line for each in reading.problems})
     return None if plan is None else (project, plan)
 
 
-def _is_of_other_sizes(words: str, project: Project) -> bool:
+def is_of_other_sizes(words: str, project: Project) -> bool:
     """Return whether a row that is not read is only for sizes that are not knitted, by its head."""
     plain = words.removeprefix("Note: ")
     head = size_head(plain, project.sizes)

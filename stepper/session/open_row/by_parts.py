@@ -275,8 +275,11 @@ def _before_gap(row: OpenRow, parts: Sequence[RowPart]) -> int:
 
 
 def _name(row: OpenRow, number: int) -> str:
-    """Return the part for which stitches wait, by the words of the row; empty if they name none."""
-    return row.names[number] if number < len(row.names) else ""
+    """Return the part for which stitches wait, by the words of the row; empty if they name none.
+
+    What is repeated is of one name: the plan tells a second sleeve from the first.
+    """
+    return row.names[min(number, len(row.names) - 1)] if row.names else ""
 
 
 def _taken(row: OpenRow) -> _Asking:

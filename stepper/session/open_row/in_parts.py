@@ -1,7 +1,7 @@
 """Part the words of a row that are too long to be said at once: a table printed as one row. Pure.
 
-A part ends where a sentence does, else at a semicolon, a comma or between words, and takes no longer than one
-stretch of speech; so nothing of a row is said twice to hear its end.
+A part ends where a sentence does, else at a semicolon, a comma or between words, never within brackets, and
+takes no longer than one stretch of speech; so nothing of a row is said twice to hear its end.
 """
 
 from __future__ import annotations
@@ -15,9 +15,9 @@ from stepper.regex import regex
 from stepper.session.speech_length import seconds_of
 from stepper.session.state import OpenWork
 
-_MOST_S: Final = 8.5
+_MOST_S: Final = 9.0
 """How long a part is at most; with what leads to it or is asked behind it, 12. Unit: s, estimated."""
-_ENDS: Final = (regex(r"(?<=[.!?])\s+"), regex(r"(?<=[;:])\s+"), regex(r"(?<=,)\s+"), regex(r"\s+"))
+_ENDS: Final = tuple(map(regex, (r"(?<=[.!?])\s+", r"(?<=;)\s+", r"(?<=,)\s+", r"\s+")))
 """Where words are parted, the best place first."""
 
 
@@ -35,8 +35,13 @@ def _parted(words: str, rank: int) -> Iterator[str]:
     if seconds_of(words) <= _MOST_S or rank == len(_ENDS):
         yield words
         return
-    for piece in _ENDS[rank].split(words):
-        yield from _parted(piece, rank + 1)
+    begin = 0
+    for end in _ENDS[rank].finditer(words):
+        before = words[: end.start()]
+        if before.count("(") + before.count("[") <= before.count(")") + before.count("]"):
+            yield from _parted(words[begin : end.start()], rank + 1)
+            begin = end.end()
+    yield from _parted(words[begin:], rank + 1)
 
 
 def _joined(pieces: Sequence[str]) -> Iterator[str]:

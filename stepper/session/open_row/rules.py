@@ -48,13 +48,13 @@ def rows_done(plan: Plan, state: State, cue: RoundsDone) -> Decision:
 
 
 def _rows(plan: Plan, state: State, cue: Cue, more: int) -> Decision:
-    row = _row(plan)
+    row, work = _row(plan), state.knitting.row_said
     if row.trouble:
         return Refusal(sentence=_BY_KEYBOARD)
-    rows = state.knitting.row_said.rows + more
+    rows = work.rows + more
     if not 0 < more <= rows <= MOST_ROWS:
         return Refusal(sentence="Say how many rounds are done.")
-    return (RowSaid(at=cue.at, said=OpenWork(rows=rows, declined=True)),)
+    return (RowSaid(at=cue.at, said=OpenWork(rows=rows, declined=True, heard=work.heard)),)
 
 
 def back(plan: Plan, state: State, cue: Back) -> Decision:
@@ -81,7 +81,7 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
         return Refusal(sentence=_BY_KEYBOARD)
     question = question_of(row, work)
     if question is not None:
-        return _number(cue, work, question)
+        return _number(cue, row, work, question)
     if not (work.rows or _rows_proposed(row)):
         return Refusal(sentence="First its rounds: say next step after each, or: three rounds done.")
     most = 3 * plan.count_before(len(plan.rounds)) or MOST_COME
@@ -103,6 +103,9 @@ def yes(plan: Plan, state: State, cue: Yes) -> Decision:
     if question is not None:
         if question.answer is not None:
             return _answered(cue, row, question.answer)
+        then = question_of(row, replace(work, answers=(*work.answers, _YES), declined=True))
+        if question.ask is Ask.SAME and then is not None and then.answer is not None:
+            return _answered(cue, row, then.answer)  # it would be the same question once more
         return _said(cue, work, _YES) if question.takes_yes else _first(question)
     rows = work.rows or _rows_proposed(row)
     if work.stitches is not None:
@@ -148,11 +151,13 @@ def _said(cue: Cue, work: OpenWork, answer: PartAnswer) -> Decision:
     return (RowSaid(at=cue.at, said=replace(work, answers=(*work.answers, answer), declined=True)),)
 
 
-def _number(cue: Count, work: OpenWork, question: PartQuestion) -> Decision:
+def _number(cue: Count, row: OpenRow, work: OpenWork, question: PartQuestion) -> Decision:
     """Take a number for what is asked of the stitches; one that cannot be is said, and asked for again."""
     number = cue.stitches
     if question.answer is not None:
-        made = sum(part.leaves for part in question.parts) or question.answer.stitches or 0
+        made = question.answer.left
+        if number == made:
+            return _answered(cue, row, question.answer)
         return Refusal(sentence=f"By your answers it is {made}, not {number}. Go back, or say yes.")
     if not question.takes_number:
         return Refusal(sentence="Say yes or no.")
