@@ -150,7 +150,8 @@ def _said_sum(row: OpenRow, question: PartQuestion) -> str:
     answer = question.answer
     assert answer is not None  # it asks whether that is so
     if answer.kind is OpenKind.PARTS:
-        return f"{sentence_case(say_parts(answer.parts))}; {answer.left} on the needles"
+        then = "" if answer.round is None else f", in {'rounds' if answer.round else 'rows'} from here"
+        return f"{sentence_case(say_parts(answer.parts))}; {answer.left} on the needles{then}"
     if answer.kind is OpenKind.IDLE:
         return "Nothing is knitted for these words"
     stitches = plural(answer.left, "stitch", "stitches")

@@ -314,6 +314,8 @@ class OpenRow:
     """Whether its words turn within the row."""
     several: bool = False
     """Whether they are short rows, all of which are asked of at their end."""
+    leaves_ring: bool = False
+    """Whether a ring may be worked back and forth behind it, so that this is asked."""
     names: tuple[str, ...] = ()
     """The parts for which its words put stitches on hold, in their order."""
 

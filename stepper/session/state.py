@@ -223,6 +223,8 @@ class OpenWork:
     """Whether nothing is knitted for it, which waits for a yes."""
     heard: int = 0
     """How many parts of its words are heard besides the first, where they are said in parts."""
+    joined: bool = False
+    """Whether her count was so high that stitches from hold may be in it, so that these are asked for."""
     answers: tuple[PartAnswer, ...] = ()
     """What she answered of its stitches, in the order asked (`stepper.session.open_row.by_parts`)."""
 
@@ -241,7 +243,7 @@ class OpenAnswer:
     name: str = ""
     """`TAKEN`: what is taken from hold."""
     round: bool | None = None
-    """`TAKEN`: whether rounds follow, else rows; None where that is not asked."""
+    """`TAKEN`, `PARTS`: whether rounds follow, else rows; None where that is not asked."""
     right: bool = True
     """`TAKEN`: whether the right side faces her."""
 

@@ -34,6 +34,13 @@ _TO_END: Final = regex(r"\bto\s+(?:the\s+)?end\b|\bacross\b|\ball\b|\bwhole\b", 
 _CASTS_ON: Final = regex(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b", re.I)
 _PUTS: Final = regex(r"\b(?:place|put|slip|leav(?:e|ing)|transfer|keep|hold|holding|thread)\b", re.I)
 """Words by which stitches go on hold, rather than come back."""
+_WAIT: Final = regex(
+    r"\b(?:wait(?:ing)?|rest(?:s|ing)?|(?:set|put|left?|leave)\s+(?:them\s+)?aside|at\s+rest)\b(?=\s*(?:[.,;:]|$|for|until|till|while|on|now))",
+    re.I,
+)
+"""Words by which stitches wait on their needle."""
+_FLAT: Final = regex(r"\b(?:flat|in\s+rows|back\s+and\s+forth)\b", re.I)
+"""Words by which a ring may be left."""
 _COMES_BACK: Final = regex(
     r"\breturn\b|\bre-?join\b|\bfrom\s+(?:the\s+)?(?:hold|waste|thread)|\bback\s+on(?:to)?\b|\bheld\b|\bhold",
     re.I,
@@ -90,7 +97,7 @@ def asked_by_parts(row: OpenRow, asked: RowAsked) -> OpenRow:
     kinds = set[PartKind]()
     if "go" in depended and not (flat and bound_off_at_edge(words)):
         kinds.add(PartKind.OFF)
-    if "held" in depended and _PUTS.search(words):
+    if ("held" in depended and _PUTS.search(words)) or _WAIT.search(words):
         kinds.add(PartKind.HELD)
     if kinds and _CASTS_ON.search(words):
         kinds.add(PartKind.ON)
@@ -106,6 +113,7 @@ def asked_by_parts(row: OpenRow, asked: RowAsked) -> OpenRow:
         by_parts=frozenset(kinds),
         turns=turns or several,
         several=several,
+        leaves_ring=not flat and bool(kinds & {PartKind.HELD, PartKind.OFF}) and _FLAT.search(words) is not None,
         names=_names(words),
         held=_first_named(words, row.held),
     )
@@ -141,9 +149,7 @@ def short_rows_from(left: LeftOpen, text: str) -> LeftOpen:
     last, words = left.last, [left.text]
     while True:
         at = next((at for at in range(last + 1, len(rows) + 1) if rows[at - 1].strip()), 0)
-        behind = opened.get(at) or opened.get(at + 1) if at else None
-        if behind is None and at:
-            behind = line_at(text, at, "")
+        behind = opened.get(at) or (line_at(text, at, "") if at else None)
         if behind is None or behind.part != left.part or not _goes_on(behind, at in opened):
             return replace(left, last=last, text=" ".join(words))
         last, words = behind.last, [*words, behind.text]
@@ -245,17 +251,20 @@ _SAID_ONLY: Final = regex(
 """A count behind the words."""
 
 
-def write_parts(parts: Iterable[RowPart], words: str) -> Forms:
+def write_parts(parts: Iterable[RowPart], words: str, *, round_: bool | None = None) -> Forms:
     """Write a row whose stitches are known in their order.
 
     Args:
         parts: The stitches.
         words: The words of the page.
+        round_: Whether rounds follow, else rows; None for as before.
 
     Returns:
         The rows that may be written, without indentation, the best form first.
     """
-    head, behind = f"Own words, {', '.join(map(_written, parts))}", joined_behind(words)
+    head = f"Own words, {', '.join(map(_written, parts))}"
+    follows = {True: ("Join in the round.",), False: ("Work flat.",), None: joined_behind(words)}
+    behind = follows[round_]
     plain = " ".join(words.split()).rstrip(" ,;:–—-")
     ended = plain if plain.endswith((".", "!", "?")) else f"{plain}."
     return (

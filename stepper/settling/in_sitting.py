@@ -160,7 +160,7 @@ class OpenRows:
         words = asked.left.text
         if answer.kind is OpenKind.PARTS:
             parts = answer.parts or (row.proposed.parts if row.proposed is not None else ())
-            forms = write_parts(parts, words)
+            forms = write_parts(parts, words, round_=answer.round)
         elif answer.kind is OpenKind.SHORT_ROWS:
             forms = write_short_rows(answer, words, row.stitches)
         else:
@@ -192,7 +192,8 @@ class OpenRows:
         crlf = b"\r\n" in path.read_bytes()
         write_whole(path, written.text, crlf=crlf)
         after = _load(self._loaded)
-        above = after is not None and after.plan.open is not None and after.plan.open.line < looked.asked.left.first
+        opened = after.plan.open if after is not None else None
+        above = opened is not None and opened.line < looked.asked.left.first
         if (after is None or above) and (told := self._only_explained(written.text)):
             write_whole(path, told, crlf=crlf)
             explained = _load(self._loaded)
@@ -361,14 +362,14 @@ def _joins(asked: RowAsked) -> bool:
 
 def _proposed_of(looked: _Looked, row: OpenRow) -> Proposed | None:
     """Return what a row seems to be; None where the page does not say enough."""
-    if row.is_asked_by_parts and row.stitches and (looked.reply is None or not _is_idle(looked.reply)):
+    if row.is_asked_by_parts and row.stitches:
         numbers = looked.numbers
         parts = parts_in(looked.asked.left.text, row.stitches, numbers.in_size, flat=row.flat)
         if parts:
             return Proposed(kind=OpenKind.PARTS, parts=parts, printed=True)
         all_off = looked.reply is not None and looked.reply.kept is Kept.BIND_OFF
-        if row.turns or (PartKind.OFF in row.by_parts and not all_off):
-            return None
+        if row.turns or _is_idle(looked.reply) or (PartKind.OFF in row.by_parts and not all_off):
+            return None  # a yes to a remark would lose what waits
     if row.by_parts and not row.stitches:
         return None  # what waits may come back by it
     return _proposed(looked) if looked.reply is not None else None

@@ -94,7 +94,7 @@ def _read(typed: str, question: PartQuestion) -> PartAnswer | str:
 def _written(answer: OpenAnswer, row: OpenRow, words: str) -> Forms:
     match answer.kind:
         case OpenKind.PARTS:
-            return write_parts(answer.parts, words)
+            return write_parts(answer.parts, words, round_=answer.round)
         case OpenKind.SHORT_ROWS:
             return write_short_rows(answer, words, row.stitches)
         case OpenKind.TAKEN:

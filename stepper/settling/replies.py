@@ -26,7 +26,7 @@ HELP: Final = (
     "type: write the row anew",
     "again: lines of another part once more; again right mitten 9-20",
     "split: ask about each of its sentences",
-    "parts: it turns, binds off or puts stitches on hold: be asked of its stitches, one stretch after another",
+    "parts: it turns, binds off or puts stitches on hold: be asked of its stitches, one after the other",
     "later: leave it open; back: the answer before again; stop: end here, what is answered stays",
     "note all, out all: this and all that is open below it in its part (all lines, if it does not fit)",
     "The first letter of each will do.",

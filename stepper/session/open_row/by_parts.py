@@ -11,6 +11,7 @@ Source: how a row is told by whoever knitted it, from the right needle to the le
 from __future__ import annotations
 
 from collections.abc import Generator, Sequence
+from dataclasses import replace
 from enum import StrEnum
 
 from stepper.plan.model import OpenKind, OpenRow, PartKind, RowPart
@@ -121,6 +122,9 @@ def question_of(row: OpenRow, work: OpenWork) -> PartQuestion | None:
         row: The row.
         work: What was said of it so far.
     """
+    if work.joined and not work.idle:
+        joined = replace(row, by_parts=frozenset({PartKind.BACK}), turns=False, several=False)
+        return question_after(joined, work.answers)
     if not row.is_asked_by_parts or row.trouble or work.idle or work.rows or work.stitches is not None:
         return None
     if row.proposed is not None and not work.declined:
@@ -232,7 +236,8 @@ def _along(row: OpenRow) -> _Asking:
         waits = RowPart(kind=PartKind.FIRST_HELD, stitches=first, name=_name(row, named))
         at = next(at for at, part in enumerate(parts) if part.kind is PartKind.OFF and at)
         parts.insert(at, waits)
-    return OpenAnswer(kind=OpenKind.PARTS, parts=tuple(parts))
+    round_ = (yield PartQuestion(ask=Ask.ROUND)).yes if row.leaves_ring else None
+    return OpenAnswer(kind=OpenKind.PARTS, parts=tuple(parts), round=round_)
 
 
 def _joined(row: OpenRow) -> _Asking:
@@ -243,7 +248,8 @@ def _joined(row: OpenRow) -> _Asking:
     if not back or stitches <= came:
         return OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=stitches)
     worked = RowPart(kind=PartKind.WORKED, stitches=row.stitches, leaves=stitches - came)
-    return OpenAnswer(kind=OpenKind.PARTS, parts=(worked, *back))
+    round_ = (yield PartQuestion(ask=Ask.ROUND)).yes if row.flat else None
+    return OpenAnswer(kind=OpenKind.PARTS, parts=(worked, *back), round=round_ or None)
 
 
 def _back(row: OpenRow) -> Generator[PartQuestion, PartAnswer, list[RowPart]]:

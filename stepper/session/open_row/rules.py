@@ -60,7 +60,7 @@ def _rows(plan: Plan, state: State, cue: Cue, more: int) -> Decision:
 def back(plan: Plan, state: State, cue: Back) -> Decision:
     """Take a row off, or what was said of the row; before that, return to the step before."""
     work = state.knitting.row_said
-    if work.answers:
+    if len(work.answers) > work.joined:
         return (RowSaid(at=cue.at, said=replace(work, answers=work.answers[:-1], idle=False)),)
     if work.rows:
         fewer = replace(work, rows=work.rows - 1, stitches=None, idle=False)
@@ -84,9 +84,11 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
         return _number(cue, row, work, question)
     if not (work.rows or _rows_proposed(row)):
         return Refusal(sentence="First its rounds: say next step after each, or: three rounds done.")
-    most = 3 * plan.count_before(len(plan.rounds)) or MOST_COME
+    most = 3 * (plan.count_before(len(plan.rounds)) + sum(many for _, many in row.held)) or MOST_COME
     if not 0 < cue.stitches <= most:
         return Refusal(sentence=f"{cue.stitches} cannot be. Say how many stitches are on the needles.")
+    if row.stitches and any(cue.stitches >= row.stitches + many for _, many in row.held):
+        return (RowSaid(at=cue.at, said=OpenWork(joined=True, answers=(_YES,), declined=True, heard=work.heard)),)
     return (RowSaid(at=cue.at, said=replace(work, stitches=cue.stitches, idle=False)),)
 
 

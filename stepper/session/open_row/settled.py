@@ -6,7 +6,7 @@ from typing import Final
 
 from stepper.plan.model import OpenKind, Plan, Round, runs_written
 from stepper.plan.under_way.carry import Carried
-from stepper.session.open_row.by_parts import question_after
+from stepper.session.open_row.by_parts import question_of
 from stepper.session.state import OpenAnswer, Position, State
 
 _LAID_ASIDE: Final = frozenset(("rest", "hold"))
@@ -26,7 +26,8 @@ def behind_open_row(old: Plan, new: Plan, state: State, carried: Carried) -> tup
     place, work = Position(index=carried.index, stitch=carried.stitch), state.knitting.open
     if old.open is None or work is None or state.place.index < len(old.rounds):
         return place, 0
-    answer = question_after(old.open, work.answers).answer if work.answers else None
+    question = question_of(old.open, work) if work.answers else None
+    answer = question.answer if question is not None else None
     if answer is not None:
         return _behind_stitches(new, place, answer)
     by_words = new.rounds[place.index : place.index + work.rows]
