@@ -44,6 +44,8 @@ def say_proposed(proposed: Proposed, *, flat: bool) -> str:
             word = row_word(flat)
             rows = plural(proposed.rows, word) if proposed.rows else f"{word}s {proposed.lasts}"
             after = "after it" if proposed.rows == 1 else "after them"
+            if not proposed.stitches:
+                return f"{rows}, all stitches bound off {after.replace('after', 'by')}"
             return f"{rows}, {stitches} {after}{' as printed' if proposed.printed else ' as before'}"
         case OpenKind.IDLE:
             return "nothing to knit"

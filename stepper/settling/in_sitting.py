@@ -415,7 +415,8 @@ def _counted(answer: OpenAnswer, looked: _Looked) -> Reply:
     printed = count is not None and (count.each[-1] if count.each else numbers.after(count.text)) == stitches
     as_proposed = rows == proposed.rows and printed
     asked = looked.asked
-    if find_depended_on(asked.left.text) or _is_row_of_ring(asked):  # its words are a note above the rows
+    noted = find_depended_on(asked.left.text) or _is_row_of_ring(asked)
+    if noted or stitches == 0:  # its words are a note above the rows
         here = numbers.before or stitches
         count = CountAnswer(each=(*(here,) * (answer.rows - 1), stitches))
         typed += [AnsweredNumber(values=(stitches,))] if stitches != here else []

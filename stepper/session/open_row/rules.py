@@ -85,7 +85,7 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
     if not (work.rows or _rows_proposed(row)):
         return Refusal(sentence="First its rounds: say next step after each, or: three rounds done.")
     most = 3 * (plan.count_before(len(plan.rounds)) + sum(many for _, many in row.held)) or MOST_COME
-    if not 0 < cue.stitches <= most:
+    if not (0 if row.stitches else 1) <= cue.stitches <= most:  # none: they are bound off at its end
         return Refusal(sentence=f"{cue.stitches} cannot be. Say how many stitches are on the needles.")
     if row.stitches and any(cue.stitches >= row.stitches + many for _, many in row.held):
         return (RowSaid(at=cue.at, said=OpenWork(joined=True, answers=(_YES,), declined=True, heard=work.heard)),)

@@ -10,7 +10,7 @@ from stepper.session.state import Knitting, Position, State
 from tests.plans import plan
 from tests.playbook import AT
 
-ROW = OpenRow(line=12, section="body", flat=False, words="Twirl the loops over the thumb.")
+ROW = OpenRow(line=12, section="body", flat=False, words="Twirl the loops over the thumb.", stitches=40)
 ONE_ROUND = Proposed(kind=OpenKind.ROWS, rows=1, stitches=36, printed=True)
 
 
