@@ -209,6 +209,5 @@ COUNTED: tuple[Synonym, ...] = (
     row("the first time", rf"({N}\s+{STS})(?:\s*\([^()]*\))?\s+the\s+first\s+time(?=\s*[.]|\s*$)", r"\1", "Row 8: Knit. 189 sts the first time."),
     row("+", rf"(?<=[\w)\]*.!])(?:\s*[.!,;:=-]+|\s)\s*\+\s*({N})(?:\s+{STS})?(?=\s*[.]?\s*$)", r". \1 sts inc", "K1, m1, k to end. +1 st."),
     row("+", rf"[(\[]\s*\+\s*({N})(?:\s+{STS})?\s*[)\]](?=\s*[.]?\s*$)", r"(\1 sts inc)", "K1, m1, k to end (+1 st)."),
-    row("-", rf"[(\[]\s*-\s*({N})(?:\s+{STS})?\s*[)\]](?=\s*[.]?\s*$)", r"(\1 sts dec)", "K1, k2tog, k to end (-1)."),
 )  # fmt: skip
 """The rows, in the order tried."""
