@@ -248,7 +248,7 @@ STRETCHES: tuple[Stretch, ...] = (
     _(F, "Dec 1 st at each end of next and every foll alt row, and at the same time when 34 sts rem, change to A.", ""),
     # --- bound off amid a row ---
     _(MARKED, "Next rnd: K15, bind off 10 sts removing marker, k to end.\nNext rnd: K to marker, k to end.", ""),
-    _(MARKED, "Next rnd: K15, bind off 10 sts, removing marker, k to end.\nKnit 1 rnd.", "30*2"),
+    _(MARKED, "Next rnd: K15, bind off 10 sts, removing marker, k to end.", "30"),
     _(R, "On next rnd bind off first 5 sts, k until there are 10 sts on right-hand needle (front), bind off next 10 sts, k until there are 10 sts after bound-off sts (back), bind off last 5 sts.", "20"),
     # --- stitches on hold ---
     _(F, "Next row: K15, turn and leave rem 25 sts on a holder.\nWork 3 rows on these 15 sts.\nBind off.\nWith RS facing, rejoin yarn to held sts, bind off 10 sts, k to end.\nWork 3 rows.\nBind off.", "15*4 0 15*4 0", held="0"),
