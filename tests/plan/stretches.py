@@ -260,6 +260,9 @@ STRETCHES: tuple[Stretch, ...] = (
     _(R, "Next rnd: K10, place next 8 sts on waste yarn for thumb, k to end.\nKnit 3 rnds.\nBind off.\nReturn 8 held sts to needle.\nJoin in the round.\nKnit 4 rnds.\nBind off.", "32*4 0 8*4 0", held="0"),
     _(R, "Next rnd: K10, place next 8 sts on waste yarn for thumb, k to end.\nBind off.\nReturn 8 held thumb sts to needle and pick up and k 2 sts.\nJoin in the round.\nKnit 4 rnds.", "32 0 10*4 | 32 0 10 10*4", held="0"),
     _(F, "Next row: K20, turn.\nWork 3 rows on these 20 sts only.\nBind off.\nRejoin yarn to rem sts.\nKnit 1 row.", "20*4 0 20 | 40*4 20 20", held="0"),
+    _(F, "Next row: K18, hold rem 22 sts for front.\nWork 3 rows.\nBind off.\nRejoin yarn to front with RS facing.\nWork 2 rows.", "18*4 0 22*2", held="0"),
+    _(F, "Next row: K18, hold rem 22 sts for front.\nWork 3 rows.\nBind off.\nReturn to the other sts, rejoin yarn with RS facing.\nWork 2 rows.", "18*4 0 22*2", held="0"),
+    _(R, "Next rnd: K10, place next 20 sts on a holder for sleeve, k to end.\nBind off.\nKnit up 3 sts from the underarm, knit the sleeve, knit up 3 more.\nJoin in the round.\nKnit 2 rnds.", "20 0 26*3", held="0"),
     # --- short rows ---
     _(F, "Row 1: K30, turn.\nRow 2: P20, turn.\nRow 3: K to end.\nRow 4: P to end.", "40*4"),
     _(F, "Next 2 rows: Work to last 5 sts, turn.\nNext 2 rows: Work to last 10 sts, turn.\nRep last 2 rows once.\nWork 1 row over all sts.", "40*7"),

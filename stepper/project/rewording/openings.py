@@ -66,7 +66,7 @@ _KINDS: Final = tuple(
         ("sized", rf"{_WITH}(?P<needle>{SIZE}|{_FRACTION})(?=\s*,|\s+and\b)"),
         (
             "sized",
-            rf"(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|{_WORD})\s+{_LIKE}{_NOUN})(?={_LONG}\s*[,:]|\s+(?:and|with)\s+(?-i:MC|CC\d?|[A-H])\s*[,:]){_LONG}",
+            rf"(?:{_CABLE}\s+)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|{_WORD})\s+{_LIKE}{_NOUN})(?={_LONG}\s*[,:]|\s+(?:and|with)\s+(?-i:MC|CC\d?|[A-H])\s*[,:]){_LONG}",
         ),
         (
             "yarn",
@@ -83,6 +83,7 @@ _KINDS: Final = tuple(
         ),
         ("facing", r"(?P<side>(?-i:RS|WS))(?=\s*,)"),
         ("place", rf"from\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\s*[,:]|\s+(?:pick|pu)\b)"),
+        ("place", rf"{PLACE}(?:\s+{PLACE})+(?<!\bof)(?<!\bthe)(?=\s*[:,]\s*(?:pick|pu)\b)"),
         ("place", rf"at\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\s*,)"),
         (
             "place",
@@ -129,7 +130,7 @@ _ACTS: Final = regex(
 )
 """What follows an opening: something to do."""
 _HARMLESS: Final = regex(
-    r"(?:pick|pu|cast\s+on|co)\b|(?:knit|k)\s*(?:across\s+)?(?:the\s+)?\d[^.;,]*?\bfrom\s+[^.;,()]*?\b(?:holder|hold|pin)\s*,\s*(?:then\s+)?(?:pick|pu)\b",
+    r"(?:pick|pu|cast\s+on|co|(?:knit|k)\s+up)\b|(?:knit|k)\s*(?:across\s+)?(?:the\s+)?\d[^.;,]*?\bfrom\s+[^.;,()]*?\b(?:holder|hold|pin)\s*,\s*(?:then\s+)?(?:pick|pu)\b",
     re.IGNORECASE,
 )
 """Stitches picked up or cast on are as many wherever they begin; so are those of a neck that is gathered."""
@@ -142,7 +143,7 @@ _WITH_SIDE: Final = regex(
     r"(?:and\s+)?(?:with\s+)?(?:the\s+)?\w+(?:[-\s]side)?(?:\s+of\s+\w+(?:\s+\w+){0,2})?\s+facing\b(?!\s+(?:as|again)\b)",
     re.IGNORECASE,
 )
-_STARTS: Final = regex(r"(?:^|[.!](?!\d)|(?<!\d):)\s*(?=[A-Za-z]|\d[\d.]*\s?mm\b)")
+_STARTS: Final = regex(r"(?:^|[.!](?!\d)|(?<!\d):)\s*(?=[A-Za-z]|\d[\d.]*\s?(?:mm\b|cm\s|in(?:ch)?\s|\"\s))")
 """Where a sentence of a line begins, behind its label or head too."""
 
 
@@ -208,6 +209,8 @@ def _phrases(text: str, start: int) -> tuple[list[tuple[str, int, int]], int, bo
             return found, at, True
         group = {"sized": "needle", "behind": "needle", "yarn": "yarn", "facing": "side"}.get(kind)
         span = match.span(group) if group else match.span()
+        if kind == "sized" and match.start() < span[0] and match.group()[:1].isdigit():
+            found.append(("cable", match.start(), span[0]))
         found.append((kind, *span))
         if kind in ("sized", "behind") and match.end() > span[1]:
             found.append(("cable", span[1], match.end()))

@@ -29,6 +29,7 @@ def written(printed: str) -> str:
         ('Smaller 24" needle, CO 172 sts.', "Change to Smaller needle. CO 172 sts."),
         ('US 6 16" circular: CO 60 sts.', "Change to US 6 circular needle. CO 60 sts."),
         ("4 mm needle: CO 60 sts.", "Change to 4 mm needle. CO 60 sts."),
+        ('16" smaller needle, RS facing, beg at left shoulder: pick up 60 sts.', "Change to smaller needle. With RS facing, pick up 60 sts."),
         ("With No. 6 dp needles cast on 48 sts.", "Change to No. 6 double-pointed needles. Cast on 48 sts."),
         ("MC and larger needles: knit 4 rows.", "Change to larger needles. With MC, knit 4 rows."),
         ("Using MC and a stretchy cast-on, cast on 96 sts.", "With MC, cast on 96 sts."),

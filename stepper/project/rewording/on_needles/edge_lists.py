@@ -22,16 +22,16 @@ from stepper.regex import regex
 
 _STS: Final = r"(?:sts?\b\.?(?=\W)|stitch(?:es)?\b)"
 _PICK: Final = regex(
-    r"\b(?:pick(?:ing)?\s+up|pu)(?:\s*(?:and|&)\s*(?:knit\b|k\b\.?|k(?=\s?\d)))?\s+(?:sts?\s+|stitches\s+)?(?:as\s+foll(?:ow)?s\s*:\s*)?(?:the\s+)?", re.I
+    r"\b(?:pick(?:ing)?\s+up|pu|(?:knit|k)\s+up(?=\s+(?:the\s+)?\d))(?:\s*(?:and|&)\s*(?:knit\b|k\b\.?|k(?=\s?\d)))?\s+(?:sts?\s+|stitches\s+)?(?:as\s+foll(?:ow)?s\s*:\s*)?(?:the\s+)?", re.I
 )
 _PLACE: Final = (
     r"(?:evenly\s+)?(?:along|down|up|across|around|round|over|in|on|at|between|into|to|from|through|under|below|behind|for)\b"
-    r"[^,;.:()=\d\u2013\u2014*\[\]]*?"
+    r"[^,;.:()=+\d\u2013\u2014*\[\]]*?"
 )
 _MARK: Final = r"(?:pm|place\s+(?:a\s+)?marker)(?:\s+for\s+[a-z][a-z ]{1,20}?)?"
 _GO_ON: Final = rf"(?:(?:another\s+)?(?:{N}|(?:the\s+)?same\b|as\s+many\b)|pick|pu\b|{_MARK}|[kp]\s*\d|knit|work|join|the\s+\d)"
 _NEXT: Final = (
-    rf"(?=\s*[,;.:()=]|\s*[\u2013\u2014]|\s*-+\s*\d|\s+and\s+(?:then\s+)?{_GO_ON}|\s+then\s+{_GO_ON}|\s*$)"
+    rf"(?=\s*[,;.:()=+]|\s*[\u2013\u2014]|\s*-+\s*\d|\s+and\s+(?:then\s+)?{_GO_ON}|\s+then\s+{_GO_ON}|\s*$)"
 )
 _ITEM: Final = regex(
     rf"(?:another\s+)?(?:(?P<number>{N})(?:\s+more)?|(?P<same>(?:the\s+)?same(?:\s+(?:number|amount))?(?:\s+of)?|as\s+many))"
@@ -40,8 +40,8 @@ _ITEM: Final = regex(
     re.I,
 )
 _JOINT: Final = regex(
-    rf"\s*(?:[,;]\s*(?:and\s+)?(?:then\s+)?|\band\s+(?:then\s+)?|\bthen\s+)(?P<pm>{_MARK}(?:\s*,\s*(?:and\s+)?(?:then\s+)?|\s+and\s+))?"
-    r"(?:(?:pick(?:ing)?\s+up|pu)(?:\s*(?:and|&)\s*(?:knit\b|k\b\.?|k(?=\s?\d)))?\s+)?(?=(?:another\s+)?(?:\d|one\b|two\b|three\b|four\b|five\b|six\b|eight\b|ten\b|the\s+same|same|as\s+many))",
+    rf"\s*(?:[,;+]\s*(?:and\s+)?(?:then\s+)?|\band\s+(?:then\s+)?|\bthen\s+)(?P<pm>{_MARK}(?:\s*,\s*(?:and\s+)?(?:then\s+)?|\s+and\s+))?"
+    r"(?:(?:pick(?:ing)?\s+up|pu|(?:knit|k)\s+up)(?:\s*(?:and|&)\s*(?:knit\b|k\b\.?|k(?=\s?\d)))?\s+)?(?=(?:another\s+)?(?:\d|one\b|two\b|three\b|four\b|five\b|six\b|eight\b|ten\b|the\s+same|same|as\s+many))",
     re.I,
 )
 _LISTED: Final = regex(

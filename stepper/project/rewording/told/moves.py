@@ -30,7 +30,7 @@ _PARTS: Final = rf"(?:(?:{PART})s?(?:\s+(?:neck|shoulder))?)"
 _OF: Final = rf"(?:\s+(?:of|for|from)\s+(?:(?:the|one|your|a|each|first|either)\s+)*(?P<of>{_PARTS})(?:\s+{_STS})?)?"
 _MY: Final = rf"(?:{_HELD}\s+)?(?:(?P<part>{_PARTS})\s+)?(?:{_HELD}\s+)?"
 _ART: Final = r"(?:(?:the|your|all|these|those|now|of)\s+)*"
-_HOLDER: Final = rf"(?:(?:an?|the|another|its|their|your|first|second|third|st|stitch|waste|scrap|spare|safety|{_PARTS}|neck|pieces?\s+of|lengths?\s+of)[\s-]+)*(?:(?:st(?:itch)?[\s-]?)?holders?|{_YARN}|pins?|hold|(?:spare|holding)\s+(?:needles?|ndls?)|cables?)"
+_HOLDER: Final = rf"(?:(?:an?|the|another|its|their|your|first|second|third|st|stitch|waste|scrap|spare|safety|contrast(?:ing)?|{_PARTS}|neck|pieces?\s+of|lengths?\s+of)[\s-]+)*(?:(?:st(?:itch)?[\s-]?)?holders?|{_YARN}|pins?|hold|(?:spare|holding)\s+(?:needles?|ndls?)|cables?)"
 _NEEDLE: Final = rf"(?:(?:(?:the|a|an|your|main|working|knitting|set\s+of|short|long|same|{SIZE}|\d+(?:\.\d)?\s*(?:cm|in\.?|inch(?:es)?|\")|circular|double[-\s]pointed|dp|two|three|four|five|[2-5])\s*,?\s*)*(?:needles?|ndls?|dpns?|circulars?|circ)\b\.?(?:\s+(?:size\s+)?\d+(?:\.\d+)?\s?mm)?)(?!\s*[1-5](?![\d.]))"
 _BIGGER: Final = r"(?P<size>larger|smaller)"
 _SPOT: Final = (
@@ -47,7 +47,7 @@ MOVES: Final[Kinds] = tuple(
         # --- the verbs ---
         (
             "back",
-            r"(?:return(?:\s+to)?|replace(?=[^.;]*\b(?:needles?|ndls?|dpns?)\b)|go\s+back\s+to|take\s+up(?:\s+again)?|pick\s+up(?=\s+the\s+(?:held|sts|stitches|[a-z]+\s+(?:sts|stitches)\s+(?:from|off|again))))\b",
+            r"(?:return(?:\s+to)?|replace(?=[^.;]*\b(?:needles?|ndls?|dpns?)\b)|go\s+back\s+to|take\s+up(?:\s+again)?|pick\s+up(?=\s+(?:the\s+)?(?:\d[\d\s(),]*)?held\b|\s+the\s+(?:sts|stitches|[a-z]+\s+(?:sts|stitches)\s+(?:from|off|again))))\b",
         ),
         (
             "put",
@@ -109,6 +109,7 @@ MOVES: Final[Kinds] = tuple(
         ("facing", rf"(?:with\s+)?(?:the\s+)?(?P<side>{_SIDE})(?:\s+of\s+(?:the\s+)?work)?\s+facing(?:\s+you)?\b"),
         ("facing", rf"(?:and\s+)?(?:for|ready\s+(?:for|to\s+(?:work|begin(?:\s+with)?|start(?:\s+with)?)))\s+an?\s+(?P<side>{_SIDE})\s+row\b"),
         ("join", _JOIN),
+        ("named", rf"(?:to|at)\s+(?:the\s+)?(?P<part>(?:left\s+|right\s+)?(?:front|back|sleeve|thumb))\b(?=\s*(?:[,.;]|$)|\s+(?:with|and)\b)"),
         ("to", rf"(?:to|with)(?=\s+(?:the\s+)?(?:rem|held|live|other|second|sts|stitches|{N}|{_PARTS}\s+(?:{_HELD}\s+)?{_STS}))"),
         ("is", rf"(?:are|is|form|make|become|belongs?\s+to)\s+(?:now\s+)?(?:(?:the|your)\s+)?{_USE}"),
         ("set", rf"(?:the\s+)?(?:other|second|2nd|remaining)\s+(?:set|group|lot|half|side)(?:\s+of\s+(?:the\s+)?{_STS})?\b"),

@@ -47,6 +47,11 @@ _OF_PIECE: Final = regex(
     rf"(?:(?:k|knit)\b\.?\s*|k(?=\d))(?:across\s+)?(?:the\s+)?(?P<n>{N})\s+(?:held\s+)?(?:sts?\b\.?|stitches)\s+(?:from|of|at)\s+(?:the\s+)?(?P<part>front|back)(?:\s+(?:of\s+)?(?:the\s+)?neck)?\s*",
     re.IGNORECASE,
 )
+_OF_NAME: Final = regex(
+    r"(?:k|knit)\b\.?\s+(?:(?:a?round|across)\s+)?(?:the\s+)?(?:held\s+)?(?P<part>(?:(?:left|right)\s+)?sleeve)(?:\s+(?:sts\b\.?|stitches))?\s*",
+    re.IGNORECASE,
+)
+"""The stitches of a sleeve that wait, between those that are picked up at the underarm."""
 _PICKS: Final = regex(r"\b(?:pick(?:ing)?\s+up|pu|knit\s+up|k\.?\s+up)\b", re.IGNORECASE)
 _PLAIN: Final = regex(r"(?:k|knit|p|purl|patt|work|rib)\.?(?:\s+in\s+patt(?:ern)?\.?)?\s+to\s+(?:the\s+)?end\s*", re.IGNORECASE)
 
@@ -89,6 +94,24 @@ def _part_in(clause: Clause, which: ToldPhrase) -> tuple[int, int] | None:
             if phrase is not None and phrase.get(name):
                 return phrase.match.span(name)
     return None
+
+
+def write_gone_back(items: list[Item], at: int, facing: str) -> Words | None:
+    """Return stitches that the work returns to and yarn is joined to next: "return to the other sts, rejoin yarn"."""
+    clause, behind = items[at].clause, items[at + 1].clause if at + 1 < len(items) else None
+    if clause is None or behind is None or not behind.has("join") or not behind.only("join", "at", "facing", "adverb", "to"):
+        return None
+    which = clause.first("rem", "held", "named", "some")
+    side = facing or side_in(clause) or side_in(behind)
+    lead: Words = [f"with {side} facing, "] if side else []
+    if which is None:
+        return [*lead, "take up remaining sts"] if clause.has("set") else None
+    number = number_in(which)
+    if which.kind == "rem":
+        return [*lead, "take up ", *then_space(number), "remaining sts"]
+    if which.kind == "some" and not clause.has("lying"):
+        return None
+    return [*lead, "return ", *then_space(number), "held ", *then_space(_part_in(clause, which)), "sts to needles"]
 
 
 def write_joined(text: str, items: list[Item], at: int, facing: str) -> Words | None:
@@ -165,6 +188,9 @@ def write_across(
     match = _ACROSS.fullmatch(text, item.start, item.end)
     if match is None and _PICKS.search(text, start, stop):
         match = _OF_PIECE.fullmatch(text, item.start, item.end)
+    named = _OF_NAME.fullmatch(text, item.start, item.end) if match is None else None
+    if named is not None and _PICKS.search(text, start, stop):
+        return ["k across held ", named.span("part"), " sts"], at + 1, False
     if match is None or (at + 1 < len(items) and text[items[at + 1].start :].lower().startswith("mark ")):
         return None
     lead = {"p": "p", "w": "work"}.get(match.group()[0].lower(), "k") if not match.group().lower().startswith("patt") else "work"

@@ -20,6 +20,7 @@ from stepper.project.rewording.told.moves_back import (
     CENTRE_OFF,
     MATCHES,
     write_across,
+    write_gone_back,
     write_joined,
     write_returned,
     write_taken_up,
@@ -44,7 +45,7 @@ _BEGINS: Final = regex(
 _CUTS: Final = regex(r"(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool)|leave\s+(?:a\s+)?long\s+(?:tail|end)", re.IGNORECASE)
 """What is done to the yarn, a sentence of its own before stitches that wait."""
 _TELLS: Final = regex(
-    r"\b(?:hold|holder|holders|rest|wait|thread|pins?|aside|spare|waste|scrap|unworked|held|set|yarn|wool|needles?|ndls?|dpns?|circulars?|work|cable|string|cotton|cord|another|third)\b",
+    r"\b(?:hold|holder|holders|rest|wait|thread|pins?|aside|spare|waste|scrap|unworked|held|set|yarn|wool|needles?|ndls?|dpns?|circulars?|work|cable|string|cotton|cord|another|third|sleeve)\b",
     re.IGNORECASE,
 )
 _STOP: Final = regex(r"(?<!\bsts)(?<!\bst)(?<!\brem)(?<!\bk)(?<!\bp)(?<!\bpatt)[.!](?=\s|$)|\.(?=\s+[A-Z*]|\s*$)")
@@ -214,6 +215,10 @@ def _moved(
     clause = item.clause
     if clause is None:
         return None
+    if clause.only("back", "rem", "held", "named", "some", "lying", "adverb", "set") and not clause.has("needle", "from"):
+        joined = write_gone_back(items, at, facing) if clause.has("back") else None
+        if joined is not None:
+            return joined, at + 2, True
     if clause.has("join"):
         joined = write_joined(text, items, at, facing)
         return None if joined is None else (joined, at + 1, True)

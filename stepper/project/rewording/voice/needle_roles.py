@@ -14,7 +14,8 @@ from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.regex import regex
 
 _NOUN: Final = r"(?:(?:(?:circular|circ\.?|double[-\s]pointed|straight)\s+)?needles?|dpns?|circulars?)(?!\w)"
-_TO: Final = r"\b(?:to|with|using|on)\s+"
+_TO: Final = r"(?:\b(?:to|with|using|on)\s+|(?:(?<=^)|(?<=[.!]\s))(?=[a-z-]+[\s-]+(?:sized?\s+)?needles?\s*[,:])|\band\s+(?=[a-z-]+[\s-]+(?:sized?\s+)?needles?\s*[,.:]))"
+"""What stands before them: nothing where they begin a sentence, or stand behind the side that faces."""
 _USE: Final = "|".join(f"(?P<{role}>{words})" for role, words in NEEDLE_ROLES.items())
 _USED: Final = "|".join(f"(?P<{role}_2>{words})" for role, words in NEEDLE_ROLES.items())
 _CALLED: Final = regex(

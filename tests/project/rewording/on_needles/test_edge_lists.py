@@ -26,6 +26,12 @@ def test_a_stitch_that_is_marked_has_a_marker_before_it() -> None:
     assert written("Pick up 40 sts, 1 st at the point (mark it), 40 sts.") == "Pick up and knit 40 sts, pm for marked st, pick up and knit 1 sts, pick up and knit 40 sts."
 
 
+def test_signs_and_older_verbs_join_them_too() -> None:
+    """A plus sign joins two stretches; what is knitted up is picked up."""
+    assert written("Pick up 1 in corner + 14 along other side of flap.") == "Pick up and knit 1 sts, pick up and knit 14 sts."
+    assert written("Knit up 3, k across held sleeve sts, knit up 3 more.") == "Pick up and knit 3 sts, k across held sleeve sts, pick up and knit 3 sts."
+
+
 @pytest.mark.parametrize("stretches", ["30 along the back, 12 down each side and 26 across the front", "40 at the back and 40 at the front"])
 def test_a_sum_that_its_stretches_come_to_is_worked(stretches: str) -> None:
     """Each side counts twice."""
