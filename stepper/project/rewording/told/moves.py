@@ -109,7 +109,7 @@ MOVES: Final[Kinds] = tuple(
         ("facing", rf"(?:with\s+)?(?:the\s+)?(?P<side>{_SIDE})(?:\s+of\s+(?:the\s+)?work)?\s+facing(?:\s+you)?\b"),
         ("facing", rf"(?:and\s+)?(?:for|ready\s+(?:for|to\s+(?:work|begin(?:\s+with)?|start(?:\s+with)?)))\s+an?\s+(?P<side>{_SIDE})\s+row\b"),
         ("join", _JOIN),
-        ("named", rf"(?:to|at)\s+(?:the\s+)?(?P<part>(?:left\s+|right\s+)?(?:front|back|sleeve|thumb))\b(?=\s*(?:[,.;]|$)|\s+(?:with|and)\b)"),
+        ("named", r"(?:to|at)\s+(?:the\s+)?(?P<part>(?:left\s+|right\s+)?(?:front|back|sleeve|thumb))\b(?=\s*(?:[,.;]|$)|\s+(?:with|and)\b)"),
         ("to", rf"(?:to|with)(?=\s+(?:the\s+)?(?:rem|held|live|other|second|sts|stitches|{N}|{_PARTS}\s+(?:{_HELD}\s+)?{_STS}))"),
         ("is", rf"(?:are|is|form|make|become|belongs?\s+to)\s+(?:now\s+)?(?:(?:the|your)\s+)?{_USE}"),
         ("set", rf"(?:the\s+)?(?:other|second|2nd|remaining)\s+(?:set|group|lot|half|side)(?:\s+of\s+(?:the\s+)?{_STS})?\b"),
