@@ -250,6 +250,10 @@ STRETCHES: tuple[Stretch, ...] = (
     _(MARKED, "Next rnd: K15, bind off 10 sts removing marker, k to end.\nNext rnd: K to marker, k to end.", ""),
     _(MARKED, "Next rnd: K15, bind off 10 sts, removing marker, k to end.", "30"),
     _(R, "On next rnd bind off first 5 sts, k until there are 10 sts on right-hand needle (front), bind off next 10 sts, k until there are 10 sts after bound-off sts (back), bind off last 5 sts.", "20"),
+    _(R, "Next rnd: Bind off 5 sts, k until 5 sts remain, k5.", "35", {1: "bo5 k35"}),
+    _(R, "Next rnd: Bind off 5 sts, k until 5 sts remain, bind off these.", "30"),
+    _(R, "Work on these 30 sts only for 4 rounds.", ""),
+    _(R, "Work even for 4 rounds, ending 5 sts before the marker.\nBind off 10 sts, k to end.", "40*4 30"),
     # --- stitches on hold ---
     _(F, "Next row: K15, turn and leave rem 25 sts on a holder.\nWork 3 rows on these 15 sts.\nBind off.\nWith RS facing, rejoin yarn to held sts, bind off 10 sts, k to end.\nWork 3 rows.\nBind off.", "15*4 0 15*4 0", held="0"),
     _(F, "Next row: K18, bind off 4 sts, k to end.\nWorking on last 18 sts only, work 3 rows.\nBind off.\nWith WS facing, rejoin yarn to rem 18 sts.\nWork 3 rows.\nBind off.", "36 18*3 0 18*3 0", held="0"),

@@ -25,6 +25,7 @@ from stepper.project.rewording.on_needles.edge_lists import write_edge_lists
 from stepper.project.rewording.on_needles.join_lists import write_join_lists
 from stepper.project.rewording.on_needles.pick_ups import write_pick_ups
 from stepper.project.rewording.on_needles.rings import write_rings
+from stepper.project.rewording.on_needles.stops import write_stops
 from stepper.project.rewording.openings import write_openings_in_order
 from stepper.project.rewording.remarks.idle import orders_besides
 from stepper.project.rewording.remarks.stated_synonyms import STATED_FACTS
@@ -129,6 +130,7 @@ _STAGES: Final = (
     take_tails_off,
     write_events,
     write_counts,
+    write_stops,
     write_rings,
     write_lists_in_turn,
     write_round_begins,

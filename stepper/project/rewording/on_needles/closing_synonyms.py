@@ -35,10 +35,10 @@ _KITCHENER: Final = r"(?P<said>(?:using|with|in|by)\s+(?:the\s+)?kitchener(?:\s+
 CLOSINGS: tuple[Synonym, ...] = (
     # --- within a row ---
     *(
-        row("until", rf"{before}{verb}\s+until\s+(?:(?:there\s+are|you\s+have)\s+)?({N})(?:\s+(?:{STS}))?(?:\s+(?:are|lie|rem(?:ain)?))?(?:\s+(?:{_ON_RIGHT}|on\s+(?:the\s+|your\s+)?needle))?{behind}(?=\s*[,;.*)\]]|\s*$|\s+and\b)", words, example, again=True, spelt_out=True)
+        row("until", rf"{before}{verb}\s+until\s+(?:(?:there\s+are|you\s+have)\s+)?({N})(?:\s+(?:{STS}))?(?:\s+(?:are|lie))?(?:\s+(?:{_ON_RIGHT}|on\s+(?:the\s+|your\s+)?needle))?{behind}(?=\s*[,;.*)\]]|\s*$|\s+and\b)", words, example, again=True, spelt_out=True)
         for before, behind, examples in (
             (rf"((?:^|:)\s*(?:(?:on\s+)?(?:the\s+)?next\s+{ROUND}\s*(?:\([rw]s\))?\s*[:,]?\s*)?{_OFF_FIRST})", rf"(?:\s+{_SINCE})?(?:\s*,?\s+(?P<said>{_FOR_PART}|{_NAMED}))?", ("Next row: BO 8 sts, rib until there are 16 sts on the needle, k to end.", "Next row: BO 8 sts, work until there are 20 sts on the right-hand needle, BO 8 sts, work to end.")),
-            (rf"(\b{_OFF_FIRST})", rf"(?:\s+{_SINCE}(?:\s*,?\s+(?P<said>{_FOR_PART}|{_NAMED}))?|\s*,?\s+(?P<told>{_FOR_PART}|{_NAMED}))".replace("?P<told>", "?:"), ("Next row: K8, BO 2 sts, rib until there are 6 sts on right needle past the bind-off, BO 2 sts, k to end.", "Next row: K8, BO 8 sts, work until there are 20 sts on the right-hand needle for the back, BO 8 sts, work to end.")),
+            (rf"(\b{_OFF_FIRST})", rf"(?:\s+{_SINCE}(?:\s*,?\s+(?P<said>{_FOR_PART}|{_NAMED}))?|\s*,?\s+(?P<told>{_FOR_PART}|{_NAMED}))".replace("?P<told>", "?:"), ("Next row: K8, BO 2 sts, rib until there are 6 sts on right needle (back), BO 2 sts, k to end.", "Next row: K8, BO 8 sts, work until there are 20 sts on the right-hand needle for the back, BO 8 sts, work to end.")),
         )
         for verb, words, example in (
             (r"(k|p|knit|purl|rib|patt|moss)(?:\s+across(?:\s+(?:the\s+)?(?:front|back))?)?", r"\1\2 \3", examples[0]),
@@ -51,11 +51,9 @@ CLOSINGS: tuple[Synonym, ...] = (
     row("cent", rf"(\bbind\s+off\s+to\s+end\.\s*)(?:place|put|slip|leave)\s+(?:the\s+)?cent(?:er|re)\s+{STS}\s+on\s+(?:an?\s+|the\s+)?(?:st(?:itch)?\s+)?holder", r"\1Hold all sts", "Next row: Bind off 8 sts, k until there are 16 sts on needle, bind off rem sts. Place center sts on holder for neck."),
     said_row_behind("including|incl", rf"(\b{_VERB}\s*{N}(?:\s+{STS})?)\s*[(,]?\s*(?P<said>(?:including|incl\.?|counting)\s+(?:the\s+)?(?:one\s+|1\s+)?{STS}\s+(?:that\s+is\s+)?(?:already\s+|left\s+)*on\s+(?:the\s+)?(?:right(?:[-\s]hand)?\s+)?needle(?:\s+(?:after|from)\s+{_BOUND})?)\s*\)?", "Next row: K8, cast off 2 sts, k6 including st on needle after cast off, cast off 2 sts, k to end."),
     said_row_behind("armhole", rf"(^\s*(?:(?:on\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+{ROUND}\s*[:,]?\s*|when\s+[^.;:,]*,\s*)?)(?P<said>{_BO}(?:\s+{N}\s+{STS}\s+(?:on|at|in)\s+(?:each|both)\s+sides?)?\s+for\s+(?:the\s+)?armholes?)\s*(?:as\s+foll(?:ow)?s|thus|like\s+this|this\s+way)?\s*:\s*(?={_BO}\s+{N})", "Next row: bind off for the armholes: bind off 4 sts, k to last 4 sts, bind off 4 sts."),
-    said_row_behind("remov", rf"(\b{_BO}\s+{N}(?:\s+{STS})?)\s*[,(]?\s*(?P<said>(?:taking\s+out|removing)\s+(?:the\s+)?(?:(?:side|bor|underarm|end)\s+)?(?:marker|m)(?:\s+(?:as\s+you\s+(?:go|come\s+to\s+it)))?)\s*\)?(?=\s*[,.;]|\s*$)", "BO 8 sts, removing side marker, k to end."),
     row("it is", rf"\buntil\s+it\s+is\s+({N}\s+{STS})\s+left\b(?:\s+(?:on|in)\s+(?:the\s+)?(?:rnd|round|row)(?=\s*[,.;]))?", r"until \1 remain", "Next round: bind off 5 sts, knit until it is 5 sts left on the round, bind off 5 sts."),
     row("these", rf"(\b(?:until|last)\s+({N})\s+{STS}(?:\s+remain)?[^.;:,]*,\s*(?:and\s+)?)(?:{_BO})\s+(?:these|them)(?:\s+{STS})?(?=\s*[.;]|\s*$)", r"\1bind off \2 sts", "Next round: bind off 5 sts, knit until 5 sts remain, bind off these."),
     said_row_behind("side", r"(\bbefore\s+(?:the\s+)?(?:second\s+|other\s+|next\s+)?(?:marker\s+thread|marker|m))\s+(?P<said>(?:in|on|at)\s+(?:the\s+)?(?:right|left|other)\s+side)(?=\s*,)", "Next round: bind off 5 sts, knit until 5 sts remain before the marker in the right side, bind off 10 sts, k to end."),
-    row("rem", rf"(,\s*(?:and\s+)?)(?:{_BO})\s+(?:the\s+)?rem(?:aining)?\s+({N})\s+{STS}(?=\s*[.;]|\s*$)", r"\1bind off \2 sts", "Next rnd: BO 5 sts, k to last 5 sts, BO rem 5 sts."),
     row("each p|each h", rf"(^\s*|[.]\s*)({N}\s+{STS})\s+(?:remain|rem|are\s+left)\s+(?:on|for)\s+each\s+(?:part|piece|half)(?=\s*\.?\s*$)", r"\1\2 each for front and back", "Next round: bind off 5 sts, k20, bind off 5 sts, k to end. 20 sts remain on each part."),
     # --- at the end ---
     row("work rib|work moss|work seed", r"\bwork\s+(rib|moss|seed)(?:\s+st(?:itch)?)?\s+as\s+(?:set|established|before)\s+(?=(?:for|until)\b)", r"work in \1 ", "Work 1 row in k1, p1 rib. Work rib as set for 6 rows."),

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.project.rewording.synonym import OFF, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import STS, N, Synonym, row
 
 # --- who waits ---
 _PIECE: Final = r"(?:front|back|sleeve|body|yoke|hood|collar|neck|shoulder|underarm|heel|flap|instep|sole|foot|leg|thumb|gusset|hand|palm|finger|pocket|panel)"
@@ -60,8 +60,6 @@ WAITING: tuple[Synonym, ...] = (
     # --- what is done with them, and to the yarn behind them ---
     row("back on|back to", rf"(^\s*|[.!:]\s+)(?:now\s+)?(?:pop|stick|get|bring|lift|load|pick\s+up)\s+((?:the\s+)?(?:{N}\s+)?(?:held\s+|live\s+)?(?:{PART}\s+)?{STS}\s+back\s+(?:on|onto|on\s+to|to)\b)", r"\1place \2", "Pop the 20 sleeve sts back on your needles."),
     row("snug|tight|firm|draw|pull", r"(?:\s*[,;]\s*(?:and\s+)?|\s+and\s+)(?P<said>(?:pull|draw|tug|tighten|snug)(?:ing)?\s+(?:up\s+)?(?:the\s+)?(?:working\s+)?yarn(?:\s+up)?(?:\s+(?:snug|tight|firm)(?:ly)?)?(?:\s+(?:across|over|at|behind|to\s+close)\s+the\s+(?:gap|hole|opening))?)(?:\s*,\s*(?:and\s+)?|\s+and\s+)", ", ", "K8, hold 8 sts for thumb, pull the yarn snug across the gap and knit to end.", spelt_out=True),
-    row("stop|end|finish|short", rf"(^\s*|[.;]\s*)(?:(?:on|in)\s+(?:the\s+)?last\s+{ROUND}\s*,?\s*)?(?:stop|end|finish)(?:ping|ing)?\s+(?:(?:the\s+|this\s+)?(?:last\s+)?{ROUND}\s+)?({N})\s+{STS}\s+(?:before|short\s+of)\s+(?:the\s+)?(?:end(?:\s+of\s+(?:the\s+|this\s+)?(?:last\s+)?{ROUND})?|bor|beg(?:inning)?(?:\s+of\s+(?:the\s+)?{ROUND})?|(?:bor\s+|end-of-(?:rnd|round)\s+)?marker){_CLOSED}", r"\1stop short \2 sts", "CO 40 sts. Join in the round. Knit 2 rounds. On the last round, stop 4 sts before the end of the round."),
-    row("following|foll", rf"(\b(?:{OFF}|bo)\s+)the\s+(?:following|foll)\s+(?={N}\s+{STS})", r"\1the next ", "K8, bind off the next 4 sts, k8, bind off the following 4 sts, k to end."),
     row("both|two", r"\b(?:both|the\s+two)\s+(?:shoulders|fronts|halves|sides\s+of\s+the\s+neck)(?=\s+(?:at\s+once|at\s+the\s+same\s+time|together|simultaneously)\b)", "both sides", "K8, join a second ball, bind off 4 sts, k8. Work both shoulders at the same time, each with its own ball."),
     row("both", r"\bboth\s+(?:sides|shoulders|fronts|halves)(?:\s+of\s+the\s+neck)?\s+are\s+(?:now\s+|then\s+)?(?:worked|knit|knitted|finished)\s+(?=(?:at\s+once|at\s+the\s+same\s+time|together|simultaneously)\b)", "work both sides ", "K8, join a second ball, bind off 4 sts, k8. Both sides are now worked at once, each from its own ball."),
     row("balls", r"^(\s*)(?:with|using)\s+(?:separate|two|2)\s+balls(?:\s+of\s+yarn)?(?:\s+for\s+(?:each\s+side|the\s+two\s+sides))?\s*,\s*(?=(?:dec|inc|bind|cast|bo|work|knit|purl)\b|decrease|increase)", r"\1work both sides at once. ", "With separate balls of yarn for each side, decrease 1 st at each neck edge on every RS row 4 times."),

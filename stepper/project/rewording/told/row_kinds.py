@@ -188,6 +188,13 @@ def _passed(phrase: RowPhrase) -> str | None:
     return f"{verb} ds" if re.search(r"(?:\bds|double st(?:itch)?),?\s+(?:and\s+|then\s+)?$", before) else None
 
 
+def marker_of(phrase: RowPhrase) -> str:
+    """Return whether a marker taken out with stitches bound off `hung` among them; else its words, said only: rounds began there."""
+    within = phrase.kind == "off" and phrase.get("marker")
+    first = phrase.match.string[: phrase.match.start()].rstrip()[-1:] in ("", ":", ".")
+    return "hung" if within and not first else phrase.get("marker") or phrase.get("bor")
+
+
 def _as_printed(phrase: RowPhrase) -> str:
     return phrase.match.group().strip()
 
@@ -232,7 +239,7 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
     ("counted", rf"{_V}\s+(?:the\s+)?(?:next|first|last)\s+st(?:itch)?\b{_BACK_LOOP}(?!\s+(?:in(?:to)?|of|from|below)\b)", _counted),
     ("patterned", rf"(?P<verb>rib|patt)(?:ern)?\b\.?\s*(?:the\s+)?(?:next\s+)?(?P<n>{N})(?:\s*{STS})?(?!\s*(?:rows?|rnds?|rounds?|cm|mm|in\b|inch|\"|times))", lambda phrase: f"{_verb(phrase)} {_number(phrase)}"),
     ("stretch", rf"(?:work\s+(?:the\s+)?(?:next\s+|first\s+|last\s+)?)?(?P<n>{N})\s+{STS}\s+in\s+(?P<manner>(?:the\s+)?(?:rib(?:bing)?|patt(?:ern)?|(?:moss|seed|garter|stockinette|stocking)(?:\s+st(?:itch)?)?|st\s+st))\b\.?", lambda phrase: f"work {_number(phrase)} sts in {phrase.get('manner')}"),
-    ("off", rf"(?P<verb>bo|bind\s+off|cast\s+off|co|cast\s+on)\s+(?:the\s+|these\s+|those\s+)?(?:(?:next|foll(?:owing)?|first|last|rem(?:aining)?)\s+)?(?P<n>{N})(?:\s*{STS})?(?:\s+of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+{_ROW})?(?:\s*,?\s+(?:(?P<bor>removing\s+(?:(?:the|your)\s+)?(?:bor|(?:beg(?:inning)?|start|end)(?:[\s-]+of[\s-]+(?:the[\s-]+)?(?:rnd|round))?)(?:\s+(?:marker|m))?\b)|(?P<marker>removing\s+(?:(?:the|your)\s+)?(?:(?:side|raglan|gusset|thumb)\s+)?(?:marker|m)\b))(?:\s+as\s+you\s+(?:pass|come\s+to|get\s+to|reach)\s+(?:it|them))?)?(?!\s*(?:{STS}|using|with|for|at|on|over|in)\b)", lambda phrase: f"{phrase.get('verb')} {_number(phrase)} sts{', rm' if phrase.get('marker') else ''}"),
+    ("off", rf"(?P<verb>bo|bind\s+off|cast\s+off|co|cast\s+on)\s+(?:the\s+|these\s+|those\s+)?(?:(?:next|foll(?:owing)?|first|last|rem(?:aining)?)\s+)?(?P<n>{N})(?:\s*{STS})?(?:\s+of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+{_ROW})?(?:\s*[,(]?\s*(?:(?P<bor>(?:removing|taking\s+out)\s+(?:(?:the|your)\s+)?(?:bor|(?:beg(?:inning)?|start|end)(?:[\s-]+of[\s-]+(?:the[\s-]+)?(?:rnd|round))?)(?:\s+(?:marker|m))?\b)|(?P<marker>(?:removing|taking\s+out)\s+(?:(?:the|your)\s+)?(?:(?:side|raglan|gusset|thumb|underarm)\s+)?(?:marker|m)\b))(?:\s+as\s+you\s+(?:go|(?:pass|come\s+to|get\s+to|reach)\s+(?:it|them)))?\s*\)?)?(?!\s*(?:{STS}|using|with|for|at|on|over|in)\b)", lambda phrase: f"{phrase.get('verb')} {_number(phrase)} sts{', rm' if marker_of(phrase) == 'hung' else ''}"),
 )  # fmt: skip
 _PHRASES: Final = tuple((kind, regex(expression, re.IGNORECASE), write) for kind, expression, write in _KINDS)
 _GOALS: Final = tuple((kind, regex(expression, re.IGNORECASE), write_goal) for kind, expression in GOALS)

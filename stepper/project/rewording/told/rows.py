@@ -27,6 +27,7 @@ from stepper.project.rewording.told.row_kinds import (
     cable_of,
     end_of,
     goal_of,
+    marker_of,
     match_goal,
     match_phrase,
     write_goal,
@@ -249,7 +250,7 @@ def _item(text: str, at: int, depth: int) -> _Parts | None:
     words = phrase.write if phrase is not None else None
     if phrase is None or words is None:
         return None
-    end, said = end_of(phrase), [phrase.get("bor")] if phrase.get("bor") else list[str]()
+    end, said = end_of(phrase), [told for told in (marker_of(phrase),) if told not in ("", "hung")]
     while (told := SAID.match(text, end)) is not None:
         said.append(told.group("said") or told.group("bare"))
         end = told.end()

@@ -172,7 +172,7 @@ def _sorted(phrases: Sequence[ToldPhrase]) -> dict[str, ToldPhrase] | None:
 
 def _said(found: dict[str, ToldPhrase]) -> list[str]:
     """Return what is only said of the work."""
-    said = [found[kind].match.group().strip(" ,") for kind in ("part", "part too", "set", "beside", "beside too") if kind in found]
+    said = [found[kind].match.group().strip(" ,") for kind in ("part", "part too", "said", "set", "beside", "beside too") if kind in found]
     for kind in _FAR:
         if kind in found:
             said += [found[kind].get(name).strip(" ,") for name in ("about", "along", "seam")]
@@ -269,7 +269,8 @@ def _size(phrase: ToldPhrase) -> tuple[int, int]:
 
 def _opening(found: dict[str, ToldPhrase]) -> Words:
     """Return what a sentence of work opens with: needles, a yarn, whether rounds or rows are worked."""
-    made: Words = [f"Next row ({_first_side(found['beginning'])}): "] if "beginning" in found else []
+    made: Words = [found["these"].match.span("n"), " sts. "] if "these" in found else []
+    made += [f"Next row ({_first_side(found['beginning'])}): "] if "beginning" in found else []
     for kind in ("change", "needle"):
         made += ["Change to ", _size(found[kind]), " needles. "] if kind in found else []
     made += ["Join in the round. "] if "round" in found and not found["round"].get("around") else []
@@ -345,6 +346,8 @@ def _behind(found: dict[str, ToldPhrase]) -> Words:
         made += [". Ends with " if apart else ", ending with ", *_last_row(found["ending"])]
     if "keep" in found and not apart:
         made += _kept_edges(found["keep"])
+    if "short" in found:
+        made += [". Stop short ", found["short"].match.span("n"), " sts"]
     if "last" in found:
         last = found["last"]
         way = "increasing" if last.get("dir").lower() == "inc" else "decreasing"
@@ -382,7 +385,9 @@ def _agrees(verb: str, found: dict[str, ToldPhrase], fabric: Words) -> bool:
     kinds = set(found)
     if {"round", "flat"} <= kinds or {"ending", "edge"} <= kinds or {"keep", "last"} <= kinds:
         return False
-    if kinds & {"ending", "edge"} and "next" in kinds:
+    if "short" in kinds and kinds & {"ending", "edge", "last", "keep", "flat", "next"}:
+        return False
+    if (kinds & {"ending", "edge"} and "next" in kinds) or {"these", "beginning"} <= kinds:
         return False
     if "beginning" in kinds and (
         "round" in kinds or (re.match(r"[kp]", found["beginning"].get("side"), re.IGNORECASE) and not _is_stockinette(found))
@@ -412,7 +417,7 @@ def _agrees(verb: str, found: dict[str, ToldPhrase], fabric: Words) -> bool:
         return "fabric" in found and _GARTER.search(found["fabric"].match.group()) is not None
     if re.match(r"(?:work|knit)ing\b", verb):
         return False
-    if "doing" in found and not (_GERUND.match(found["doing"].match.group()) and fabric):
+    if "doing" in found and not (fabric and (_GERUND.match(found["doing"].match.group()) or kinds & {"round", "flat"})):
         return False
     return bool(verb or fabric or kinds & {"even", "set"})  # "4 rounds", "10 cm": of what?
 

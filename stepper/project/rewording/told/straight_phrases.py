@@ -13,6 +13,7 @@ from typing import Final
 
 from stepper.craft.needles import BARE_SIZE, MM_SIZE, ROLE_SIZE, SIZE, UK_SIZE
 from stepper.craft.stitch_patterns import KNOWN, RIB
+from stepper.project.rewording.on_needles.stops import SHORT
 from stepper.project.rewording.synonym import ROUND, STS, N
 from stepper.project.rewording.told.numbers import LARGE
 from stepper.project.rewording.told.phrases import Kinds
@@ -100,6 +101,7 @@ STRAIGHT: Final[Kinds] = tuple(
         ("last", rf"(?:in|on|and\s+in|and\s+on)\s+(?:this|the)\s+last\s+(?:row|rnd|round)\s*,?\s+(?P<dir>inc|dec)(?:reas)?(?:e|ing)?\.?\s+(?P<n>{N})\s+{STS}(?P<where>\s+(?:evenly(?:\s+(?:across|spaced|around))?|spaced\s+evenly|somewhere\s+near\s+the\s+sides?))?"),
         ("last", rf"(?P<dir>inc|dec)(?:reas)?(?:e|ing)?\.?\s+(?P<n>{N})\s+{STS}(?P<where>\s+evenly(?:\s+(?:across|spaced|around))?)?\s+(?:in|on|across)\s+(?:this|the)?\s*last\s+(?:row|rnd|round)(?P<behind>\s+evenly)?"),
         # --- to which row ---
+        ("short", SHORT),
         ("edge", rf"(?:so\s+(?:as\s+)?)?{_END}\s+at\s+(?:the\s+)?(?P<edge>neck|armhole|front|side)\s+edge"),
         ("ending", rf"(?:so\s+that\s+)?(?:(?:the\s+|your\s+)?last\s+(?:{ROUND})?(?:\s*(?:(?:you\s+)?(?:worked|work|knit)\s+)?(?:is|being|should\s+be|will\s+be|must\s+be))?|{_END}(?:\s+(?:with|on|after)|\s*,?\s+at\s+(?:the\s+)?end\s+of|\s+having\s+(?:just\s+)?(?:done|worked))?)\s+{_AN}(?:{_SIDE}(?:\s+row)?(?!\s+facing|\s*\d)|(?:(?:row|rnd|round)\s+(?P<number>\d{{1,2}})|(?P<nth>\d{{1,2}})(?:st|nd|rd|th)\s+(?:(?:patt(?:ern)?|rib)\s+)?(?:row|rnd|round))(?:\s+of\s+(?:the\s+)?patt(?:ern)?)?)(?![\w-])"),
         ("ending", rf"(?:so\s+that\s+)?(?:{_END}\s+)?(?:with\s+)?(?:the\s+)?(?P<facing>RS|WS|right\s+side|wrong\s+side)(?:\s+of\s+(?:the\s+)?work)?\s+(?:is\s+)?facing(?:\s+you)?(?:\s+for\s+(?:the\s+)?next\s+row)?(?![\w-])"),
@@ -132,7 +134,10 @@ STRAIGHT: Final[Kinds] = tuple(
         ("set", r"as\s+(?:set|est(?:ablished)?\b\.?|before|you\s+(?:are|were))(?![\w-])"),
         ("every", r"(?:knit\s+)?every\s+(?:single\s+)?(?:round|rnd)\b"),
         ("plain", r"plain\b"),
+        ("said", r"\(\s*(?:for\s+)?(?:the\s+)?(?:turning|fold|purl|hem|garter)\s*-?(?:ridge|line|row|rnd|round|edge)\s*\)"),
+        ("these", rf"(?:on|over)\s+(?:these|those)\s+(?P<n>{N})\s+(?:sts|stitches)\b(?:\s+(?:only|alone))?"),
         ("all", r"(?:(?:on|over)\s+)?all\s+(?:of\s+)?(?:the\s+)?(?:sts|stitches)\b"),
+        ("part", rf"for\s+(?:(?:the|your|an?|this)\s+)?(?:front\s+|back\s+|left\s+|right\s+|lower\s+|upper\s+)?(?:{_PART}|facing|turning|welt|heel|toe|gusset|flap|lining|picot|strip|frill|ruffle|peplum|tail)\b(?!\s+(?:sts|markers?|shap))"),
         ("part", rf"(?:on\s+)?(?:the\s+|this\s+|your\s+)(?:rest\s+of\s+the\s+|whole\s+|entire\s+)?{_PART}\b(?!\s+sts)"),
         ("do", r"(?:(?:begin|start|end|finish(?:\s+(?:off|up))?|follow(?:\s+(?:this|it))?)\s+with|do|make|(?:change|switch|go\s+over)\s+to|continue\s+to\s+(?:knit|work)|[kp](?=\s+(?:a?round|straight|even|in\s+(?:the\s+)?(?:rnds?|rounds?)|every|each)\b)|(?:work|continu(?:e|ing)|cont\b\.?|rib|proceed|go\s+on|carry\s+on|keep(?:ing)?(?:\s+to(?=\s+(?:garter|st|stock|rib|moss|seed|patt|the\s+patt)))?|knit|purl)(?:\s+(?:on\s+)?(?:working|knitting|ribbing|going))?|(?:work|knit)ing)(?![\w-])"),
         ("lead", r"(?:(?:now|again|then|next|just|simply|first|please|follows?|comes?|from\s+(?:here|now|this\s+point)(?:\s+on(?:wards?)?)?)\b\s*)"),
