@@ -162,6 +162,8 @@ def counts_apart(sentence: str) -> CountsApart | None:
         at = token.end()
         word = (token["word"] or token["sign"] or "").lower()
         if token["list"]:
+            if found[-1][0] is not None and not found[-1][1]:
+                return None  # "45 (46) 47" are sizes, of a length as well as of stitches
             found.append((token, []))
         elif token["word"] and word not in _JOINS and word not in _PARTS and number_of(word) is None:
             return None
@@ -206,7 +208,8 @@ def _sorted(found: list[tuple[re.Match[str] | None, list[str]]]) -> CountsApart 
             total = part
         else:
             return None
-    if not parts and not {"st", "sts", "stitch", "stitches", "count", "total"} & set(every):
+    counts = {"st", "sts", "stitch", "stitches", "count", "total", "altogether", "all"} & set(every)
+    if not counts and (not parts or (total is not None and not set(":=") & set(signs))):
         return None
     if any(_ON_NEEDLE.search(part.words) and "per" not in part.words.split() for part in parts):
         return None  # so the stitches are divided, which the plan has to know

@@ -88,6 +88,9 @@ def test_what_can_be_checked_stands_as_counts_that_are(line: str, text: str) -> 
         "Cast on 16 sts (8 sts on each of 2 needles).",
         "40 sts on 4 needles.",
         "CO 40 sts, 16 on the first needle, 12 on the second and 12 on the third.",
+        "Sleeve to top 45 (46) 47.",
+        "Body to underarm 35 (36) 37.",
+        "Back 51, neck 18 and 12 left.",
     ],
 )
 def test_what_does_or_measures_anything_stays_as_printed(line: str) -> None:
