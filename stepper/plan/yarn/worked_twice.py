@@ -17,7 +17,10 @@ from stepper.plan.same_plan import SamePlan
 from stepper.plan.yarn.yarn_use import Amount, total
 from stepper.regex import regex
 
-_OF_TWO = r"(?:sleeve|mitten|mitt|glove|sock|stocking|slipper|legwarmer|front|cuff|strap|pocket|thumb|piece)"
+_WHOLES = r"mitten|mitt|glove|sock|stocking|slipper|boot(?:ee|ie)|(?:leg|wrist|hand)[-\s]?warmer|wristlet"
+_OF_TWO = (
+    rf"(?:sleeve|{_WHOLES}|front|cuff|strap|pocket|thumb|piece|ear\s?flap|armband|armhole\s+(?:band|border|edging))"
+)
 _MAKE_TWO = regex(r"\b(?:make|work|knit)\s+(?:2|two)\b(?!\s*(?:rows?|rnds?|rounds?|tog|st))", re.I)
 _PLURAL = regex(rf"^(?:(?:both|two|2|the)\s+)*{_OF_TWO}s\b(?!\s+(?:and|&))|\bboth\s+alike\b", re.I)
 """A section of such a name is written once and meant for two."""
@@ -26,7 +29,7 @@ _THE_OTHER = regex(
     rf"(?:first|left|right|this))|\b(?:make|work|knit)\s+(?:a\s+second|another)\s+({_OF_TWO})\b",
     re.I,
 )
-_WHOLE = ("mitten", "mitt", "glove", "sock", "stocking", "slipper", "legwarmer")
+_WHOLE = regex(_WHOLES)
 """What is a garment in itself, with its thumb or heel."""
 
 
@@ -92,7 +95,7 @@ def _told_of(round_: Round, plan: Plan) -> bool | None:
             noun = (other.group(1) or other.group(2)).lower()
             given = re.match(r"\w+\s+\w+", other.group(0).lower())
             if given is None or given.group(0) not in {name.lower() for name in plan.sections}:
-                return noun in _WHOLE
+                return _WHOLE.fullmatch(noun) is not None
     return None
 
 

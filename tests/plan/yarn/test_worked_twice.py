@@ -25,7 +25,7 @@ def knitted(work: str, *, name: str = "body", more: str = "") -> Plan:
 
 
 @pytest.mark.parametrize(
-    "name", ["sleeves", "both sleeves", "sleeve (make 2)", "Sleeve, make two", "two mittens", "socks"]
+    "name", ["both sleeves", "sleeve (make 2)", "Sleeve, make two", "two mittens", "socks", "bootees", "Armhole bands", "wrist warmers"]
 )
 def test_a_section_in_the_plural_is_for_two(name: str) -> None:
     """As printed patterns head it (common practice)."""

@@ -33,7 +33,8 @@ from stepper.project.problems import one_of
 from stepper.project.rewording.told.numbers import digits_of
 from stepper.project.stitchwork import Across, Mark, PickUp, Work
 
-_WHOLE = frozenset({"sock", "stocking", "mitten", "mitt", "glove", "slipper", "bootee", "legwarmer"})
+_WHOLE = frozenset({"sock", "stocking", "mitten", "mitt", "glove", "slipper", "bootee", "bootie"})
+_WHOLE |= {"legwarmer", "wristlet", "handwarmer", "wristwarmer"}
 """What a whole page may describe, so that the second is all of it again."""
 _UNNAMED = "beginning"
 """What a pasted page calls its first part where nothing stands over it."""
