@@ -247,6 +247,16 @@ _SET_ON = regex(r"\bpick(?:ing|ed)?\s+up\b(?!\s+and\s+(?:k|knit|p|purl)\b)[^.;]*
 _LIVE = "stitches of a provisional cast-on are set on the needle or knitted onto it: which is not said."
 _KNIT_THEM = 'Where they are knitted at once write "Undo the provisional cast-on and knit 20 sts from it."'
 """Source: common practice."""
+_AT_DOUBLE = regex(
+    r"\b(?:to|until)\s+(?:the\s+)?st(?:itch)?\s+(?:just\s+|right\s+)?before\s+(?:the\s+)?(?:last\s+|next\s+|previous\s+)?"
+    r"(?:ds|double\s+st(?:itch)?)\b[^,.;]*,\s*(?:and\s+)?turn\b",
+    re.I,
+)
+_WHETHER_WORKED = (
+    "whether the st before the double st is worked before the turn is not said.",
+    'Write "to last DS, turn" where it is, and "to 1 st before last DS, turn" where it is not.',
+)
+"""Of short rows whose turns lie next to each other and of those with a stitch between both is printed."""
 _DASHED = (
     "a size has a dash in this list and a number in another of the line.",
     'Write a line for those sizes alone: "Sizes 3 and 4 only: ...".',
@@ -294,6 +304,8 @@ def _refused(
     doubt = counts_in_doubt(write_lists_plainly(as_printed(plain)).text)
     if doubt:
         return LineReading(line=None, problems=(whole.problem(doubt, "Compare them with the printed page."),))
+    if _AT_DOUBLE.search(plain):
+        return LineReading(line=None, problems=(whole.problem(*_WHETHER_WORKED),))
     if foreign or _SET_ON.search(plain):
         return LineReading(line=None, problems=(whole.problem(*(foreign or (_LIVE, _KNIT_THEM))),))
     if isinstance(read.outcome, Stopped):

@@ -385,3 +385,19 @@ def test_stitches_of_a_provisional_cast_on_are_set_on_the_needle_or_knitted() ->
     told = read("Pick up 20 sts from the provisional cast-on.").problems
     assert "set on the needle or knitted onto it" in told[0].message
     assert read("Pick up and knit 20 sts from the provisional cast-on.").line is not None
+
+
+@each_row(
+    "line, whether",
+    [
+        ("Row 4: DS, p to the st before the DS, turn.", False),
+        ("Row 3: K to stitch before last double stitch on the other side, and turn.", False),
+        ("Row 4: DS, p to 1 st before the DS, turn.", True),
+        ("Row 4: DS, p to last DS, turn.", True),
+    ],
+)
+def test_a_turn_at_the_stitch_before_a_double_one_has_to_say_whether_that_is_worked(line: str, *, whether: bool) -> None:
+    """A heel whose double stitches lie side by side is printed so, and one with a stitch between them as well."""
+    problems = read(line).problems
+    assert whether is (problems == ())
+    assert whether or "before the turn is not said" in problems[0].message
