@@ -291,7 +291,7 @@ class Course:
         needles.copied = "" if copy else source.name
         if rows is not None:
             needles.limit = len(needles.drafts) + rows
-        needles.remarks.append(f"as the {source.name}")
+        needles.remarks.append(f"as the {source.name.removeprefix('the ')}")
         try:
             self._work(source, lines)
         except PartReachedError:

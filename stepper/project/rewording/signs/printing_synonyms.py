@@ -31,7 +31,7 @@ _PURPOSE = r"(?:so\s+(?:that|as\s+to)|thus|thereby|in\s+order\s+to|to\s+(?:avoid
 SPELLINGS: tuple[Synonym, ...] = (
     # --- signs and spellings ---
     row("til", r"(?<![\w'])'?till?\b", "until", "Knit every rnd till piece measures 14 cm."),
-    row("pat", r"\bpat\b(?!')", "patt", "Work 8 rows in pat."),
+    row("pat", r"\bpat\b(?!'|\s+(?:dry|out|into|to\s+(?:size|shape|(?:the\s+)?(?:finished\s+)?meas))\w*)", "patt", "Work 8 rows in pat."),
     row("y o", r"\by\s+o\b", "yo", "Row 3: K 4, y o, k 2 tog, k to end."),
     row("bind|cast", r"\b(?:bind\s*(?:\(\s*cast\s*\)|/\s*cast)|cast\s*(?:\(\s*bind\s*\)|/\s*bind))\s+off\b", "bind off", "Bind (cast) off 3 sts at beg of next 2 rows."),
     row("stocking", r"\bstockinette\s*[(/]\s*stocking\s*\)?\s*(?=st)", "stockinette ", "Work 6 rows in stockinette (stocking) stitch."),
