@@ -17,6 +17,7 @@ from typing import Final
 
 from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.candidates import Candidates
+from stepper.project.rewording.clauses.tail_counts import write_counted_rows, write_tail_counts
 from stepper.project.rewording.clauses.tails import take_tails_off
 from stepper.project.rewording.gathered import write_gathered
 from stepper.project.rewording.on_needles.counted import write_counts
@@ -49,7 +50,6 @@ from stepper.project.rewording.told.needle_layouts import write_needle_layouts
 from stepper.project.rewording.told.round_begins import write_round_begins
 from stepper.project.rewording.told.sentences import write_told
 from stepper.project.rewording.told.shaped_rows import write_shaped_rows
-from stepper.project.rewording.told.tail_counts import write_counted_rows, write_tail_counts
 from stepper.project.rewording.told.turn_goals import write_turn_goals
 from stepper.project.rewording.told.waste_yarn import write_waste_yarn
 from stepper.project.rewording.voice.events import write_events

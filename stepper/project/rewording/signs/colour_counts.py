@@ -15,7 +15,7 @@ import re
 from dataclasses import replace
 from typing import Final
 
-from stepper.project.rewording.reworded import Reworded
+from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import STS
 from stepper.project.rewording.told.numbers import SMALL, digits_of
 from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, split_phrases
@@ -82,6 +82,8 @@ def write_colour_counts(line: Reworded) -> Reworded:
         The line; the same if it is no such round.
     """
     head = _HEAD.match(line.text)
+    if head is not None and _LETTERED.fullmatch(line.text, head.end()) is not None:
+        line = _numbers_first(line, head.end())
     if head is None or _ANY.search(line.text, head.end()) is None:
         return line
     split = split_phrases(line.text, head.end(), _KINDS, most=_MOST)
@@ -111,6 +113,16 @@ def write_colour_counts(line: Reworded) -> Reworded:
 
 
 _ANY: Final = regex(_YARN, re.I)
+_LETTER: Final = r"(?:MC|CC|[A-H])\d{1,2}"
+_LETTERED: Final = regex(rf"(?=.*\b[ABD-H])(?:{_LETTER}(?:\s*,\s*{_LETTER})+|(?:MC|CC|[ABD-H])\d\d)\s*\.?\s*")
+"""Yarns with their numbers behind them: "A4, B5, A3". One with one figure may be a name, those with C alone cables."""
+
+
+def _numbers_first(line: Reworded, start: int) -> Reworded:
+    """Return a round of yarns with the number of stitches in front of each."""
+    for found in reversed(list(regex(r"([A-Z]+)(\d+)").finditer(line.text, start))):
+        line = laid_anew(line, found.start(), found.end(), [found.span(2), " ", found.span(1)])
+    return line
 
 
 def _places(line: Reworded, phrases: tuple[ToldPhrase, ...], words: str, here: int) -> list[int]:

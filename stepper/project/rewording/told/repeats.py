@@ -108,10 +108,15 @@ REPEATS: Final[Kinds] = tuple(
             rf"(?:until|till)\s+(?P<n>{N})\s+{_ROW}\s+(?:have\s+been|are)\s+{DONE}(?P<all>\s+{ALL})?",
         ),
         (
+            "unwrapped",
+            rf"(?:until|till)\s+(?:(?:you(?:\s+have|'ve)(?:\s+got)?|there\s+are|only)\s+)*(?:{N}\s+wrapped\s+{STS}\s+(?:(?:on|at)\s+)?(?:each|either|both)\s+(?:sides?|ends?)\s+and\s+)?(?P<n>{N})\s+(?:{STS}\s+(?:(?:are\s+(?:left\s+)?|rem(?:ain)?s?\s+|left\s+)?unwrapped|(?:(?:are\s+left|rem(?:ain)?|left)\s+)?between\s+(?:the\s+)?(?:wraps|wrapped\s+{STS}))|unwrapped\s+(?:{STS}|ones)(?:\s+(?:rem(?:ain)?|(?:are\s+)?left))?)(?:\s+(?:in|at)\s+the\s+(?:middle|cent(?:re|er)))?",
+        ),
+        (
             "until",
             rf"(?:until|till)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again|a\s+total\s+of|the\s+(?:shawl|work|piece)\s+has)\s+)*(?P<n>{N})(?:\s+{STS}|(?=\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left)\b))"
             rf"(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|once\s+more|{ALL}))*",
         ),
+        ("reworked", r"(?:(?:again\s+)?working\s+(?:all\s+)?(?:the\s+)?(?:sts|stitches)\s+as\s+they\s+(?:appear|come|face\s+you|present\s+themselves)|in\s+(?:exactly\s+)?the\s+same\s+way)\b"),
         (
             "measured",
             rf"(?:until|till)\s+(?P<far>(?!all\b|you\b)(?:[a-z][a-z'-]*\s+){{1,5}}(?:measures?|is|are|reach(?:es)?)\s+[^.;:()]*?{LONG}(?:(?![^.;:]*\b(?:until|then|inc|dec|increas|decreas))[^.;:()]*)?)(?=\s*[.;]|\s*$)",
@@ -163,7 +168,7 @@ def write_repeat(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tupl
 
 
 _WHAT: Final = ("span", "last", "both", "pair", "them", "this", "named")
-_ENDS: Final = ("all", "more", "once", "times", "every", "worked", "until", "used", "shaped", "measured", "long")
+_ENDS: Final = ("all", "more", "once", "times", "every", "worked", "until", "used", "shaped", "unwrapped", "measured", "long")
 
 
 def _clauses(phrases: Sequence[ToldPhrase]) -> list[list[ToldPhrase]]:
@@ -210,7 +215,7 @@ def _write_clause(
         at = half.match.start()
         often = (*often, (f". Rep last 2 {rows.get('row') or 'rows'} once more but the last", at))
     finish = by_kind.pop("ending", None) if end.kind == "used" else None  # where the last stitch is worked
-    said = tuple(by_kind[kind].match.group().strip(" ():=-") for kind in ("purpose", "or", "done") if kind in by_kind)
+    said = tuple(by_kind[kind].match.group().strip(" ():=-") for kind in ("purpose", "reworked", "or", "done") if kind in by_kind)
     said += () if finish is None else (finish.match.group(),)
     return (*named, *often, *_behind(by_kind)), said
 
@@ -273,6 +278,8 @@ def _often(
         return (("until ", at), (end.get("far"), end.match.start("far")))
     if kind == "long":
         return (("for ", at), (end.get("long"), end.match.start("long")))
+    if kind == "unwrapped":
+        return (("until ", at), (end.get("n"), end.match.start("n")), (" sts unwrapped in the middle", at))
     if kind == "used":
         return (("until all sts have been worked", at),)
     group = "n" if end.match.groupdict().get("n") else "n2"

@@ -25,7 +25,7 @@ _THE: Final = r"(?:the\s+|these\s+)?"
 _ONE: Final = r"(?:1|one|an?|the\s+(?:first|next|last))(?![\w-])"
 _ROW: Final = r"(?:row|rnd|round)\b"
 _OVER: Final = rf"(?:\s+of\s+{_THE}{_ROW})?"
-END: Final = rf"(?:{_THE}(?:very\s+)?end\b(?!\s+of\s+(?!{_THE}{_ROW}))(?:\s+of\s+{_THE}{_ROW})?)"
+END: Final = rf"(?:{_THE}(?:very\s+|other\s+)?end\b(?!\s+of\s+(?!{_THE}{_ROW}))(?:\s+of\s+{_THE}{_ROW})?)"
 ALONG: Final = (
     rf"(?:(?:all\s+(?:the\s+way\s+)?|right\s+)?(?:across|a?round|along)(?![a-z])(?:\s+(?:all\s+(?:the\s+)?{STS}|{_THE}{_ROW}))?"
     rf"|all\s+the\s+way(?!\s+(?:to|a?round|across|along))|to\s+{END}|(?:for\s+)?the\s+(?:whole|entire|rest\s+of\s+the)\s+{_ROW})"
@@ -34,7 +34,7 @@ ALONG: Final = (
 PLACE: Final = (
     r"(?P<place>(?:the\s+)?(?:(?:next|first|second|third|fourth|last|raglan|side|gusset|thumb|bor|beg(?:inning)?|end|underarm)\s+)*(?:marker|m)(?![\w-])"
     r"|bor(?![\w-])|(?P<gap>(?:the\s+)?(?:(?:last|previous|next)\s+)?(?:turning\s+(?:point|gap|place)|gap)(?![\w-]))"
-    r"|(?:the\s+)?(?:(?:last|previous|next)\s+)?(?:ds|double\s+st(?:itch)?|wrapped\s+st(?:itch)?|turn)(?![\w-])"
+    r"|(?:the\s+)?(?:(?:last|previous|next)\s+)?(?:ds|double\s+st(?:itch)?|turn)(?![\w-])|(?P<wrapped>(?:the\s+)?(?:(?:last|previous|next|first|nearest)\s+)?wrapped\s+(?:st(?:itch)?|one)(?![\w-]))"
     r"|(?:the\s+)?(?:cent(?:re|er)|middle)\s+st(?:itch)?(?![\w-])"
     r"|(?P<marked>(?:the\s+|this\s+|your\s+)?marked\s+(?:cent(?:er|re)\s+)?st(?:itch)?(?![\w-])))"
 )
@@ -113,7 +113,7 @@ def _verb(phrase: RowPhrase) -> str:
 def write_goal(phrase: RowPhrase) -> str:
     """Return how far something goes in the grammar's words."""
     kind, number, place = phrase.kind, phrase.get("n") and _number(phrase), phrase.get("place")
-    place = "gap" if phrase.get("gap") else "the marked st" if phrase.get("marked") else place
+    place = "gap" if phrase.get("gap") else re.sub(r"\bone$", "st", place) if phrase.get("wrapped") else "the marked st" if phrase.get("marked") else place
     if kind == "end":
         return "to end"
     if kind == "needle":
@@ -184,7 +184,7 @@ def _passed(phrase: RowPhrase) -> str | None:
     before = phrase.match.string[: phrase.match.start()].lower()
     verb = _verb(phrase)
     if phrase.get("wrap"):
-        return f"{verb} wrapped st with its wrap" if re.search(r"wrapped st(?:itch)?,?\s+(?:and\s+|then\s+)?$", before) else None
+        return f"{verb} wrapped st with its wrap" if re.search(r"wrapped (?:st(?:itch)?|one),?\s+(?:and\s+|then\s+)?$", before) else None
     return f"{verb} ds" if re.search(r"(?:\bds|double st(?:itch)?),?\s+(?:and\s+|then\s+)?$", before) else None
 
 
@@ -193,6 +193,12 @@ def marker_of(phrase: RowPhrase) -> str:
     within = phrase.kind == "off" and phrase.get("marker")
     first = phrase.match.string[: phrase.match.start()].rstrip()[-1:] in ("", ":", ".")
     return "hung" if within and not first else phrase.get("marker") or phrase.get("bor")
+
+
+def _another(phrase: RowPhrase) -> str | None:
+    """Write stitches that go on as those before them: "purl back to the marker and another 15"."""
+    before = re.findall(r"\b(knit|purl|k|p)(?![a-z])", phrase.match.string[: phrase.match.start()].lower())
+    return f"{before[-1][0]}{_number(phrase)}" if before else None
 
 
 def _as_printed(phrase: RowPhrase) -> str:
@@ -217,10 +223,12 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
     ("inc", rf"inc(?:rease)?\b\.?(?:\s+(?:1|one)(?:\s+st(?:itch)?\b)?)?(?:\s+in(?:to)?\s+(?:the\s+)?(?:next|first|last|foll(?:owing)?)\s+st(?:itch)?\b)?(?!\s*(?:{STS}|\d|at\b|on\b|to\b|every|each|evenly|row|rnd|round|in\b))", lambda _: "inc 1"),
     ("mark", r"(?:(?:put|insert|hang)\s+(?:in\s+)?(?:a\s+|your\s+|the\s+)?|a\s+)?marker(?=\s*[,.;]|\s*$|\s+and\b)", lambda _: "pm"),
     ("mark", r"(?:pm|place\s+(?:a\s+)?(?:marker|m)|sm|slm|slip\s+(?:the\s+)?(?:marker|m)|rm|remove\s+(?:the\s+)?(?:marker|m))(?![\w-])(?:\s+for\s+[a-z][a-z ]*?(?=\s*[,.;]|\s*$))?", _as_printed),
+    ("turn", r"wrap\s+(?:it|(?:the\s+|that\s+)?(?:next\s+)?(?:st(?:itch)?|one))(?:\s*[(\[][^()\[\]]*\bwraps?\s*[)\]])?\s*,?\s*(?:and\s+|then\s+)*turn(?![\w-])", lambda _: "w&t"),
     ("turn", rf"(?:w\s?&\s?t|wrap\s+and\s+turn|turn)(?![\w-])(?:\s*[(\[]\s*(?P<bracket>leaving\s+\d[\d\s,()]*{_WORD})(?:\s+unworked)?\s*[)\]]|\s*,?\s*(?:and\s+)?leav(?:e|ing)\s+(?:the\s+)?rem(?:aining)?\.?\s+(?:{N}\s+)?{_WORD}\.?\s+(?:unworked|on\s+(?:a\s+)?(?:(?:st(?:itch)?[\s-])?holder|spare\s+needle|thread|waste\s+yarn|hold))(?![\w-]))?", lambda phrase: f"turn {phrase.get('bracket')}" if phrase.get("bracket") else _as_printed(phrase)),
     ("doubled", r"(?:(?:make|work)\s+(?:a\s+|one\s+|1\s+)?|1\s+|one\s+)?(?:ds|double\s+st(?:itch)?)(?![\w-])", lambda _: "ds"),
-    ("passed", rf"{_V}\s+(?:it|this\s+st(?:itch)?)(?![\w-])(?P<wrap>\s+(?:tog(?:ether)?\s+)?with\s+(?:its|the)\s+wrap)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?", _passed),
+    ("passed", rf"{_V}\s+(?:it|this\s+st(?:itch)?)(?![\w-])(?P<wrap>\s+(?:tog(?:ether)?\s+)?with\s+(?:its|the|both(?:\s+its)?)\s+wraps?)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?", _passed),
     ("more", rf"{_V}\s*(?P<n>{N})\s+more(?:\s+{STS})?(?=\s*[,.;]|\s*$)", _counted),
+    ("another", rf"(?:on\s+)?(?:for\s+)?(?:another|a\s+further)\s+(?P<n>{N})(?:\s+{STS})?(?=\s*[,.;]|\s*$)", _another),
     ("dropped", r"(?:slip\s*,\s*slip\s*,\s*knit)(?![\w-])", lambda _: "ssk"),
     ("often", r"(?P<stitch>[kp]\dtog|ssk|ssp|skp|kfb|pfb)\s+(?P<often>twice|(?:\d+|two|three|four|five|six|seven|eight|nine|ten)\s+times)(?![\w-])", lambda phrase: f"({phrase.get('stitch')}) {phrase.get('often')}"),
     ("tog", rf"{_V}\s*(?:the\s+)?(?:next\s+|last\s+|first\s+)?(?P<n>2|two|3|three)\s*(?:{STS}\s+)?tog(?:ether)?\b\.?{_BACK_LOOP}", _tog),

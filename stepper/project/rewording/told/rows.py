@@ -36,7 +36,7 @@ from stepper.project.rewording.told.yarn_orders import YARN
 from stepper.records import dataclass
 from stepper.regex import regex
 
-_WITH: Final = rf"(?:with|using|in)\s+(?P<yarn>{YARN})(?:\s+(?:only|alone))?"
+_WITH: Final = rf"(?:with|using|in)\s+(?P<yarn>{YARN}|(?-i:M)(?![-'\w]))(?:\s+(?:only|alone))?"
 _STARTS: Final = regex(
     rf"(?:(?:^|:\s|[.!]\s)\s*{_WITH}\s*[,:]?\s*(?=[\w*(\[])(?!and\b)|(?:^|:\s|[.!]\s|\b(?:knit|purl|work|rib|k|p)\s+{N}\s+(?:rounds?|rnds?|rows?)(?P<then>\s*[,;]?\s+(?:and\s+)?then\s))\s*(?=[\w*(\[]))",
     re.IGNORECASE,
@@ -73,7 +73,7 @@ _LEAD: Final = regex(r"(?:rep(?:eat)?|work)\s+(?=[*(\[])", re.IGNORECASE)
 _SHAPELESS: Final = r"without\s+(?:any\s+)?(?:further\s+)?(?:shaping|(?:inc|dec)(?:reas(?:ing|es?)|s)?)"
 _PLAIN: Final = regex(
     rf"(?P<adverb>(?:(?:just|simply|only)\s+)*)(?:(?P<verb>knit|purl|k|p)(?![\w])(?:(?<=\b[kp])\.)?(?:\s+(?P<all>everything|plain(?:\s+knitting)?|straight|even|each\s+one|(?:all|them|them\s+all)(?!\s+{STS})|{_SHAPELESS}))?"
-    rf"(?:\s+(?:all\s+(?:the\s+)?{STS}\s+)?(?P<with>(?:(?:all\s+)?(?:in|with|using)\s+)?(?P<yarn>{YARN})))?|(?P<plain>plain(?:\s+knitting)?))(?:\s+{ALONG})?(?=\s*(?:[.;!(=]|-+\s*\d|$))",
+    rf"(?:\s+(?:all\s+(?:the\s+)?{STS}\s+)?(?P<with>(?:(?:all\s+)?(?:in|with|using)\s+)?(?P<yarn>{YARN}|(?-i:M)(?![-'\w]))))?|(?P<plain>plain(?:\s+knitting)?))(?:\s+{ALONG})?(?=\s*(?:[.;!(=]|-+\s*\d|$))",
     re.IGNORECASE,
 )
 """A plain row: "just knit", "knit everything", "knit MC", "plain knitting"."""

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from stepper.project.rewording.clauses.tail_counts import write_counted_rows, write_tail_counts
 from stepper.project.rewording.reworded import as_printed
-from stepper.project.rewording.told.tail_counts import write_counted_rows, write_tail_counts
 from tests.tables import each_row
 
 

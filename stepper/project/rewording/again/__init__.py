@@ -1,0 +1,1 @@
+"""What is worked again by its name: stitch patterns of the page, and pieces made a second time."""
