@@ -73,7 +73,7 @@ def read_work(
     rows = take_letters(rows, words.letters, respelt)
     rows = take_definitions(rows, own, words.names, draft.problems, respelt)
     rows = take_references(rows, respelt)
-    rows = [part for row in rows for part in _cut_at_head(row)]
+    rows = [part for row in rows for part in _cut_at_head(row, words.size_names)]
     rows, marks, opening = _marked(rows)
     rows = _under_heads(rows)
     lines: list[Line] = []
@@ -226,13 +226,13 @@ def _as_heading(text: str, below: str) -> str:
     return f"Note: {name.strip()}" if _HEADING.match(below) else f"{name}:"
 
 
-def _cut_at_head(row: tuple[str, Span]) -> list[tuple[str, Span]]:
+def _cut_at_head(row: tuple[str, Span], size_names: tuple[str, ...]) -> list[tuple[str, Span]]:
     """Cut a row behind the name of the pattern that it tells: "Moss stitch: Row 1: *K1, p1; rep from *.", and
     before each further head of sizes."""
     text, place = row
     at = run_in_head(text)
     if not at:
-        return _stretches(row, cut_at_sizes(text))
+        return _stretches(row, cut_at_sizes(text, size_names))
     rest = Span(line=place.line, column=place.column + at, length=len(text) - at)
     return [(text[:at].rstrip(), replace(place, length=at)), (text[at:], rest)]
 

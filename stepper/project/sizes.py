@@ -81,6 +81,18 @@ def _who(name: str) -> str:
     return next((who for who, words in _PEOPLE.items() if re.fullmatch(words, plain)), plain)
 
 
+_AGE = regex(
+    r"(?P<number>\d{1,2}(?:\s*[-/\u2013]\s*\d{1,2})?)[-\s]*(?P<unit>y|m)(?:ears?|rs?|onths?|ths?|os?)?\.?",
+    re.I,
+)
+
+
+def _aged(name: str) -> tuple[str, str] | None:
+    """Return the number and unit, `y` or `m`, of a size told by age: "2-year", "6 mths"; None for others."""
+    found = _AGE.fullmatch(name.strip())
+    return (re.sub(r"\s", "", found["number"]), found["unit"].lower()) if found is not None else None
+
+
 def names_people(name: str) -> bool:
     """Return whether a name is of people for whom a garment is made: "Women", "Grown-ups and children"."""
     parts = [part for part in re.split(r"\s*(?:,|&|\band\b)\s*", _FOR.sub("", name)) if part]
@@ -119,6 +131,10 @@ def size_called(name: str, sizes: tuple[str, ...]) -> int | None:
         found = people.index(_who(wanted)) if people.count(_who(wanted)) == 1 else None
     if found is None and wanted in _WORDS:
         found = find_size(_WORDS[wanted], sizes)
+    if found is None and (aged := _aged(wanted)) is not None:
+        ages = [_aged(size.lower()) or (size, "") for size in sizes]
+        alike = [at for at, (number, unit) in enumerate(ages) if number == aged[0] and unit in ("", aged[1])]
+        found = alike[0] if len(alike) == 1 else None
     nth = re.fullmatch(r"(\d{1,2})(st|nd|rd|th)?", wanted)
     bare = nth is not None and nth.group(2) is None
     if found is None and nth is not None and not (bare and any(re.search(r"\d", size) for size in sizes)):
@@ -184,7 +200,11 @@ _IN_PROSE = regex(
     rf"|^\s*(?:for|in)\s+(?:the\s+)?sizes?\s+({_SOME_CALLED})(?:\s+only)?\s*,?\s+{_VERB}",
     re.I,
 )
-_MORE = regex(r"[.!]\s+(?![(=]?\s*\d+\s+(?:sts|stitches)\b[^.]*\W*$)\S")
+_ABBREVIATED = "".join(
+    rf"(?<!\b{word})" for word in ["inc", "dec", "rep", "beg", "sts", "st", "tog", "alt", "rem", "rnd", "foll", "cont", "patt"]
+)
+"""No short form stands before: its full stop ends no sentence."""
+_MORE = regex(rf"(?:{_ABBREVIATED}\.|\.(?-i:(?=\s+[A-Z(\[*\d]))|!)\s+(?![(=]?\s*\d+\s+(?:sts|stitches)\b[^.]*\W*$)\S")
 """A further sentence, if it does not only count what the one before it leaves."""
 HEAD_OF_SIZES = regex(
     r"^\s*(?:for\s+)?(?:the\s+)?"

@@ -29,6 +29,14 @@ SIZES = ("XS", "S", "M", "L", "XL", "2XL")
         ("L and up: Knit 1 rnd.", "L XL 2XL"),
         ("Two largest: Knit 1 rnd.", "XL 2XL"),
         ("In size 2XL, knit 2 rnds.", "2XL"),
+        ("On size M, knit 2 rnds.", "M"),
+        ("Medium - Knit 2 rnds.", "M"),
+        ("(Sizes M and L only) Knit 1 rnd.", "M L"),
+        ("[Size L only: Knit 1 rnd.]", "L"),
+        ("Knit 1 rnd (size S only).", "S"),
+        ("Next rnd (size L only): K2tog, k to end.", "L"),
+        ("Next rnd: Small only: Knit.", "S"),
+        ("Next row: Small\u2014(K3, inc in next st) 12 times.", "S"),
     ],
 )
 def test_whatever_marks_the_names_of_sizes_they_are_those(line: str, sizes: str) -> None:
@@ -50,6 +58,12 @@ def test_whatever_marks_the_names_of_sizes_they_are_those(line: str, sizes: str)
         "All sizes: Knit 1 rnd.",
         "For size M, knit 2 rnds. Knit 3 rnds.",  # the second may be for all
         "Other sleeve: Knit 1 rnd.",
+        "(Size S, you just knit.)",  # tells of the row before it
+        "L - Knit 3.",
+        "Next row: M, k2.",
+        "Next rnd (size L only): Knit. Rnd 3: Purl.",
+        "Knit 1 rnd, then purl 1 rnd (size S only).",  # both, or the last
+        "Rib (M).",
         "Back and front: Knit 1 rnd.",
     ],
 )
@@ -97,3 +111,14 @@ def test_others_than_whom_must_be_clear(lines: str) -> None:
         project(f"Cast on 40 sts. Join in the round.\n{lines}", sizes="S (M, L, XL)", size="M")
     )
     assert "which sizes the others are is not clear" in read.problems[0].message
+
+
+def test_a_row_told_size_by_size_is_cut_and_worked_by_each() -> None:
+    """Each size has its own row, in figures for it alone; a garment by age is as printed in older leaflets."""
+    row = "Next row: 2-year size\u2014(K3, inc. in next st.) 12 times. 4-year size\u2014K3, (k3, inc. in next st.) 12 times, k3."
+    assert [row[start:end][:8] for start, end in cut_at_sizes(row, ("2", "4"))] == ["Next row", "4-year s"]
+    for size, cast_on, worked in (("2", 48, 60), ("4", 54, 66)):
+        work = f"Cast on 48 (54) sts. Work flat.\nKnit 1 row.\n{row}"
+        made = compile_plan(read_project(project(work, sizes="2 (4)", size=size)).project)
+        assert made.plan is not None
+        assert [one.after for one in made.plan.rounds] == [cast_on, cast_on, worked]

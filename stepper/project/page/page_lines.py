@@ -74,7 +74,7 @@ class PageLines:
         if again is not None:
             line = read_rows([(again.text, _PLACE)], self.words, FileDraft(text_lines=[])).line
             return replace(line, text=text) if line is not None else None
-        if len(cut_at_sizes(text)) > 1:
+        if len(cut_at_sizes(text, self.words.size_names)) > 1:
             return None  # in the file each would be a row
         pieces, _ = without_marks((text, _PLACE), stars=self.stars)
         if len(pieces) != 1:
@@ -174,7 +174,7 @@ class PageLines:
             text: The text.
             row: Row of the page where it begins, from 1.
         """
-        cut = cut_at_sizes(text)
+        cut = cut_at_sizes(text, self.words.size_names)
         if len(cut) > 1:
             return [piece for start, end in cut for piece in self._whole_or_by_sentence(text[start:end], row)]
         if is_for_some(text):

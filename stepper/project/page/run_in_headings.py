@@ -11,6 +11,7 @@ from collections.abc import Sequence
 
 from stepper.project.page.headings import HOW_OFTEN, heading_of, is_heading_alone
 from stepper.project.page.stops import ENDS
+from stepper.project.page.stretches import names_a_stretch
 from stepper.project.pattern_heads import goes_with_head, run_in_head
 from stepper.regex import regex
 
@@ -48,13 +49,13 @@ _MADE_HEADING = regex(
 
 _STOPPED = regex(
     rf"^(?P<name>(?:(?:(?:The|Top|Left|Right|First|Second|Upper|Lower|Front|Back|Little|Index|Ring|Middle|Button|Buttonhole|Neck|Heel|Thumb)\s+){{0,2}}(?:{_PART}|Thumb|Opening|Hole|Pattern|Frill|Top|Point)"
-    rf"|(?:Shape|Shaping|Divide\s+for|Shaping\s+of)\s+(?:the\s+)?{_PART}|{_PART}\s+shaping)\.)\s+(?=[^\s\u2013\u2014-])",
+    rf"|(?:Shape|Shaping|Divide\s+for|Shaping\s+of)\s+(?:the\s+)?{_PART}|{_PART}\s+shaping|(?:First|Second|Third|Fourth|Fifth|Final|Last)\s+(?:decrease|increase))\.)\s+(?=[^\s\u2013\u2014-])",
     re.I,
 )
 """A part before the first sentence of its row, with a full stop between: "Cuff. Cast on"."""
 
 
-_SHORT = regex(r"^(?P<name>[A-Z][^\d.;:*()\[\]]{2,30}\.)\s+(?=[A-Z])")
+_SHORT = regex(r"^(?P<name>[A-Z][^\d.;:*()\[\]]{2,30}\.)\s+(?=[A-Z(*\[])")
 
 
 def _stopped_heading(row: str, above: str) -> re.Match[str] | None:
@@ -69,7 +70,10 @@ def _stopped_heading(row: str, above: str) -> re.Match[str] | None:
 def _ended(row: str) -> re.Match[str] | None:
     """Return a first short sentence that would be a heading on a row of its own: "Rib. Work 10 rows"."""
     match = _SHORT.match(row)
-    return match if match is not None and is_heading_alone(match["name"].rstrip(".")) else None
+    if match is None:
+        return None
+    name = match["name"].rstrip(".")
+    return match if is_heading_alone(name) or names_a_stretch(name, row[match.end() :]) else None
 
 
 def set_headings_apart(rows: Sequence[str]) -> tuple[list[str], list[int]]:

@@ -156,7 +156,8 @@ def reads(text: str, size_names: tuple[str, ...] = (), *, finishing: bool = Fals
     head = size_head(plain, size_names)
     some = None if head else sizes_in_prose(plain)
     start = head.end if head else some.end() if some else 0
-    return stop_of(plain[start:]) is None or is_off_the_needles(plain, finishing=finishing)
+    worked = plain[: head.row] + plain[start : head.stop] if head else plain[start:]
+    return stop_of(worked) is None or is_off_the_needles(plain, finishing=finishing)
 
 
 _SPACES = regex(r"(?<=\S)[^\S\n]{2,}(?=\S)")
@@ -528,11 +529,12 @@ def _for_sizes(text: str, only: SizeHead, place_of: Callable[[int, int], Span], 
         return LineReading(line=None, problems=(place_of(*only.named_at).problem(told, hint),))
 
     def place_behind(at: int, length: int) -> Span:
-        return place_of(start + at, length)
+        return place_of(at if at < only.row else start + at - only.row, length)
 
-    reading = read_line(text[start:], place_behind, words)
+    worked = text[: only.row] + text[start : only.stop]
+    reading = read_line(worked, place_behind, words)
     if reading.line is None and 1 < len(places) < len(words.size_names):
-        reading = _read_padded(text[start:], places, place_behind, words) or reading
+        reading = _read_padded(worked, places, place_behind, words) or reading
     if reading.line is None:
         return reading
     return LineReading(line=replace(reading.line, only=places))

@@ -26,7 +26,7 @@ def test_a_row_with_work_in_it_names_no_stretch(row: str) -> None:
 @each_row(
     "row",
     [
-        "First half", "Bust short rows", "The second half:", "Heel - first half", "Heel \u2013 second half", "Left Front: lower part", "Hand, continued", "Body (continued)", "Getting started",
+        "First half", "Bust short rows", "Back to the body", "The second half:", "Heel - first half", "Heel \u2013 second half", "Left Front: lower part", "Hand, continued", "Body (continued)", "Getting started",
         "Knitting the body", "Starting the toe", "Joining the fronts", "Dividing for the sleeves", "DIVIDING FOR BODY AND SLEEVES", "SET UP THE PANELS", "Elevation in the neck",
         "Raising the back neck", "On to the heel!", "The plain part", "The bumpy part", "The lace bit", "The row of holes", "The end",
     ],

@@ -31,6 +31,7 @@ _PLACES: Final = (
 _SO: Final = rf"{_HOW_MUCH}?{_TAUT}(?:\s+(?:and|but)\s+(?:not\s+(?:too\s+)?)?{_TAUT})?"
 _NEED: Final = r"(?:if\s+(?:need\s+be|needed|necessary|you\s+(?:like|wish|prefer)|you(?:\s+tend\s+to|'re\s+inclined\s+to)?\s+(?:bind|cast)\s+off\s+tight(?:ly)?|your\s+(?:cast|bind)-?(?:off|on)\s+is\s+tight))"
 _SIZES: Final = r"(?:(?:a|one|1|two|2|three|3)\s+sizes?\s+(?:larger|bigger|smaller|thicker|thinner)|(?:larger|bigger)\s+by\s+(?:one|two|1|2)\s+sizes?)"
+_N: Final = r"\d+(?:\s*[(\[]\s*[\d\s,;:]+[)\]])?"
 _NAMES: Final = "|".join(sorted(of.PARTS - frozenset(["work", "start", "end", "beginning"])))
 TAILS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = tuple(
     (kind, regex(rf"(?:{expression})(?![\w'-])", re.IGNORECASE))
@@ -55,6 +56,11 @@ TAILS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = tuple(
             "named",
             rf"(?:which|that|these|this)\s+(?:is|are|forms?|makes?|marks?|becomes?|will\s+be|gives?)\s+(?:the|an?|your|one)\s+(?:(?:neat|nice|pretty|deep|whole|full|fold|turning|purl|garter|left|right|front|back|first|second|cast-on|total|centre|center|little|picot|rolled)\s+)*(?:lines?|ridges?|height|width|depth|length|hem|facing|{_NAMES})(?:\s+of\s+(?:the|your|one)\s+(?:{_NAMES}))?",
         ),
+        (
+            "named",
+            rf"(?:these|this|those|the(?=\s+(?:first|last)?\s*(?:{_N}\s+)?(?:sts|stitches)))\s+(?:first\s+|last\s+)?(?:{_N}\s+)?(?:(?:sts|stitches)\s+)?(?:being|forming|to\s+be|for|make\s+up|form|are)\s+(?:for\s+)?(?:the|an?|your|one)\s+(?:(?:left|right|front|back|first|second|centre|center|upper|lower|inner|outer|new|thumb|underarm)\s+)*(?:{_NAMES})(?:\s+of\s+(?:the|your|one)\s+(?:{_NAMES}))?",
+        ),
+        ("named", rf"(?:all\s+)?(?:the\s+)?(?:(?:{_NAMES}|raglan|side)\s+)?(?:shapings?|increases|decreases)\s+(?:being|now|having\s+been)(?:\s+now)?\s+(?:complete|completed|finished|done)"),
         ("comfort", r"(?:and\s+)?(?:that|this)(?:\s+is|'s)\s+(?:it|that|all|the\s+(?:brim|cuff|hem|heel|toe|crown|collar|thumb|body|sleeve|border|edging)(?:\s+(?:done|finished))?|done)"),
         ("comfort", r"and\s+(?:admire|enjoy|breathe|relax|celebrate|smile|marvel)(?:\s+(?:it|your\s+(?:work|handiwork)))?"),
         ("comfort", r"(?:exactly\s+)?(?:as|which\s+is\s+what)\s+(?:I|we)\s+(?:always\s+|usually\s+|mostly\s+)?(?:do|did|like)(?:\s+(?:it|myself|best))?"),
@@ -80,7 +86,7 @@ _CLOSING: Final = regex(r"(?:\b(?:bind|cast)\s+(?:off|on)\b|\b[bc]o\b)[^.!?:;]*$
 _ENDS: Final = regex(r"\s*(?:[.!;)]|$|(?:[-=(\[]+\s*)(?=\d))")
 _MIDDLE: Final = regex(r"\s*,")
 _CLOSES: Final = regex(r"\s*\)")
-_ORDERS: Final = regex(r"[a-z]{2}", re.IGNORECASE)
+_ORDERS: Final = regex(r"[a-z]{2}|\b[kp]\s?\d", re.IGNORECASE)
 
 
 def take_tails_off(line: Reworded) -> Reworded:

@@ -42,6 +42,7 @@ _MENDED: Final = r"(?:closed|pulled\s+(?:together|tight)|sewn(?:\s+up)?|darned|t
 
 _FACT: Final = regex(
     # which changes are behind her
+    r"(?:leave|keep)\s+(?:(?:the|your|working)\s+)*(?:yarn|wool|strand|ball|thread)s?\s+(?:attached|hanging|connected|joined|where\s+it\s+is|in\s+place)(?:\s+(?:for\s+(?:later|now|the\s+[a-z]+)|to\s+be\s+used\s+(?:later|again)|as\s+it\s+will\s+be\s+used\s+(?:later|again)))?|"
     rf"{_HAS}\s+(?:worked|made|done|completed)\s+{_CHANGED}(?:\s*(?:,|,?\s+and)\s+{_CHANGED})*{_ON_SIDES}(?:\s+(?:in\s+all|altogether|in\s+total|so\s+far|by\s+now))?"
     rf"|{_CHANGED}(?:\s*(?:,|,?\s+and)\s+{_CHANGED})*{_ON_SIDES}\s+(?:(?:have\s+been|are|now|have\s+now\s+been)\s+)?(?:worked|made|done|completed|complete)(?:\s+(?:in\s+all|altogether|in\s+total|so\s+far))?|"
     # what is left to be mended, and how rows feel

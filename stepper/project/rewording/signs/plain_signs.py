@@ -96,6 +96,8 @@ STITCH_SIGNS: tuple[Synonym, ...] = (
     row("rnd.|rnds.", r"\b(rnds?)\.\s+(?-i:(?=[a-z])|(?=\d{1,3}\s*(?:-|to\b|and\b|&|until\b|only\b|once\b|twice\b|\.?\s*$)))", r"\1 ", "Rep rnds. 2 and 3 twice."),
     row("rem.", r"(\b(?:leave|place|slip|put|hold|the|on|off|to|purl|knit|last)\s+)rem\.\s+(?=\d|sts?\b|stitch)", r"\1rem ", "Place rem. 24 sts on a holder for back neck."),
     row("rep.", r"\b(rep)\.\s+(?=(?:these|the|last|row|rnd|round)s?\b)", r"\1 ", "Rep. these 2 rows 3 times."),
+    row("inc.|dec.", r"\b(inc|dec)\.(?=\s+(?:in|into|once)\b)", r"\1", "(K3, inc. in next st) 4 times, k to end."),
+    row("st.)|sts.)|st.]|sts.]", r"\b(sts?)\.(?=\s*[)\]])", r"\1", "(K3, inc in next st.) 4 times, k to end."),
     row("[", r"\[\s*((?:(?:left|right|front|back|sleeve|body|heel|instep|sole|thumb|palm|hand|neck|raglan|underarm|cent(?:er|re)|shoulder|half|first|second|other|of)\s*){1,3})\]", r"(\1)", "K10 [front], pm, k10 [back]."),
     row("sts.|st.", r"(?<!\bst\s)\b((?<=\d\s)sts?)\.\s+(?-i:(?=[a-z]))(?!st\b)", r"\1 ", "K to last 2 sts. of row, k2."),
 )  # fmt: skip

@@ -10,6 +10,8 @@ from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
 from tests.tables import each_row
 
 FACTS = (
+    "Leave the yarn attached.",
+    "Keep the working yarn hanging for later.",
     "You have now worked 8 raglan increases and 6 neck increases on either side.",
     "12 (13, 14) raglan decreases have been worked in all.",
     "The first two rounds will be tight at the corners.",
