@@ -64,6 +64,8 @@ _SPELT: Final = regex(
     re.I,
 )
 """What nothing but a size is called, be it by its letter in the list: "Medium", "4-year"."""
+_HOW_MANY: Final = regex(r"^\s*\d+\s+sizes\b", re.I)
+"""So many sizes, which are not called by that number: "2 sizes only"."""
 _MARKS: Final = regex(r"\b(?:sizes?|only)\b", re.I)
 _OTHERS: Final = regex(r"(?:all\s+|the\s+)*(?:other|remaining|rest\s+of\s+the)s?", re.I)
 _ALL_BUT: Final = regex(
@@ -156,7 +158,7 @@ def _bracketed(plain: str, size_names: tuple[str, ...]) -> SizeHead | None:
 
 def _marked(names: str, size_names: tuple[str, ...]) -> tuple[int, ...]:
     """Return the indices of sizes that "size" or "only" marks; none if they are something else, or all."""
-    if not _MARKS.search(names):
+    if not _MARKS.search(names) or _HOW_MANY.search(names):
         return ()
     found, missing = sizes_called(" ".join(_MARKS.sub(" ", names).split()), size_names)
     return () if missing or len(found) == len(size_names) else found

@@ -101,7 +101,7 @@ def names_people(name: str) -> bool:
 
 _OFFERED = regex(
     r"^[\s\u2022*-]*(?:(?:tip|note)\s*:\s*)?for\s+(?:an?\s+)?(?P<who>[a-z]+)(?:'s)?(?:\s+(?:size|version|hat|sock|mitten|mitt|sweater|scarf|cowl|fit))?\s*[:,]?\s+"
-    r"(?:just\s+|simply\s+)?(?:cast\s+on|co)\s+(?![^.]*[.]\s*for\b)\S",
+    r"(?:just\s+|simply\s+)?(?:cast\s+on|co)\s+(?!.*[.,;]\s*(?:and\s+|or\s+|but\s+)?for\b)\S",
     re.I,
 )
 
@@ -201,10 +201,14 @@ _IN_PROSE = regex(
     re.I,
 )
 _ABBREVIATED = "".join(
-    rf"(?<!\b{word})" for word in ["inc", "dec", "rep", "beg", "sts", "st", "tog", "alt", "rem", "rnd", "foll", "cont", "patt"]
+    rf"(?<!\b{word})"
+    for word in ("inc", "dec", "rep", "beg", "sts", "st", "tog", "alt", "rem", "rnd", "foll", "cont", "patt")
 )
 """No short form stands before: its full stop ends no sentence."""
-_MORE = regex(rf"(?:{_ABBREVIATED}\.|\.(?-i:(?=\s+[A-Z(\[*\d]))|!)\s+(?![(=]?\s*\d+\s+(?:sts|stitches)\b[^.]*\W*$)\S")
+_MORE = regex(
+    rf"(?:{_ABBREVIATED}\.|\.(?-i:(?=\s+[A-Z(\[*\d]))|!)\s+"
+    r"(?![(=]?\s*\d+\s+(?:sts|stitches)\b[^.]*\W*$)\S"
+)
 """A further sentence, if it does not only count what the one before it leaves."""
 HEAD_OF_SIZES = regex(
     r"^\s*(?:for\s+)?(?:the\s+)?"

@@ -64,6 +64,7 @@ def test_whatever_marks_the_names_of_sizes_they_are_those(line: str, sizes: str)
         "Next rnd (size L only): Knit. Rnd 3: Purl.",
         "Knit 1 rnd, then purl 1 rnd (size S only).",  # both, or the last
         "Rib (M).",
+        "(2 sizes only) Knit 1 rnd.",
         "Back and front: Knit 1 rnd.",
     ],
 )

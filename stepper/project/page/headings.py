@@ -1,4 +1,7 @@
-"""Find the rows of a printed pattern that head a part, front matter or a chart. No I/O."""
+"""Find the rows of a printed pattern that head a part, front matter or a chart. No I/O.
+
+It is long because pages have many words for a heading, and all of them have to be looked at together.
+"""
 
 from __future__ import annotations
 

@@ -48,6 +48,8 @@ from stepper.project.page.orders import (
     gives_needle_for_part,
     has_row_head,
     holds_instruction,
+    holds_strands_together,
+    is_for_some_sizes,
     is_order,
     needles_for_part,
     takes_needle,
@@ -66,6 +68,8 @@ from stepper.project.pattern_heads import (
 )
 from stepper.project.reading.parsing import made_plain
 from stepper.project.rewording.asides import label_instructs
+from stepper.project.rewording.remarks.chart_reading import reads_otherwise
+from stepper.project.rewording.remarks.edge_rules import insets_in
 from stepper.project.rewording.remarks.finishing import goes_on_finishing
 from stepper.project.rewording.remarks.idle import is_imprint
 from stepper.project.rewording.remarks.wishes import orders_instead
@@ -152,6 +156,13 @@ _FORMS = {
     "c": r"\bcirc(?:ular)?",
 }
 """How rows name needles of a form, by its first letter."""
+_NOTED = regex(r"^\W*(?:please\s+)?(?:nb|note)\s*(?:that\b|[:.\u2013\u2014-])\s*", re.I)
+_VARIED = regex(
+    r"\W*(?:(?:some|other|possible|design|pattern)\s+)?(?:variations|modifications|adaptations|alternatives|mods|troubleshooting|change\s?-?log|(?:notes\s*/\s*)?faqs?"
+    r"|frequently\s+asked\s+questions)\W*",
+    re.I,
+)
+"""What heads things that a page only offers behind the knitting, or tells of itself."""
 _STITCH_STOP = regex(r"\b[kp]\.$", re.I)
 """The full stop after an abbreviated stitch, as in "K. 132": at the end of a row it ends no sentence."""
 _PAGE_NUMBER = regex(
@@ -260,6 +271,8 @@ class Sorter:
             self._comment(row, at, "heading")  # those rows are worked
         elif is_in_words(row) and self.pieces and heads_pattern(self.pieces[-1].text, self._below(at)):
             self._comment(row, at, "heading")
+        elif (offered := self._varied(at)) > at:
+            return offered
         elif heading is not None and self._is_heading(heading, at):
             return self._head(heading, at)
         elif self.mode == "chart" and self.charts[-1].take(row):
@@ -498,6 +511,24 @@ class Sorter:
         below = (row for row in self.lines.rows[at + 1 :] if row and not is_in_words(row))
         return next(below, "")
 
+    def _varied(self, at: int) -> int:
+        """Take what a page offers behind the knitting, below "Variations"; return the next row, or this one.
+
+        It tells how others may be knitted. Where it has rows of its own, it may be a part of this one.
+        """
+        rows = self.lines.rows
+        if not self._knits or not _VARIED.fullmatch(rows[at]) or not self._below(at):
+            return at
+        end = at + 1
+        while end < len(rows) and (not rows[end] or self._heading_at(end) is None):
+            end += 1
+        if any(has_row_head(row) for row in rows[at + 1 : end]):
+            return at
+        for row in range(at, end):
+            if rows[row]:
+                self._comment(rows[row], row, "notes of the designer")
+        return end
+
     def _head_pattern(self, at: int) -> int:
         """Take the heading of a stitch pattern: its rows are lines, of the part in hand or one before all."""
         row = self.lines.rows[at]
@@ -661,6 +692,11 @@ class Sorter:
                 kind or ("notes of the designer" if describes(one) else "")
                 for kind, one in zip(kinds, sentences, strict=True)
             ]
+        if not self._knits:
+            kinds = [
+                kind or ("notes of the designer" if self._only_tells(one) else "")
+                for kind, one in zip(kinds, sentences, strict=True)
+            ]
         given = not self._knits and any(map(gives_needle_for_part, sentences))
         if given and not self._takes_needle(at + taken):
             kinds = [
@@ -681,6 +717,16 @@ class Sorter:
         self.begun = True
         rows = self.lines.rows[at : at + taken]
         self.pieces.extend(front_pieces(sentences, kinds, rows, at + 1))
+
+    def _only_tells(self, sentence: str) -> bool:
+        """Return whether a sentence of the front would only be told among the lines, and is no order or rule."""
+        if is_order(sentence) or holds_strands_together(sentence) or is_for_some_sizes(sentence) or reads_otherwise(sentence):
+            return False
+        if insets_in((made_plain(sentence),)) or needles_for_part(sentence) or gives_needle_for_part(sentence):
+            return False
+        bare = _NOTED.sub("", sentence)  # behind "Note:" anything would be told
+        line = self.lines.read(bare[:1].upper() + bare[1:])
+        return line is not None and all(isinstance(one, Remark) for one in line.sentences)
 
     def _is_unended(self, at: int) -> bool:
         """Return whether the row above is under a mark, and its sentence is unfinished."""

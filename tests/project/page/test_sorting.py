@@ -127,6 +127,32 @@ def test_what_the_front_orders_for_a_part_or_a_size_is_asked_about(told: str, ro
     assert (told in [piece.text for piece in take_apart(page).pieces if piece.kind == "note"]) == asked
 
 
+def test_what_is_only_offered_behind_the_knitting_is_not_worked() -> None:
+    """It tells of another piece, unless it has rows, which may be of this one."""
+    page = "Hat\n\nBODY\nCast on 80 sts. Join in the round.\nKnit 2 rounds.\nBind off.\n\nVariations\n{}\nCast on 96 sts and work 3 bands.\n\nFINISHING\nWeave in ends.\n"
+    kinds = {piece.text: piece.kind for piece in take_apart(page.format("One colour only: ignore B.")).pieces}
+    assert [text for text, kind in kinds.items() if kind == "comment" and "9" in text] == ["Cast on 96 sts and work 3 bands."]
+    assert kinds["Weave in ends."] == "line"
+    assert "line" in [piece.kind for piece in take_apart(page.format("Rnd 1: Purl.")).pieces if piece.text == "Rnd 1: Purl."]
+
+
+@each_row(
+    ("told", "asked"),
+    [
+        ("NOTE: Body and sleeves are worked in rounds to underarms, then placed on one needle and worked back and forth in rows.", False),
+        ("Carry the yarn up the side.", False),
+        ("NOTE: All WS rows are purled.", True),
+        ("Note: the first stitch of every row is slipped.", True),
+        ("All armhole and neck decreases are made 2 sts in from the edge.", True),
+        ("Yarn is held double throughout.", True),
+    ],
+)
+def test_what_would_only_be_told_among_the_lines_is_no_question_in_front(told: str, asked: bool) -> None:
+    """A rule is one: nothing below says it again."""
+    page = f"Hat\n\nNOTES\n{told}\n\nBODY\nCast on 80 sts. Join in the round.\nKnit 2 rounds.\n"
+    assert (told in [piece.text for piece in take_apart(page).pieces if piece.kind == "note"]) == asked
+
+
 @st.composite
 def pages(draw: st.DrawFn) -> tuple[str, list[str]]:
     """Draw a page: sentences of all pages shuffled, rows broken anywhere, headings lost; and its instructions."""

@@ -21,7 +21,7 @@ _PART: Final = (
 _BUILT: Final = (
     rf"(?:{_PART}|(?:the|this|it|they|each|then|first|finally|both|2|two|and|is|are|as\s+one|worked|knitted|knit|divided|split|continued|joined|sewn|together|"
     r"in\s+the\s+round|in\s+(?:one\s+)?pieces?|back\s+and\s+forth|separately|in\s+sections|on|with|an?|short|long|circular|double[-\s]pointed|straight|needles?|dpns|"
-    r"from|at|to|for|between|around|below|mid(?:dle)?|centre|center|of|under|side|edge|top\s+down|bottom\s+up|bottom|down|up|downwards|upwards|inside|"
+    r"in\s+rounds|in\s+rows|underarms?|armholes?|one|from|at|to|for|between|around|below|mid(?:dle)?|centre|center|of|under|side|edge|top\s+down|bottom\s+up|bottom|down|up|downwards|upwards|inside|"
     r"onwards|before|after\s+which|while|placed?|put|thread|stitch\s+holders?|aside))"
 )
 """Words of which a sentence on how the garment is built is made; none says how many stitches, how often or how long."""
