@@ -57,7 +57,7 @@ _STAGE: Final = regex(
     rf"|turning|closing)\s+(?:for\s+)?(?:the\s+)?{_SIDED}(?:\s+and\s+(?:the\s+)?{_SIDED})?"
     rf"|set(?:ting)?\s+up\s+(?:the\s+)?(?:panels?|patterns?|raglans?|markers?|yoke|body)|(?:joining"
     rf"|sewing\s+on|cutting|reinforcing)\s+(?:the\s+)?(?:steek|shoulders|yarn\s+ends)"
-    rf"|(?:(?:and\s+)?(?:now|next)\s*,?\s+)?(?:on|back)\s+to\s+the\s+{_SIDED}"
+    rf"|(?:(?:and\s+)?(?:now|next)\s*,?\s+)?(?:on|back)\s+to\s+the\s+{_SIDED}|(?:the\s+)?{_SIDED}\s+first"
     rf"|(?:elevation|rise|raising|lift(?:ing)?)\s+(?:in|of|at"
     rf"|for)?\s*(?:the\s+)?(?:back\s+(?:of\s+the\s+)?)?neck"
     rf")\s*[:.!]?",

@@ -52,6 +52,10 @@ _BULLET: Final = regex(r"\s*[-*\u2022]\s+|\s*all\s+sizes\s*:\s*", re.IGNORECASE)
 """What may stand before talk at the head of a line: the sign of a list, whom it is for."""
 _WHOLE_BRACKET: Final = regex(r"(?:(?<=^)|(?<=[.!?]\s))\s*\((?P<said>[^()*]{2,300})\)[.!]?\s*")
 """A bracket that is a sentence of its own, or several."""
+_LOST: Final = regex(
+    r"(?<=[a-z])\.\s+(?:just\s+|simply\s+|then\s+)?((?:get\s+rid\s+of|decrease|lose)\s+(?:it|them)\b)", re.IGNORECASE
+)
+"""What becomes of an extra stitch, told in a sentence of its own."""
 _CRIES: Final = regex(
     r"(?:,\s*|\s+-\s+)(?P<said>sorry|hurray|hooray|yay|phew|promise|honest(?:ly)?|alas|sadly|i\s+promise|trust\s+me|believe\s+me|really|ta-?da|easy|please|poor\s+you|lucky\s+you)(?=\s*[.,!?)]|\s*$)",
     re.IGNORECASE,
@@ -99,6 +103,7 @@ def take_talk_out(line: Reworded) -> Reworded:
 
 def _is_all_talk(words: str) -> bool:
     """Return whether each sentence of a bracket is talk or works no stitch."""
+    words = _LOST.sub(r" and \1", words)
     said = [match.group().strip() for match in SENTENCE.finditer(words) if match.group().strip(" .!?")]
     return bool(said) and all(is_idle(one) or is_talk(one) for one in said)
 

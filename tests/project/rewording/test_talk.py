@@ -85,6 +85,7 @@ def test_what_may_change_the_knitting_is_no_talk(sentence: str) -> None:
         ("Cast on 60 sts. Then put the kettle on, have some cake, and please tag me in your pictures!", "Cast on 60 sts. ", ("Then put the kettle on, have some cake, and please tag me in your pictures!",)),
         ("Knit 2 rnds. Want a slouchy hat? Add another full repeat here.", "Knit 2 rnds. ", ("Want a slouchy hat? Add another full repeat here",)),
         ("Cast on 60 sts (it looks like nothing, trust me).", "Cast on 60 sts.", ("it looks like nothing, trust me",)),
+        ("Knit 2 rounds. (You can pick up an extra stitch in each corner. Just get rid of it on the next round.)", "Knit 2 rounds. ", ("You can pick up an extra stitch in each corner. Just get rid of it on the next round",)),
         ("Bind off loosely, sorry.", "Bind off loosely.", ("sorry",)),
         ("Knit 2 rounds. Isn't that nice? Purl 1 round.", "Knit 2 rounds. Purl 1 round.", ("Isn't that nice?",)),
         ("Join in the round, because it's easier.", "Join in the round.", ("because it's easier",)),

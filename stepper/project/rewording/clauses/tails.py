@@ -61,6 +61,8 @@ TAILS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = tuple(
             rf"(?:these|this|those|the(?=\s+(?:first|last)?\s*(?:{_N}\s+)?(?:sts|stitches)))\s+(?:first\s+|last\s+)?(?:{_N}\s+)?(?:(?:sts|stitches)\s+)?(?:being|forming|to\s+be|for|make\s+up|form|are)\s+(?:for\s+)?(?:the|an?|your|one)\s+(?:(?:left|right|front|back|first|second|centre|center|upper|lower|inner|outer|new|thumb|underarm)\s+)*(?:{_NAMES})(?:\s+of\s+(?:the|your|one)\s+(?:{_NAMES}))?",
         ),
         ("named", rf"(?:all\s+)?(?:the\s+)?(?:(?:{_NAMES}|raglan|side)\s+)?(?:shapings?|increases|decreases)\s+(?:being|now|having\s+been)(?:\s+now)?\s+(?:complete|completed|finished|done)"),
+        ("comfort", r"and\s+(?:then\s+|now\s+)?(?:you(?:'re|\s+are)\s+(?:all\s+|now\s+)?(?:done|finished|there)|(?:it|that)(?:'s|\s+is)\s+(?:done|finished))"),
+        ("ahead", r"(?:remembering|bearing\s+in\s+mind|knowing|allowing\s+for\s+the\s+fact)\s+that\s+the\s+(?:rib(?:bing)?|hem|cuff|band|border|edging|crown|neckband|collar|brim|toe)\s+(?:will\s+)?(?:adds?|takes?|gives?)\s+(?:another\s+|about\s+|a\s+further\s+)*[\d\u00bd\u00bc\u00be][\d\s./()\u00bd\u00bc\u00be,]*(?:cm|mm|ins?|inch(?:es)?|\")?"),
         ("comfort", r"(?:and\s+)?(?:that|this)(?:\s+is|'s)\s+(?:it|that|all|the\s+(?:brim|cuff|hem|heel|toe|crown|collar|thumb|body|sleeve|border|edging)(?:\s+(?:done|finished))?|done)"),
         ("comfort", r"and\s+(?:admire|enjoy|breathe|relax|celebrate|smile|marvel)(?:\s+(?:it|your\s+(?:work|handiwork)))?"),
         ("comfort", r"(?:exactly\s+)?(?:as|which\s+is\s+what)\s+(?:I|we)\s+(?:always\s+|usually\s+|mostly\s+)?(?:do|did|like)(?:\s+(?:it|myself|best))?"),
@@ -68,6 +70,13 @@ TAILS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = tuple(
     )
 )
 """The kinds of tails and how each looks; each tells every word of it."""
+_COUNTED: Final = regex(
+    rf"\b(?:until|till)\b[^.!?;:]*?(?P<cut>\s*[,-]\s*(?:which\s+(?:means|is|makes)|that(?:'s|\s+is|\s+makes)|making|or)\s+{_N}\s+(?:inc|dec)(?:reas(?:e|ing))?\s+(?:rounds|rnds|rows)(?:\s+(?:in\s+all|altogether|in\s+total))?)(?=\s*[.!;]|\s*$)",
+    re.IGNORECASE,
+)
+"""How often the row was worked by the count that ends it: "until you have 56 sts, which means 8 inc rounds"."""
+_BESIDES: Final = regex(r"\s*;\s+(?P<said>[^.!?;:()*\d]{8,90})(?=\s*(?:[.!?]|$))", re.IGNORECASE)
+"""A statement behind a semicolon."""
 _STEP: Final = regex(r"\s*(?:,|;|\s-+|\()\s*|\s+(?=(?:taking\s+care|being\s+careful|using\s+a\s+needle|firm\b|keeping\s+an?\b))", re.IGNORECASE)
 """What stands before a tail of a kind."""
 _STATED: Final = regex(
@@ -113,6 +122,10 @@ def _cuts_in(text: str) -> list[tuple[int, int, str]]:
             continue
         if works_nothing(f"{told}.") or (match["because"] == "so that" and _is_purpose(clause)):
             found.append((match.start(), match.end(), match.group().strip(" ,-")))
+    found += [(*match.span("cut"), match["cut"]) for match in _COUNTED.finditer(text)]
+    for match in _BESIDES.finditer(text):
+        if _ORDERS.search(text[: match.start()]) and works_nothing(f"{match['said']}."):
+            found.append((match.start(), match.end(), match["said"]))
     stated = {start for start, _, _ in found}
     for step in _STEP.finditer(text):
         if not _ORDERS.search(text[: step.start()]) or text[: step.start()].rstrip()[-1:] in ".!?:":

@@ -34,6 +34,18 @@ MARKERS: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row(
+        "markers",
+        r"((?:^|[.;!])\s*)(?:(?:the|all|these|any)\s+)*(?:(?:remaining|other|raglan|side|dart|gusset|shoulder|waist|thumb|stitch)\s+)?markers\s+(?:(?:may|can|should|must)\s+(?:now\s+|then\s+)?(?:be\s+(?:removed|taken\s+(?:out|off)|slipped\s+off)|come\s+out)|are\s+(?:now\s+|then\s+)?(?:removed|taken\s+out))(?=\s*[.!;]|\s*$)",
+        r"\1remove markers",
+        "Rnd 1: K10, pm, k10. The markers may be taken out.",
+    ),
+    row(
+        "remov",
+        r"\bremove\s+(?:(?:the|all|any|of)\s+)*(?:remaining|other|raglan|dart|shoulder|waist|old|extra)\s+markers\b",
+        "remove markers",
+        "Remove the remaining markers.",
+    ),
+    row(
         "remov",
         rf"^(\s*(?:(?:next|rnd|round|row)[^:]*:\s*)?)((?:knit|purl|work)\s+{N}\s+{ROUND}(?:\s+even)?|(?:knit|purl))\s*,?\s*(?:and\s+)?remov(?:e|ing)\s+(?:all\s+)?(?:the\s+)?markers?{_ALL_BUT}{_AS_MET}(?=\s*\.|\s*$)",
         r"\1remove markers. \2",

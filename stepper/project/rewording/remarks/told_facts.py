@@ -42,6 +42,10 @@ _MENDED: Final = r"(?:closed|pulled\s+(?:together|tight)|sewn(?:\s+up)?|darned|t
 
 _FACT: Final = regex(
     # which changes are behind her
+    rf"(?:from\s+here\s+|(?:and\s+)?remember\s+that\s+)?the\s+(?:rib(?:bing)?|hem|cuffs?|bands?|border|edging|crown|neckband|collar|brim|toe|yoke)\s+(?:will\s+)?(?:adds?|takes?|gives?)\s+(?:another\s+|about\s+|roughly\s+|a\s+further\s+)*{_L}\s*{_LONG}(?:\s+(?:to\s+the\s+length|more|in\s+length))?|"
+    rf"(?:the\s+)?[a-z]+\s+(?:is|are)\s+the\s+same\s+(?:back\s+and\s+front|front\s+and\s+back|on\s+both\s+sides)(?:\s*,?\s+and\s+(?:can|may)\s+be\s+worn\s+either\s+way(?:\s+round)?)?|"
+    r"(?:i|we)\s+(?:also\s+|then\s+)?(?:soaked|washed|blocked|steamed|dried|pressed|pinned|ripped|frogged|twisted|rinsed|wore)(?:\s+(?:mine|it|them|ours|this|everything))?(?:\s+(?:back|out|twice|again|flat|in|by|on|the|a|my|our|over|with|sink|bath|bathtub|towel|woodstove|stove|fire|radiator|board|sun|night|overnight|once|whole|thing|wool|wash|soap|and|dried|soaked|it|them|pinned))*|"
+    r"i\s+(?:use|used|like|prefer)\s+(?:the\s+)?(?:[a-z-]+\s+){1,4}?(?:here\s*|for\s+this\s*)?,?\s*but\s+any\s+(?:sort|kind|method|other|stretchy)(?:\s+(?:one|method|kind|bind-off|cast-on))?\s+(?:will\s+do|works|is\s+fine|will\s+work)|"
     r"(?:leave|keep)\s+(?:(?:the|your|working)\s+)*(?:yarn|wool|strand|ball|thread)s?\s+(?:attached|hanging|connected|joined|where\s+it\s+is|in\s+place)(?:\s+(?:for\s+(?:later|now|the\s+[a-z]+)|to\s+be\s+used\s+(?:later|again)|as\s+it\s+will\s+be\s+used\s+(?:later|again)))?|"
     rf"{_HAS}\s+(?:worked|made|done|completed)\s+{_CHANGED}(?:\s*(?:,|,?\s+and)\s+{_CHANGED})*{_ON_SIDES}(?:\s+(?:in\s+all|altogether|in\s+total|so\s+far|by\s+now))?"
     rf"|{_CHANGED}(?:\s*(?:,|,?\s+and)\s+{_CHANGED})*{_ON_SIDES}\s+(?:(?:have\s+been|are|now|have\s+now\s+been)\s+)?(?:worked|made|done|completed|complete)(?:\s+(?:in\s+all|altogether|in\s+total|so\s+far))?|"

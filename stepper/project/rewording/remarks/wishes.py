@@ -14,7 +14,7 @@ from typing import Final
 from stepper.project.rewording.clauses.telling import works_nothing
 from stepper.regex import regex
 
-_MORE: Final = r"(?:longer|shorter|wider|narrower|deeper|taller|larger|bigger|smaller|roomier|snugger|looser|tighter|slouchier|warmer|fuller|closer)"
+_MORE: Final = r"(?:longer|shorter|wider|narrower|deeper|taller|larger|bigger|smaller|roomier|snugger|looser|tighter|slouchier|warmer|fuller|closer|slouchier|baggier|shallower|cosier|cozier)"
 _TURNS_OUT: Final = r"(?:short|shallow|tight|loose|wide|narrow|deep|long|small|big|high|low|snug|baggy|floppy|flimsy)"
 _PIECE: Final = r"(?:yoke|body|sleeves?|neck|neckband|collar|cuffs?|brim|hat|crown|foot|leg|heel|toe|thumb|hand|band|hem|shawl|scarf|cowl|armholes?|it|this|fit|length|edge)"
 _HOLE: Final = r"(?:holes?|gaps?)"
@@ -34,8 +34,8 @@ _LEFT_OUT: Final = regex(
 """A part that may be left out: the plan has it, as it is printed."""
 _OPTIONAL: Final = regex(
     r"(?:(?:the|back|front|neck|bust|waist|sleeve|hip|body|shoulder|heel|yoke|raglan|german|picot|side|lace|garter|button|tie|turning|i-cord|contrast|hem)\s+){0,3}"
-    r"(?:short[-\s]rows?|shaping|darts?|buttonholes?|pockets?|edging|border|picots?|colou?rwork|embroidery|stripes?|ties?|hood|collar|band|bands|pompom|flap|eyelets|fringe|tassels?|beads?|bobbles?|i-cord|thumb|thumbs|belt|loop|lining)"
-    r"\s*(?:[(\[]\s*|[,-]\s)(?:this\s+(?:part|section)\s+is\s+|these\s+are\s+|totally\s+|entirely\s+|completely\s+)?optional(?:\s*[,;-]\s*(?P<comfort>[^()\[\]]{2,90}))?\s*[)\]]?\s*:?",
+    r"(?:short[-\s]rows?|shaping|darts?|buttonholes?|pockets?|edging|border|picots?|colou?rwork|embroidery|stripes?|ties?|hood|collar|band|bands|pompom|pom-pom|flap|eyelets|fringe|tassels?|beads?|bobbles?|i-cord|thumb|thumbs|belt|loop|lining)"
+    r"\s*(?:[(\[]\s*|[,-]\s|(?<=pom)\s)(?:this\s+(?:part|section)\s+is\s+|these\s+are\s+|totally\s+|entirely\s+|completely\s+)?optional(?:\s*[,;-]\s*(?P<comfort>[^()\[\]]{2,90}))?\s*[)\]]?\s*:?",
     re.I,
 )
 """A heading of a part that may be left out, with why: "Short rows (optional, but worth it)"."""
@@ -80,7 +80,7 @@ _TAKEN_UP: Final = (
 )
 _SAID: Final = regex(
     rf"(?:tip\s*:\s*|note\s*:\s*)?{_WISH}{_TAKEN_UP}(?P<rest>(?:[^.!?:;*]|(?<=\d)\.(?=\d))*)"
-    rf"|(?:tip\s*:\s*(?:you\s+can\s+)?|you\s+can\s+)(?:to\s+(?:avoid|prevent|close)\s+(?:an?\s+|any\s+|the\s+)?{_HOLE}[a-z ]{{0,30}},\s*)?(?:you\s+can\s+)?pick\s+up\s+(?:an|one)\s+extra\s+(?:st|stitch)\b[a-z' ]{{0,50}}\s+and\s+(?:decrease\s+it\s+away|work\s+it\s+together|knit\s+it\s+together|k2tog)(?:\s+(?:in|on)\s+the\s+(?:next|following)\s+(?:rnd|round|row)|\s+with\s+(?:its|the)\s+neighbou?r(?:ing)?(?:\s+(?:st|stitch))?)*|(?:[a-z' ]{{3,50}}\s+(?:is|are)\s+(?:lovely|nice|cosy|cozy|warm|fun|pretty|smart)[a-z' ]{{0,30}},\s+)?(?:so\s+)?(?:do\s+)?make\s+(?:it|them|the\s+[a-z]+)\s+{_MORE}\s+if\s+you\s+(?:like|want|wish|prefer|feel\s+like\s+it)"
+    rf"|(?:tip\s*:\s*(?:you\s+can\s+)?|you\s+can\s+|(?=to\s+(?:avoid|prevent|close)\s))(?:to\s+(?:avoid|prevent|close)\s+(?:an?\s+|any\s+|the\s+)?{_HOLE}[a-z ]{{0,30}},\s*)?(?:you\s+can\s+)?pick\s+up\s+(?:an|one|one\s+or\s+two|two|a\s+few|a\s+couple\s+of)\s+extra\s+(?:sts?|stitch(?:es)?)\b[a-z' ]{{0,50}}(?:\s*,)?\s+and\s+(?:(?:decrease|lose|get\s+rid\s+of|work|knit)\s+(?:it|them)(?:\s+(?:away|again|together|off))?|k2tog)(?:\s+(?:in|on)\s+the\s+(?:next|following|first)\s+(?:rnd|round|row)|\s+with\s+(?:its|the|their)\s+neighbou?r(?:ing|s)?(?:\s+(?:sts?|stitch(?:es)?))?)*|(?:[a-z' ]{{3,50}}\s+(?:is|are)\s+(?:lovely|nice|cosy|cozy|warm|fun|pretty|smart)[a-z' ]{{0,30}},\s+)?(?:so\s+)?(?:do\s+)?make\s+(?:it|them|the\s+[a-z]+)\s+{_MORE}\s+if\s+you\s+(?:like|want|wish|prefer|feel\s+like\s+it)"
     rf"|(?:you\s+can\s+)?(?:add|knit|work)\s+(?:a\s+few|some)\s+(?:more|extra)\s+(?:plain\s+)?(?:rows|rounds|rnds)\s+(?:here\s+)?if\s+you\s+(?:like|want|wish|prefer)(?:\s+(?:it|an?)\s+{_MORE}(?:\s+[a-z]+)?)?",
     re.I,
 )
@@ -90,14 +90,14 @@ _TWO: Final = regex(
     re.I,
 )
 """Words with which the sentence may say that the pattern itself goes one way or the other."""
-_BEFORE: Final = regex(r"\s+before\s+(?:beginning\s+|starting\s+|working\s+)?the\s+(?:cuffs?|rib(?:bing)?|hem|toe|heel|crown|bind-off|edging|border|band|collar)\s*$", re.I)
+_BEFORE: Final = regex(r"\s+before\s+(?:(?:beginning\s+|starting\s+|working\s+)?the\s+(?:cuffs?|rib(?:bing)?|hem|toe|heel|crown|bind-off|edging|border|band|collar|decreases)|going\s+on|continuing|you\s+(?:go\s+on|continue))\s*$", re.I)
 _NEEDLE_SIZE: Final = regex(r"\b(?:an?|one|half\s+a|two)\s+(?:needle\s+)?sizes?\b", re.I)
 _CHOICE: Final = regex(r"(?:tip\s*:\s*|note\s*:\s*)?if\s+(?:you(?:'d|\s+would)?\s+(?:like|want|wish|prefer|fancy)|liked|preferred|desired|wished)\b", re.I)
 """A wish of her own: the page as printed is the other way, and what she does in its place is no order."""
 _IN_PLACE: Final = regex(r"\s+instead(?=\s*(?:$|,|and\b))", re.I)
 _SEWN: Final = regex(r"(?:,\s*(?:and\s+)?|\s+and\s+)(?:then\s+)?(?:sew|fold|seam|stitch|turn)\s+(?:it|them)\s+(?:down|up|in|under|inside|over|in\s+half|together)(?:\s+(?:at\s+the\s+end|when\s+(?:finishing|done|making\s+up)|later|afterwards))?\s*$|,?\s+and\s+(?:buy|allow\s+for)\s+(?:an?\s+(?:bit|little)\s+)?(?:more|extra)\s+(?:yarn|wool)\s*$", re.I)
 """What is done to the piece off the needles, or bought for it, when she has chosen."""
-_UNDONE: Final = regex(r"(?:pick\s+up|make|add)\b[^.]*\bextra\s+(?:st|stitch)\b(?![^.]*\b(?:together|decrease\s+it|k2tog)\b)", re.I)
+_UNDONE: Final = regex(r"(?:pick\s+up|make|add)\b[^.]*\bextra\s+(?:sts?|stitch(?:es)?)\b(?![^.]*\b(?:together|(?:decrease|lose|get\s+rid\s+of)\s+(?:it|them)|k2tog)\b)", re.I)
 """A stitch picked up and not lost again: the counts of the pattern are without it."""
 
 

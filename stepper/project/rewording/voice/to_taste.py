@@ -57,6 +57,13 @@ _EITHER: Final = regex(
     re.IGNORECASE,
 )
 """Two lengths for two looks, of which the first is worked: "5 in for turtleneck (or 1 in for crewneck)"."""
+_LOOKS: Final = regex(
+    rf"(?<=\s)(?P<long>{LONG}(?:\s*/\s*{LONG})?)\s*(?P<said>[;,]\s+(?:or\s+)?for\s+an?\s+(?!{_NOT_TASTE}\b)[a-z-]+(?:\s+(?!{_NOT_TASTE}\b)[a-z-]+)?\s*,?\s+(?:work|knit|make\s+it|continue\s+(?:for|to)|go\s+on\s+(?:for|to))\s+{LONG}(?:\s+and\s+(?:turn|fold)(?:\s+it)?\s+(?:up|over|back|down|in\s+half))?)(?=\s*[.!]|\s*$)",
+    re.IGNORECASE,
+)
+"""A second length behind the first, for another look: "measures 4 cm; for a double brim, work 9 cm and turn up"."""
+_FOLDED: Final = regex(rf"\s*\(\s*(?P<said>or\s+{LONG}\s*,?\s+(?:then|and)\s+(?:fold|turn)\s+(?:it\s+)?(?:inside|in|over|up|down|to\s+the\s+inside|in\s+half)(?:\s+and\s+(?:stitch|sew|slip-?stitch)\s+(?:it\s+)?down)?)\s*\)", re.IGNORECASE)
+"""A longer piece that is folded, in brackets behind the length that is worked."""
 _OR: Final = regex(
     rf"(?<=\w|\)|\")\s*(?:[,-]\s*|\s)\(?(?P<said>(?:or|preferably)\s+(?:else\s+|alternatively\s+)?{_TASTE})\)?(?=\s*[.;,!]|\s*$)",
     re.IGNORECASE,
@@ -89,10 +96,10 @@ def take_tastes_out(line: Reworded) -> Reworded:
     for match in reversed(list(_DESIRED_FIRST.finditer(line.text))):
         line = laid_anew(line, *match.span(), ["until piece measures ", match.span("long")])
         line = replace(line, kept=(*line.kept, match["said"].strip()))
-    for match in reversed(list(_EITHER.finditer(line.text))):
+    for match in reversed([*_EITHER.finditer(line.text), *_LOOKS.finditer(line.text)]):
         line = laid_anew(line, *match.span(), [match.span("long")])
         line = replace(line, kept=(*line.kept, match["said"].strip()))
-    for pattern in (_OR, _BRACKETED, _CHOSEN):
+    for pattern in (_OR, _BRACKETED, _FOLDED, _CHOSEN):
         for match in reversed(list(pattern.finditer(line.text))):
             before = line.text[: match.start()]
             if not _MEASURED.search(before[before.rfind(". ") + 1 :]) or orders_besides(match["said"]):

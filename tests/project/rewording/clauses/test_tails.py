@@ -9,6 +9,13 @@ from stepper.project.rewording.reworded import as_printed
 from tests.tables import each_row
 
 TAILED = (
+    ("Knit 18", ", these 18 sts being the back of the hand"),
+    ("K5, p1, k6", ", these 12 (14) sts being the palm"),
+    ("Work until armhole measures 12 cm", ", all armhole shaping being complete"),
+    ("K2tog all the way around", ", and you're done"),
+    ("Work until piece measures 30 cm", ", remembering that the rib will add another 5 cm"),
+    ("Increase every 4th round until there are 96 (100) sts", ", that is 12 (14) increase rounds"),
+    ("Knit 10 rounds", "; this is the boring bit"),
     ("Bind off all sts loosely", ", using a needle two sizes larger if need be"),
     ("Bind off all sts knitwise", ", keeping an even tension so that top and bottom edges match"),
     ("Cast off in rib", ", taking care not to pull too tight"),
@@ -26,6 +33,11 @@ TAILED = (
     ("Knit 2 rounds", ", because it looks better"),
 )
 UNTAILED = (
+    "Knit 18, these 18 sts being held for the back.",
+    "Knit 10 rounds, the seam sts being purled.",
+    "Increase every 4th round, that is 12 increase rounds.",
+    "Knit 10 rounds; the last is purled.",
+    "Knit 10 rounds; the neck is shaped at the same time.",
     "Knit 6 rounds, which are purled in size S.",
     "Knit 6 rounds, which are worked on smaller needles.",
     "Knit 4 rounds, keeping the first st in garter.",

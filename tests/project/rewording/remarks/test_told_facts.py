@@ -10,6 +10,10 @@ from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
 from tests.tables import each_row
 
 FACTS = (
+    "From here the crown adds about 5 cm.",
+    "The gansey is the same back and front and can be worn either way round, so that wear is shared.",
+    "I soaked mine in the sink and dried it flat by the woodstove.",
+    "I use German short rows but any sort will do.",
     "Leave the yarn attached.",
     "Keep the working yarn hanging for later.",
     "You have now worked 8 raglan increases and 6 neck increases on either side.",
@@ -115,6 +119,10 @@ FACTS = (
 )
 
 ORDERS = (
+    "The front is the same as the back.",
+    "I cast on 80 sts.",
+    "The crown takes 12 rounds.",
+    "I dried it and knit 2 rounds.",
     "8 increase rounds.",
     "You have to work 8 raglan increases.",
     "There will be a hole at each end of the next row.",

@@ -10,6 +10,9 @@ from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
 from tests.tables import each_row
 
 WISHES = (
+    "To avoid a hole, pick up one or two extra sts at each corner and knit them together with their neighbours on the next round.",
+    "For a slouchier fit, knit as many rounds as you wish before going on.",
+    "Pompom optional, but in my brother's case it makes the hat easier to spot on a ferry.",
     "If it's short, knit an inch without increases.",
     "If you want a turtleneck keep going until 8 inches and be cozy.",
     "If liked, the rope may be crossed the opposite way by holding the cable needle at the back.",

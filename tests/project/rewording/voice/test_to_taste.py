@@ -32,6 +32,16 @@ from stepper.project.rewording.voice.to_taste import take_tastes_out
             "Work until your sock is 6 in.",
             "or as tall as you've got patience for",
         ),
+        (
+            "Knit until the brim measures 4 cm; for a double brim, work 9 cm and turn up.",
+            "Knit until the brim measures 4 cm.",
+            "; for a double brim, work 9 cm and turn up",
+        ),
+        (
+            "Work in rib for 3 cm (or 7 cm, then fold inside and stitch down).",
+            "Work in rib for 3 cm.",
+            "or 7 cm, then fold inside and stitch down",
+        ),
         ("Work until it is 26 cm (or 6 cm less than you want).", "Work until it is 26 cm.", "or 6 cm less than you want"),
         (
             "Rep rnd 1 for 5 in for turtleneck (or 1 in for crewneck).",
@@ -58,6 +68,8 @@ def test_the_printed_length_is_worked_and_the_rest_told(printed: str, worked: st
         "Knit until the sleeve is 40 cm, or 20 rounds.",
         "Knit until the sleeve is as long as you like.",
         "Knit 4 rounds, or until piece measures 5 cm.",
+        "Knit until the brim measures 4 cm; for size large, work 9 cm.",
+        "Knit until the brim measures 4 cm; for the larger sizes, work 9 cm.",
         "Work in rib for 5 cm for size small (or 7 cm for size large).",
         "Work in rib for 5 cm for the front (or 7 cm for the back).",
         "Knit for 5 cm, or until you reach your marker.",
