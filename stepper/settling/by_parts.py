@@ -16,7 +16,7 @@ from stepper.plan.model import OpenKind, OpenRow, PartKind, RowPart
 from stepper.plan.stitches.row_elements import is_unnamed
 from stepper.project.page.unread.kept_rows import write_each
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, line_at
-from stepper.project.page.unread.proposals import NUMBER, PUT_ON_HOLD
+from stepper.project.page.unread.proposals import NUMBER, PUT_ON_HOLD, Kept
 from stepper.project.reading.own_words import find_depended_on, turns_at_its_end
 from stepper.project.rewording.synonym import STS
 from stepper.regex import regex
@@ -63,12 +63,13 @@ _TOKENS: Final = regex(
     rf"|(?P<on>\b(?:cast(?:ing)?\s+on|CO)\s+(?P<on_many>{NUMBER})(?:\s*{STS})?)"
     rf"|(?P<turn>\bturn\b(?:\s+(?:the\s+)?work)?)"
     rf"|(?P<open>\b{_WORK}(?:\s+[a-z]+){{0,3}}?\s+(?:to\s+(?:the\s+)?end\b(?:\s+of\s+(?:the\s+)?(?:row|round|rnd))?|across\b(?!\s+\d)))"
-    rf"|(?P<work>\b{_WORK}\s*(?:(?:in\s+patt(?:ern)?|across|over|the|next|first)\s+){{0,3}}(?P<work_many>{NUMBER})(?:\s*{STS})?)",
+    rf"|(?P<work>\b{_WORK}\s*(?:(?:in\s+patt(?:ern)?|across|over|the|next|first|last)\s+){{0,3}}(?P<work_many>{NUMBER})(?:\s*{STS})?)",
     re.I,
 )
 """What the words of a row say of its stitches, one thing after the other."""
 _JOINT: Final = regex(
-    r"(?:\s|[,.;:()]|\b(?:and|then|with|your|tail|yarn|in|patt(?:ern)?|loosely|the|sts?|stitches|next|for|"
+    rf"(?:\s|[,.;:()]|\bfor\s+(?:the\s+)?{_PARTS}(?:\s+{_PARTS})*\b|"
+    r"\b(?:and|then|with|your|tail|yarn|in|patt(?:ern)?|loosely|the|sts?|stitches|next|for|"
     r"neck|under\s*arms?|(?:RS|WS)|row|knitwise|purlwise|over|gap|a|all|on|more)\b)*",
     re.I,
 )
@@ -103,7 +104,8 @@ def asked_by_parts(row: OpenRow, asked: RowAsked) -> OpenRow:
         kinds.add(PartKind.ON)
     if row.held and _JOINED.search(words):
         kinds.add(PartKind.BACK)
-    short = "turn" in depended and not turns_at_its_end(words)
+    told = asked.proposal.kept in (Kept.NOTE, Kept.OUT)  # "I use German short rows" knits none
+    short = "turn" in depended and not turns_at_its_end(words) and not told
     ends = flat and _TURN_AT_END.search(words) is not None and _TO_END.search(words) is None
     waits = PartKind.HELD in kinds
     turns = (short and (flat or waits)) or ends or (waits and _TURN.search(words) is not None)
@@ -113,7 +115,7 @@ def asked_by_parts(row: OpenRow, asked: RowAsked) -> OpenRow:
         by_parts=frozenset(kinds),
         turns=turns or several,
         several=several,
-        leaves_ring=not flat and bool(kinds & {PartKind.HELD, PartKind.OFF}) and _FLAT.search(words) is not None,
+        leaves_ring=not flat and not kinds.isdisjoint(_LEAVING) and _FLAT.search(words) is not None,
         names=_names(words),
         held=_first_named(words, row.held),
     )
@@ -122,7 +124,11 @@ def asked_by_parts(row: OpenRow, asked: RowAsked) -> OpenRow:
 def _first_named(words: str, held: Sequence[tuple[str, int]]) -> tuple[tuple[str, int], ...]:
     """Return what waits on hold, first what the words of a row name."""
     said = set(words.lower().replace("'", " ").split())
-    return tuple(sorted(held, key=lambda each: not set(each[0].split()) <= said))
+
+    def rank(each: tuple[str, int]) -> tuple[bool, bool]:
+        return not set(each[0].split()) <= said, each[0].startswith("second ")
+
+    return tuple(sorted(held, key=rank))
 
 
 def _names(words: str) -> tuple[str, ...]:
@@ -249,6 +255,27 @@ _SAID_ONLY: Final = regex(
     rf"\W*(?:(?:there\s+(?:are|will\s+be)|you\s+(?:now\s+)?have|now)\s+)?{NUMBER}\s*{STS}\b[^.]*\.?\s*$", re.I
 )
 """A count behind the words."""
+
+
+def told_apart(parts: Iterable[RowPart], held: Iterable[str]) -> tuple[RowPart, ...]:
+    """Return the stitches of a row, with a name for what waits where two would wait without one.
+
+    The plan tells those of one name apart, "piece" and "second piece", and a part that is made twice takes
+    first the one, then the other.
+
+    Args:
+        parts: The stitches.
+        held: The names of what waits already.
+    """
+    made = tuple(parts)
+    unnamed = [part for part in made if part.kind in _WAITING and not part.name]
+    if len(unnamed) + sum(map(is_unnamed, held)) < 2:
+        return made
+    return tuple(replace(part, name="piece") if part in unnamed else part for part in made)
+
+
+_LEAVING: Final = frozenset((PartKind.HELD, PartKind.OFF))
+_WAITING: Final = (PartKind.HELD, PartKind.BEYOND, PartKind.FIRST_HELD)
 
 
 def write_parts(parts: Iterable[RowPart], words: str, *, round_: bool | None = None) -> Forms:

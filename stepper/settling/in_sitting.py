@@ -41,6 +41,7 @@ from stepper.settling.by_parts import (
     joined_behind,
     parts_in,
     short_rows_from,
+    told_apart,
     write_counted,
     write_parts,
     write_short_rows,
@@ -108,7 +109,8 @@ class OpenRows:
             return loaded
         looked = _look(loaded)
         asked = asked_by_parts(row, looked.asked)
-        why = "" if asked.is_asked_by_parts else why_not_by_count(looked.asked)
+        by_count = asked.is_asked_by_parts or not row.stitches  # nothing can be bound off, and nothing turned
+        why = "" if by_count else why_not_by_count(looked.asked)
         hers, sizes = loaded.project.size, len(loaded.project.sizes)
         told = replace(
             asked,
@@ -160,7 +162,7 @@ class OpenRows:
         words = asked.left.text
         if answer.kind is OpenKind.PARTS:
             parts = answer.parts or (row.proposed.parts if row.proposed is not None else ())
-            forms = write_parts(parts, words, round_=answer.round)
+            forms = write_parts(told_apart(parts, dict(row.held)), words, round_=answer.round)
         elif answer.kind is OpenKind.SHORT_ROWS:
             forms = write_short_rows(answer, words, row.stitches)
         else:

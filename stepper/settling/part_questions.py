@@ -9,6 +9,7 @@ from stepper.session.open_row.by_parts import Ask, PartQuestion, question_after
 from stepper.session.state import OpenAnswer, PartAnswer
 from stepper.settling.by_parts import (
     asked_by_parts,
+    told_apart,
     write_counted,
     write_parts,
     write_short_rows,
@@ -94,7 +95,7 @@ def _read(typed: str, question: PartQuestion) -> PartAnswer | str:
 def _written(answer: OpenAnswer, row: OpenRow, words: str) -> Forms:
     match answer.kind:
         case OpenKind.PARTS:
-            return write_parts(answer.parts, words, round_=answer.round)
+            return write_parts(told_apart(answer.parts, dict(row.held)), words, round_=answer.round)
         case OpenKind.SHORT_ROWS:
             return write_short_rows(answer, words, row.stitches)
         case OpenKind.TAKEN:

@@ -8,7 +8,8 @@ no others: of a row that is asked stretch by stretch, a number that the words pr
 front of "on a holder" is said where such stitches are asked of, half of the stitches where the words say none, and yes
 to what is proposed as left over; a row whose words turn did not end at its end; what lies beyond the turn waits where
 the words put stitches on hold. Of any other row one round is said, with the count that its words print, else as many
-stitches as before. None of this need be what the page means: so what is counted is how many answers there are and how
+stitches as before. What stands in front of the first row that is read is typed: Enter, the cast-on as printed, one row
+or a note. None of this need be what the page means: so what is counted is how many answers there are and how
 the pages come through, not whether the garment is right.
 """
 
@@ -49,6 +50,27 @@ def settle_front(text: str) -> tuple[str, int]:
         if not left:
             return text, many
         text, many = take_mark_off(text, left[0].first), many + 1
+
+
+class _Typing(StringIO):
+    """What she types before the first round: Enter, where that answers; else what the page says or a note."""
+
+    def __init__(self, shown: StringIO) -> None:
+        super().__init__()
+        self.shown, self.seen, self.lines = shown, 0, 0
+
+    def readline(self, size: int | None = -1, /) -> str:
+        """Answer what was shown since the last answer; nothing more after many."""
+        told = self.shown.getvalue()[self.seen :]
+        self.seen, self.lines = len(self.shown.getvalue()), self.lines + 1
+        if self.lines > 3 * MOST_ANSWERS:
+            return ""
+        if "[how many rows" in told:
+            return "1 row, same\n" if "as before]" in told and "is not known" not in told else "note\n"
+        if "[type]" in told or "Answer rows, note" in told:
+            begun = re.search(r"\b(?:cast(?:ing)?\s+on|CO)\b\D{0,20}(\d+)", told, re.I)
+            return f"cast on {begun[1]}\n" if begun is not None else "note\n"
+        return "\n" if "[" in told else "note\n"
 
 
 def _number(printed: str) -> int:
@@ -109,8 +131,9 @@ def go_through(path: Path) -> tuple[Counter[str], int, int, str]:
     answers: Counter[str] = Counter()
     loaded = load_as_far(path)
     if loaded is None:  # at the keyboard, before the first round: Enter takes what is proposed
-        sys.stdin = StringIO("\n" * 40)
-        with redirect_stdout(StringIO()):
+        asked = StringIO()
+        sys.stdin = _Typing(asked)
+        with redirect_stdout(asked):
             settling = Settling(path=path, to_begin=True)
             settling.run()
         answers["first"] = settling.answered
