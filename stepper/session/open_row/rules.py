@@ -88,7 +88,8 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
     if not (0 if row.stitches else 1) <= cue.stitches <= most:  # none: they are bound off at its end
         return Refusal(sentence=f"{cue.stitches} cannot be. Say how many stitches are on the needles.")
     if row.stitches and any(cue.stitches >= row.stitches + many for _, many in row.held):
-        return (RowSaid(at=cue.at, said=OpenWork(joined=True, answers=(_YES,), declined=True, heard=work.heard)),)
+        joined = OpenWork(joined=True, answers=(_YES,), declined=True, heard=work.heard)
+        return (RowSaid(at=cue.at, said=joined),)
     return (RowSaid(at=cue.at, said=replace(work, stitches=cue.stitches, idle=False)),)
 
 

@@ -31,7 +31,8 @@ def behind_open_row(old: Plan, new: Plan, state: State, carried: Carried) -> tup
     if answer is not None:
         return _behind_stitches(new, place, answer)
     by_words = new.rounds[place.index : place.index + work.rows]
-    if len(by_words) == work.rows and all(each.words or not each.before or not each.after for each in by_words):
+    hers = all(each.words or not (each.before and each.after) for each in by_words)
+    if len(by_words) == work.rows and hers:
         return Position(index=place.index + work.rows), 0
     return place, work.rows
 
