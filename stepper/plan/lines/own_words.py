@@ -11,6 +11,7 @@ import re
 
 from stepper.plan.drafts import Template, own_words_of
 from stepper.plan.fabric.established import keep_held
+from stepper.plan.fabric.own_fabric import in_own_words
 from stepper.plan.lines.held.gaps import refuse_across_gap
 from stepper.plan.model import Run
 from stepper.plan.state.needles import Needles
@@ -84,6 +85,27 @@ def work_own_row(template: Template, needles: Needles) -> None:
         needles.held[run.yarn] = run.times
         needles.held_by[run.yarn] = (needles.section.name, own.place.line)
     needles.emit(phrase, after, template=template, divide=bool(own.held))
+    _lose_what_is_in_hand(own, needles)
+
+
+def leave_unknown(own: OwnWords, needles: Needles, *, begin: int, before: int) -> None:
+    """Leave behind a row told stretch by stretch what is not known of it: its fabric, its markers, its charts.
+
+    Args:
+        own: The row.
+        needles: The knitting in hand, behind it.
+        begin: Index of its first draft.
+        before: Stitches before it.
+    """
+    row = Template((), own.place, own=own)
+    needles.section.pattern = (row,)
+    needles.established = in_own_words((row,), own.place.line, begin, needles.drafts[begin:])
+    if needles.markers and (needles.count != before or _MARKERS.search(own.text) is not None):
+        needles.markers, needles.last.markers_lost = (), own.place.line
+    _lose_what_is_in_hand(own, needles)
+
+
+def _lose_what_is_in_hand(own: OwnWords, needles: Needles) -> None:
     if _NEEDLES.search(own.text):
         needles.ends, needles.instep = (), None
     needles.last.hidden.update(dict.fromkeys(needles.last.charts, own.place.line))

@@ -52,7 +52,7 @@ from stepper.plan.lines.held.returned import take_back
 from stepper.plan.lines.held.set_apart import leave_waiting, set_apart, take_as_the_others
 from stepper.plan.lines.marking import mark_after, mark_every
 from stepper.plan.lines.named_rounds import ROUND_NAME, rows_of_one_name
-from stepper.plan.lines.own_words import begins_or_ends
+from stepper.plan.lines.own_words import begins_or_ends, leave_unknown
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.rows_or_rounds import hangs_at_gap
 from stepper.plan.lines.shaping.both_sides_shaping import over_both_sides, part_sides
@@ -614,7 +614,10 @@ def _(instruction: Remark, needles: Needles) -> None:
 def _(instruction: OwnWords, needles: Needles) -> None:
     beside = begins_or_ends(instruction, needles)
     if beside is not None:
+        begin, before = len(needles.drafts), needles.count
         work(beside, needles)
+        if instruction.parted:
+            leave_unknown(instruction, needles, begin=begin, before=before)
         if instruction.count is not None:
             check_count(instruction.count, needles)
         return

@@ -363,3 +363,52 @@ def test_where_no_marker_hangs_none_is_told_of() -> None:
     row = "Own words: *k3, m1; rep from * around. 106 sts."
     assert "markers hang" not in told_of(project(RING + row))
     assert "Where markers hang is not known" in told_of(project(RING + "K10, pm, k to end.\n" + row))
+
+
+@each_row(
+    ("line", "runs", "held"),
+    [
+        ("work 25 sts, bind off 10 sts, work 25 sts", [("own", 25), ("bo", 10), ("own", 25)], {}),
+        ("work 25 sts to 24, turn, hold rem 35 sts for hood", [("own 25 to 24", 1), ("hold", 35)], {"hood": 35}),
+        ("bind off 8 sts, work 52 sts", [("bo", 8), ("own", 52)], {}),
+        ("work 10 sts, hold 15 sts for thumb, cast on 3 sts, work 35 sts", [("own", 10), ("hold", 15), ("co", 3), ("own", 35)], {"thumb": 15}),
+        ("work 40 sts, wrap and turn", [("own", 40), ("w&t", 1), ("rest", 20)], {}),
+    ],
+)
+def test_a_row_is_told_stretch_by_stretch(line: str, runs: list[tuple[str, int]], held: dict[str, int]) -> None:
+    """What is worked by the words, bound off, cast on and put on hold, in the order of the row."""
+    row = plan_of(project(f"Cast on 60 sts. Work flat.\nKnit 3 rows.\nOwn words, {line}: work as the neck is drawn.")).rounds[4]
+    assert [(run.stitch, run.times) for run in row.runs] == runs
+    assert row.held == held
+    assert row.remarks == ("work as the neck is drawn",)
+
+
+def test_what_was_worked_first_may_wait_and_both_come_back() -> None:
+    """By hand: 60 less 10 is 50, of which the 25 worked last go on; later the others are joined to 20 of a sleeve."""
+    work = (
+        "Cast on 20 sts. Join in the round.\nKnit 1 round.\nPlace all sts on hold for sleeve.\n"
+        "Cast on 60 sts. Work flat.\nKnit 1 row.\n"
+        "Own words, work 25 sts, hold these 25 sts for left side, bind off 10 sts, work 25 sts: as drawn.\nBind off.\n"
+        "With RS facing, place left side sts back on needles.\nOwn words, work 25 sts to 23, k across sleeve sts: join them."
+    )
+    plan = plan_of(project(work))
+    assert [each.after for each in plan.rounds[-5:]] == [50, 25, 0, 25, 43]
+    assert plan.rounds[-1].held == {}
+    assert broken_invariants(plan) == ()
+
+
+@each_row(
+    ("work", "why"),
+    [
+        ("Own words, work 25 sts, bind off 10 sts, work 24 sts: as drawn.", "works 59 of the 60 stitches"),
+        ("Own words, work 25 sts, hold 36 sts: as drawn.", "36"),
+        ("Own words, work 25 sts, turn, hold 34 sts: as drawn.", "34 stitches go on hold at the turn"),
+        # Behind it nothing is known of the fabric, of markers, of what was in the middle.
+        ("Own words, work 25 sts, turn, hold 35 sts: as drawn.\\nWork 2 rows in pattern.", "in your own words"),
+        ("K10, pm, k to end.\\nOwn words, work 50 sts, turn, hold 10 sts: as drawn.\\nK to marker, p to end.", "no marker is left"),
+        ("Own words, work 25 sts, bind off 10 sts, work 25 sts: as drawn.\\nKnit 1 row.", "works across the gap"),
+    ],
+)
+def test_a_row_told_so_is_refused_where_it_does_not_come_out(work: str, why: str) -> None:
+    """Every stitch that it meets stands in it, and what it leaves is known by number alone."""
+    assert why in faults(project("Cast on 60 sts. Work flat.\nKnit 3 rows.\n" + work.replace("\\n", "\n")))

@@ -213,6 +213,11 @@ def test_a_row_for_some_sizes_has_its_counts_for_these() -> None:
         ("Row 5: Own words, bind off all sts: as pictured.", "the line says twice which row it is for"),
         ("Next 2 rows: Own words, hold 8 sts: as pictured.", "stitches go on hold in one row"),
         ("Own words, until 96 sts rem: twist.", "nobody can tell when that is reached"),
+        ("Next 2 rows: Own words, work 25 sts, bind off 10 sts: as pictured.", "stitches come, go or wait in one row"),
+        ("Own words, work 25 sts, k2tog, work 10 sts: as pictured.", "which stitches come, go or wait"),
+        ("Own words, work 25 sts, k to end: as pictured.", "which stitches come, go or wait"),
+        ("Own words, work 25 (27, 29) sts to 24, bind off 4 sts, work 9 sts to 8: as pictured.", "which stitches come, go or wait"),
+        ("Own words, work 25 sts, turn, hold 35 sts: join in the round.", "rows become rounds there"),
     ],
 )
 def test_words_on_which_later_rows_depend_need_a_line_that_is_read(text: str, told: str) -> None:
