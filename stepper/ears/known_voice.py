@@ -106,6 +106,7 @@ class KnowingRecogniser:
             encoder: Makes the vectors.
         """
         self._recogniser, self._voice, self._encoder = recogniser, voice, encoder
+        self._weighed, self._alike = b"", 0.0
 
     def recognise(self, segment: bytes) -> Heard | None:
         """Return the words a stretch of sound holds, or None if somebody else says them."""
@@ -136,7 +137,11 @@ class KnowingRecogniser:
         return replace(heard, hers=alike >= HERS) if alike >= ANOTHER else None
 
     def _likeness(self, sound: bytes) -> float:
-        return likeness(self._encoder.vector(sound), self._voice.vector)
+        """Return how much like her a stretch of sound is; what is found amid a film is asked for twice."""
+        if sound != self._weighed:
+            vector = self._encoder.vector(sound)
+            self._weighed, self._alike = sound, likeness(vector, self._voice.vector)
+        return self._alike
 
     def find(self, sound: bytes) -> Place | None:
         """Return where the address word stands amid other sound; who said it is asked once it is cut out."""

@@ -15,6 +15,7 @@ from typing import Final
 from stepper.devices.ports import HEARING_RATE_HZ
 from stepper.ears.loudness import Loudness
 from stepper.ears.nearness import (
+    CLEAR_HERS,
     CLEAR_NUMBER,
     HERS_LESS,
     NUMBER_FALLS_DB,
@@ -84,7 +85,9 @@ class SeekingAlone:
             self.sees_long_number = self.sees_number and not is_short
         if not least_s <= ended_s <= most_s:
             return None
-        if found.has_number and (found.clear < CLEAR_NUMBER or found.behind > STRAY):
+        is_unclear = found.has_number and found.clear < CLEAR_NUMBER
+        may_be_unclear = bool(self._is_hers) and not found.is_answer and found.clear >= CLEAR_HERS
+        if (is_unclear and not may_be_unclear) or (found.has_number and found.behind > STRAY):
             return None
         falls_db = self._loudness.fall_db(began_s, ended_s)
         if falls_db is None or (found.may_go_on and falls_db < NUMBER_FALLS_DB):
@@ -99,7 +102,8 @@ class SeekingAlone:
         cut = sound[start : round((found.end_s + _AFTER_S) * HEARING_RATE_HZ) * 2]
         less = less_for_hers(falls_db, above_db) if self._is_hers else 0.0
         near = nearness(found, falls_db=falls_db, above_db=above_db, sure=1.0)
-        if near + less < 0 or (near < 0 and not (self._is_hers and self._is_hers(cut))):
+        has_to_be_hers = near < 0 or is_unclear
+        if near + less < 0 or (has_to_be_hers and not (self._is_hers and self._is_hers(cut))):
             return None
         heard = self._recognise(cut)
         if heard is None or heard.addressed or heard.text not in (found.text, *found.alike):

@@ -76,6 +76,17 @@ def test_only_where_a_cue_is_heard_it_is_asked_who_said_it() -> None:
     assert encoder.asked == 0
 
 
+def test_of_one_stretch_it_is_asked_once_who_speaks() -> None:
+    """What is found amid a film is asked about before it is recognised, and again when it is."""
+    encoder = ByFirstSample()
+    known = KnowingRecogniser(Parrot(), KnownVoice(vector=(1.0, 0.0)), encoder)  # type: ignore[arg-type]
+    assert known.is_hers(HER * 16_000)
+    assert known.recognise(HER * 16_000) == Heard(text="next step", score=1.0, hers=True)
+    assert encoder.asked == 1
+    assert not known.is_hers(OTHER * 16_000)
+    assert encoder.asked == 2
+
+
 def test_what_is_said_behind_the_name_counts_whoever_says_it() -> None:
     """Who is hoarse beyond knowing, or somebody who helps her, says the name; that name alone is passed on too."""
 

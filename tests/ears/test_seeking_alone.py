@@ -90,17 +90,22 @@ def test_a_count_has_to_be_over_for_longer_than_a_cue_and_longest_where_it_may_g
     assert [is_taken(over_s, may_go_on=True) for over_s in (0.6, 0.8, 1.0)] == [False, False, True]
 
 
-def look_for_count(
-    found: FoundAlone, behind_db: float = -30.0, heard: Heard | None = HEARD_COUNT, whole: Heard | None = None
-) -> Heard | None:
-    """Look through two seconds with a count 1 s before their end; `whole` is what is heard with all behind it."""
+def count_said(behind_db: float) -> Loudness:
+    """Return how loud it was with a count 1 s ago, and this loud since."""
     loudness = Loudness()
     for at in range(round(20 / CHUNK_S)):
         ago = 20 - at * CHUNK_S
         loudness.take(-20.0 if 1.0 < ago <= 1.9 else behind_db if ago <= 1.0 else -24.0)
+    return loudness
+
+
+def look_for_count(
+    found: FoundAlone, behind_db: float = -30.0, heard: Heard | None = HEARD_COUNT, whole: Heard | None = None
+) -> Heard | None:
+    """Look through two seconds with a count 1 s before their end; `whole` is what is heard with all behind it."""
     found = replace(found, start_s=0.3, end_s=1.0)
     answers = iter([heard, whole])
-    return SeekingAlone(lambda sound: found, lambda segment: next(answers), loudness).look(SOUND)
+    return SeekingAlone(lambda sound: found, lambda segment: next(answers), count_said(behind_db)).look(SOUND)
 
 
 def test_a_number_needs_a_clearer_win_than_a_cue() -> None:
@@ -108,6 +113,31 @@ def test_a_number_needs_a_clearer_win_than_a_cue() -> None:
     assert look_for_count(COUNT) == HEARD_COUNT
     assert look_for_count(replace(COUNT, clear=5.0)) is None
     assert look_for_count(replace(COUNT, behind=3), behind_db=-36.0) is None
+
+
+@pytest.mark.parametrize(
+    ("found", "hers", "taken"),
+    [
+        (replace(COUNT, clear=5.0), True, True),
+        (replace(COUNT, clear=5.0), False, False),
+        (replace(COUNT, clear=2.0), True, False),
+        (replace(COUNT, clear=5.0, is_answer=True), True, False),
+    ],
+    ids=["hers", "unsure whose", "hardly told from another", "a bare number in answer"],
+)
+def test_a_number_of_a_voice_that_is_known_needs_less_of_a_win(
+    found: FoundAlone, hers: bool, taken: bool
+) -> None:
+    """A film's own are what the clearer win is for; who says it is asked before the number is recognised."""
+    cut = list[bytes]()
+
+    def recognise(segment: bytes) -> Heard:
+        cut.append(segment)
+        return replace(HEARD_COUNT, hers=hers)
+
+    found = replace(found, start_s=0.3, end_s=1.0)
+    heard = SeekingAlone(lambda sound: found, recognise, count_said(-30.0), lambda sound: hers).look(SOUND)
+    assert (heard is not None, len(cut)) == (taken, taken)
 
 
 def test_a_number_that_goes_on_is_not_taken_without_its_end() -> None:

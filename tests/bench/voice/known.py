@@ -1,13 +1,15 @@
 """Is she heard better where her voice is known? Her own clips, voice by voice and person by person, known or not.
 
     python -m tests.bench.voice.known FOLDER RECORDINGS OUT [--plain] [--rows cue count "addressed cue"
-        "addressed count" talk answers] [--ratios 99 20 10 5] [--cores 16] [--development]
+        "addressed count" talk answers people films alone] [--ratios 99 20 10 5] [--orders ORDERS] [--hours 10]
+        [--cores 16] [--development]
     python -m tests.bench.voice.large --beside PLAIN OUT
 
 FOLDER and RECORDINGS are as for `large`. A voice is known by 15 s of its talk, a person by the words that answer nothing;
 measured are a voice's cues, counts and, for what is heard in it at all, talk; of people who said ten words or more those
-that answer, alone, said twice, every question open. The film is of the other voices. 99 is a quiet room. --plain knows
-nobody. OUT gets the lines that `large` writes.
+that answer, alone, said twice, every question open (`answers`), and behind the word (`people`). The film is of the other
+voices. 99 is a quiet room. In `films` and `alone`, as in `large`, which read ORDERS, nobody says a cue, and another of those
+people is known each five minutes. --plain knows nobody. OUT gets the lines that `large` writes.
 """
 
 from __future__ import annotations
@@ -19,6 +21,7 @@ import os
 import random
 from collections import defaultdict
 from collections.abc import Iterator
+from itertools import cycle
 from multiprocessing import get_context
 from pathlib import Path
 
@@ -26,7 +29,7 @@ import numpy as np
 
 from stepper.ears.known_voice import KnowingRecogniser, KnownVoice, mean_of, pieces_of
 from stepper.ears.speaker_embedding import SpeakerEncoder
-from tests.bench.voice.large import Answer, Player, Stream, told
+from tests.bench.voice.large import FILMS, Answer, Player, Stream, film_streams, told
 from tests.bench.voice.material import CLOSED, Clip, clips
 from tests.bench.voice.material import read as read_clip
 from tests.bench.voice.people import read
@@ -34,7 +37,8 @@ from tests.bench.voice.single_words import ANSWERS, levelled
 from tests.bench.voice.stream import as_16_bit
 from tests.bench.voice.voices import RATE_HZ, trimmed
 
-ROWS = ("cue", "count", "addressed cue", "addressed count", "talk", "answers")
+OF_VOICES, OF_PEOPLE = ("cue", "count", "addressed cue", "addressed count", "talk"), ("answers", "people")
+ROWS = (*OF_VOICES, *OF_PEOPLE, *FILMS)
 QUIET = 99.0
 _LEARNT_S, _FEWEST_CLIPS, _MOST_CLIPS, _FEWEST_LEARNT = 15, 10, 20, 6
 _HISS = 3e-4
@@ -109,7 +113,7 @@ def jobs(args: argparse.Namespace) -> Iterator[Job]:
     for ratio in args.ratios:
         room, name = None if ratio == QUIET else ratio, "clean" if ratio == QUIET else f"{ratio:g} dB"
         for number, who in enumerate(voices):
-            for kind in set(ROWS) & set(args.rows) - {"answers"}:
+            for kind in set(OF_VOICES) & set(args.rows):
                 said = [clip for clip in found if clip.voice.label == who and _is_said(clip, kind)]
                 random.Random(kind).shuffle(said)
                 parts = -(-len(said) // _MOST_CLIPS)
@@ -117,10 +121,11 @@ def jobs(args: argparse.Namespace) -> Iterator[Job]:
                     some = tuple(said[part::parts])
                     row = f"{kind} {name}"
                     yield who, Stream(part="cues", row=row, number=10 * number + part, ratio_db=room, said=some, kind=kind)
-        if "answers" in args.rows:
+        for part in set(OF_PEOPLE) & set(args.rows):
             for number, (who, words) in enumerate(people.answers.items()):
-                row = f"answers {name}"
-                yield who, Stream(part="answers", row=row, number=500 + number, ratio_db=room, said=tuple(words))
+                row = f"{part} {name}"
+                yield who, Stream(part=part, row=row, number=500 + number, ratio_db=room, said=tuple(words))
+    yield from zip(cycle(people.learnt), film_streams(args), strict=False)
 
 
 def _is_said(clip: Clip, kind: str) -> bool:
@@ -147,12 +152,16 @@ def main() -> None:
     parser.add_argument("folder", type=Path)
     parser.add_argument("recordings", type=Path)
     parser.add_argument("out", type=Path)
-    parser.add_argument("--rows", nargs="+", choices=ROWS, default=ROWS)
+    parser.add_argument("--rows", nargs="+", choices=ROWS, default=(*OF_VOICES, *OF_PEOPLE))
     parser.add_argument("--ratios", nargs="+", type=float, default=(QUIET, 20.0, 10.0, 5.0))
     parser.add_argument("--cores", type=int, default=os.cpu_count() or 1)
+    parser.add_argument("--orders", type=Path, help="recorded orders, for the films")
+    parser.add_argument("--hours", type=float, default=10.0, help="of film")
     parser.add_argument("--plain", action="store_true")
     parser.add_argument("--development", action="store_true")
     args = parser.parse_args()
+    if args.orders is None and set(FILMS) & set(args.rows):
+        parser.error("films hold orders: --orders")
     args.models = None
     with args.out.open("a") as file, get_context("spawn").Pool(args.cores, _begin, (args,)) as pool:
         for found in pool.imap_unordered(_play, jobs(args)):

@@ -45,7 +45,8 @@ from tests.bench.voice.single_words import ANSWERS, DIGITS, Asked, answer_to_wor
 from tests.bench.voice.stream import answer_to, as_16_bit, hear, with_cues
 from tests.bench.voice.voices import RATE_HZ, VOICES, say, trimmed
 
-ROWS = ("people", "answers", "cues", "films", "alone")
+FILMS = ("films", "alone")
+ROWS = ("people", "answers", "cues", *FILMS)
 _EACH, _FILM_S = 30, 300
 _AGAIN_S, _APART_S, _BEFORE_S = 2.0, 3.0, 16.0
 _KINDS = ("cue", "count", "addressed cue", "addressed count")
@@ -98,7 +99,7 @@ class Player:
         """Play a stream; of a film what was heard in it is all there is."""
         self.is_addressed = stream.part in ("people", "films") or stream.kind.startswith("addressed")
         self.asked = lambda: frozenset[Reply]()
-        if stream.part in ("films", "alone"):
+        if stream.part in FILMS:
             return self._film(stream)
         return self._cues(stream) if stream.part == "cues" else self._words(stream)
 
@@ -147,7 +148,12 @@ def streams(args: argparse.Namespace) -> Iterator[Stream]:
     for kind in _KINDS:
         some = [each for each in found if each.kind == kind and each.address in ("", "stepper") and _is_cue(each)]
         yield from _cut(args, "cues", kind.replace("addressed", '"stepper" +'), kind, some, 1)
-    for part in ("films", "alone"):
+    yield from film_streams(args)
+
+
+def film_streams(args: argparse.Namespace) -> Iterator[Stream]:
+    """List the streams of films in which nobody says a cue."""
+    for part in FILMS:
         if part in args.rows:
             for kind in KINDS:
                 for number in range(max(1, round(args.hours * 3600 * _SHARES[kind] / 100 / _FILM_S))):
@@ -199,7 +205,7 @@ def told(path: Path) -> None:
         rows[row].append(answers)
     for row, found in rows.items():
         said = [each for answers in found for each in answers]
-        if row.startswith(("films", "alone")):
+        if row.startswith(FILMS):
             hours = len(found) * _FILM_S / 3600
             print(f"{row:32} {rate(len(said), hours)} in {hours:.2f} h: {[heard for _, heard, _ in said]}")
             continue

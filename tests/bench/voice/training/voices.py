@@ -229,7 +229,8 @@ def main() -> None:
             people[clip.by].append(clip.sound.astype(np.float32) / 32_768)
     lines = [clip.sound.astype(np.float32) / 32_768 for clip in packed(args.talk) if not clip.held]
     read_out = [clip[: 4 * RATE_HZ] for clips in people.values() for clip in clips if len(clip) > 30_000]
-    films = [strung(lines, 240, seed) for seed in range(3)] + [strung(read_out, 240, 50 + seed) for seed in range(9)]
+    films = [strung(lines, 240, seed) for seed in range(3)]
+    films += [strung(read_out, 240, 50 + seed) for seed in range(9 if read_out else 0)]
     _pieces.append(Pieces(people, films, args.models / "encoder.onnx"))
     jobs = [(seed, 250) for seed in range(args.pieces // 250)]
     with get_context("fork").Pool(os.cpu_count()) as pool:
