@@ -121,10 +121,10 @@ def jobs(args: argparse.Namespace) -> Iterator[Job]:
                     some = tuple(said[part::parts])
                     row = f"{kind} {name}"
                     yield who, Stream(part="cues", row=row, number=10 * number + part, ratio_db=room, said=some, kind=kind)
-        for part in set(OF_PEOPLE) & set(args.rows):
+        for of in set(OF_PEOPLE) & set(args.rows):
             for number, (who, words) in enumerate(people.answers.items()):
-                row = f"{part} {name}"
-                yield who, Stream(part=part, row=row, number=500 + number, ratio_db=room, said=tuple(words))
+                row = f"{of} {name}"
+                yield who, Stream(part=of, row=row, number=500 + number, ratio_db=room, said=tuple(words))
     yield from zip(cycle(people.learnt), film_streams(args), strict=False)
 
 
