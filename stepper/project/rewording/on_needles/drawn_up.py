@@ -20,7 +20,7 @@ from stepper.regex import regex
 _YARN: Final = r"(?:(?:the|your|working)\s+)*(?:yarn|wool|thread)"
 _END: Final = r"(?:(?:the|your|yarn|wool|loose|long)\s+)*(?:tail|end|yarn|wool|thread)"
 _NEEDLE: Final = r"(?:an?|the|your)\s+(?:(?:blunt|tapestry|darning|wool|yarn|sewing)\s+)*needle"
-_WHERE: Final = rf"(?:(?:the|all|of|these|those|your|each)\s+)*(?:(?:last|remaining|rem|live|open|final)\s+)*(?:{N}\s+)?(?:(?:remaining|rem|live|open)\s+)?{STS}(?:\s+(?:left|remaining|that\s+remain|on\s+the\s+needles?))?"
+_WHERE: Final = rf"(?:(?:the|all|of|these|those|your|each)\s+)*(?:(?:last|remaining|rem|live|open)\s+)*(?:{N}\s+)?(?:(?:remaining|rem|live|open)\s+)?{STS}(?:\s+(?:left|remaining|that\s+remain|on\s+the\s+needles?))?"
 _INSIDE: Final = r"(?:on|to|at)\s+(?:the\s+)?(?:inside|wrong\s+side|ws|back|reverse)(?:\s+of\s+the\s+(?:work|hat|mitten|sock))?"
 _HOW: Final = r"(?:tight(?:ly)?|firm(?:ly)?|snug(?:ly)?|closed|shut|up|together|well|securely|neatly|gently|carefully)"
 _CLOSE: Final = r"to\s+close(?:\s+(?:up\s+)?(?:the\s+)?(?:hole|top|gap|opening|toe|tip|crown))?"
@@ -62,9 +62,8 @@ def write_drawn_up(line: Reworded) -> Reworded:
         order = phrases[kinds.index("through")][1]
         said = [match.group().strip() for kind, match in phrases if kind not in ("through", "cut")]
         twice = " ".join(order.group().split()[-2:]) if order.end("where") < order.end() else ""
-        written = laid_anew(
-            line, start.end(), end, ["cut yarn and draw through ", order.span("where")]
-        )
+        cut = "Cut" if line.text[start.end()].isupper() else "cut"
+        written = laid_anew(line, start.end(), end, [f"{cut} yarn and draw through ", order.span("where")])
         return replace(written, kept=(*written.kept, *(words for words in (twice, *said) if words)))
     return line
 

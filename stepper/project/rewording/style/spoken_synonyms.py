@@ -28,14 +28,7 @@ _BEHIND: Final = r"(?=\s*[.!)\]:]|\s*$|\s+for\s+(?:the|your)\s+[a-z]+\s*(?:[.!)]
 _FIRST: Final = r"(?:(?:now|then|so|there|ok(?:ay)?|phew|good|great)\s*[,!]?\s+)*"
 
 SPOKEN: tuple[Synonym, ...] = (
-    row(
-        "you|we|there|leaves|brings|takes|back|down",
-        rf"(?<!until )(?<!till )(?<!until you )\b((?:(?:you|we)(?:(?:'ll|\s+will|\s+should|\s+must)?{_ADVERBS}\s+{_GETS}|{_IS_BACK}|(?:'ve|\s+have){_ADVERBS}\s+got)|there(?:'s|'re|\s+are|(?:'ll|\s+will|\s+should)\s+be)|leav(?:es|ing)\s+(?:you|us)\s+with|(?:brings|takes)\s+(?:you|us)\s+(?:(?:back|down|up)\s+)?to)(?:\s+(?:now|again|exactly|a\s+total\s+of|the\s+full))*\s+(?=\d\d){N})(?=(?:\s+(?:left|remaining|in\s+all|in\s+total|altogether|now|again|on\s+(?:the|your|each)\s+(?:needles?|one)))*\s*(?:[.!)\];,]|$))",
-        r"\1 sts",
-        "Row 5: K1, k2tog, k to end. You should now have 19.",
-    ),
-    row("count|check", rf"((?:^|[.!?]\s)\s*)(?:count|check)(?:\s+(?:again|now|here|your\s+{STS}|them|once\s+more))*\s*[:,-]+\s*({N})(?:\s+{STS})?(?=\s*[.!]|\s*$)", r"\1\2 sts", "Row 5: K1, k2tog, k to end. Count again: 19."),
-    row("until|till|'til", r"\b(?:till|til)\b(?=\s+(?:you|there|the|it|your|\d))|'til\b", "until", "Do these rounds over and over till you're down to 20 stitches."),
+    row("count|check", rf"((?:^|[.!?]\s)\s*)(?:count|check)(?:\s+(?:again|now|here|your\s+{STS}|them|once\s+more))*\s*[:,-]+\s*({N})(?:\s+{STS})?(?=\s*[.!]|\s*$)", r"\1\2 sts", "Row 5: K1, k2tog, k to end. Check: 19."),
     row(
         "so on|so forth",
         rf"(\*[^*]+\*[^.]*?\b{ROUND})\s*,?\s*and\s+so\s+(?:on|forth)\s*,?\s*(?:always\s+|each\s+time\s+)?(?:with\s+(?:one|1)\s+(?:stitch|st)\s+(?:less|fewer)\s+(?:between|before)\s+(?:the\s+)?dec(?:rease)?s?(?:\s+(?:each|every)\s+(?:time|round|rnd))?\s*,?\s*)?(?=until\b)",
