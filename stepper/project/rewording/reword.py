@@ -20,6 +20,7 @@ from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.clauses.tail_counts import write_counted_rows, write_tail_counts
 from stepper.project.rewording.clauses.tails import take_tails_off
 from stepper.project.rewording.gathered import write_gathered
+from stepper.project.rewording.on_needles.bind_offs import write_bind_offs
 from stepper.project.rewording.on_needles.counted import write_counts
 from stepper.project.rewording.on_needles.drawn_up import write_drawn_up
 from stepper.project.rewording.on_needles.edge_lists import write_edge_lists
@@ -127,6 +128,7 @@ def undress(plain: str) -> Reworded:
 
 _STAGES: Final = (
     write_drawn_up,
+    write_bind_offs,
     take_tails_off,
     write_events,
     write_counts,

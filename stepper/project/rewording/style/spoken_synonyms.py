@@ -124,7 +124,6 @@ SPOKEN: tuple[Synonym, ...] = (
     ),
     row("or so", rf"\b({LONG})\s+or\s+so(?=\s*[.,)]|\s*$|\s+(?:long|tall|from|above)\b)", r"about \1", "Knit until the thumb measures 5 cm or so."),
     row("your own", r"\byour\s+own\b(?=\s+(?:thumb|finger|little|middle|index|head|foot|hand|toe|wrist))", "your", "Work even until the thumb reaches the tip of your own thumb."),
-    row("the stitches|the sts", rf"\b((?:bind|cast)\s+off)\s+all\s+(?:of\s+)?(?:the|your)\s+(?=(?:remaining\s+)?{STS})", r"\1 all ", "Bind off all the stitches loosely."),
     row(
         "then start|then begin|then do",
         r"(?:\s*,)?\s+(?:and\s+)?(?P<said>then\s+(?:start|begin)\s+(?:with\s+|on\s+)?(?:the|your)\s+(?:decreases|increases|decreasing|increasing|heel|toe|thumb|crown|top|shaping|body|foot|leg|edging|yoke))(?=\s*[.!:]|\s*$)",
