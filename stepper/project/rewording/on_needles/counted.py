@@ -36,7 +36,7 @@ _COUNT: Final = regex(
 )
 _GOAL: Final = regex(
     rf"\b(?:until|till)\s+(?:(?:only|just)\s+)?(?:{_LEAD})?(?:(?:only|just|a\s+total\s+of)\s+)?{_NUMBER}"
-    r"(?:\s+(?P<left>rem(?:ain(?:s|ing)?)?\b(?=\s*[,;:.)]|\s+(?:on|and)\b|\s*$)|(?:are\s+|is\s+)?left\b(?!\s+(?:hand|side|front|needle)))|(?=\s*(?:[,;:.)](?!\d)|$|and\s+then\b)))",
+    r"(?:\s+(?P<left>(?:rem(?:ain(?:s|ing)?)?|(?:are\s+|is\s+)?left)\b(?=\s*[,;:.)]|\s+(?:on|and)\b|\s*$))|(?=\s*(?:[,;:.)](?!\d)|$|and\s+then\b)))",
     re.IGNORECASE,
 )
 """How far something goes, told by a number of stitches that are not named: "until 28 remain", "until you have 50"."""

@@ -240,6 +240,7 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
     ("across", rf"(?P<verb>knit|purl)(?=\s*,\s+(?:{_TWISTED}))", lambda phrase: f"{_verb(phrase)} to end"),
     ("across", rf"{_V}\s+in(?:to)?\s+(?:the\s+)?backs?\s+of\s+(?:all\s+(?:the\s+)?{STS}|(?:each|every)\s+st(?:itch)?\b)", lambda phrase: f"{_verb(phrase)} tbl to end"),
     ("across", rf"{_V}(?P<loops>\s+tbl)?\s+(?:back\s*(?=[.;,]|$)|all\s+(?:the\s+)?{STS}|(?:each|every)\s+st(?:itch)?\b){_BACK_LOOP}", lambda phrase: f"{_verb(phrase)}{' tbl' if phrase.get('tbl') or phrase.get('loops') else ''} to end"),
+    ("across", rf"{_V}\s+(?:the\s+)?rem(?:aining)?\b\.?\s+{STS}(?=\s*[,.;]|\s*$)", lambda phrase: f"{_verb(phrase)} to end"),
     ("far", rf"(?P<verb>knit|purl|k|p|work|rib|patt(?:ern)?)(?![a-z])\.?(?P<loops>\s+tbl)?{_MANNER}\s*,?\s+(?P<goal>(?={_TO}\s|back\s|across|all\s|a?round|along|right\s|the\s|for\s))", _far),
     ("tied", rf"{_V}\s*(?P<n>\d\d+(?:\s*[(\[]\s*\d\d[\d\s,;:]*[)\]])?)(?:\s*{STS})?\s+to\s+{END}", _counted),
     ("counted", rf"{_V}\s*(?:the\s+)?(?:(?:next|first|last|foll(?:owing)?|rem(?:aining)?)\s+)?(?P<n>{N})(?:\s*{STS})?{_BACK_LOOP}{_IN_YARN}(?!\s*(?:rows?|rnds?|rounds?|ridges?|tog|cm|mm|in\b|inch|\"|times|x\b|-\d|/\d|\.\d|in(?:to)?\b|below|of\b|from\b|more\b))", _counted),

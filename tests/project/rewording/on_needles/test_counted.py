@@ -41,6 +41,8 @@ def test_a_count_behind_work_is_one_however_it_is_led_in(told: str) -> None:
         ("Bind off 5 - 3 - 2.", None),
         ("Back: 45.", None),
         ("Repeat until you have 45 rows.", None),
+        ("Repeat until 8 are left at each end.", None),
+        ("Repeat until 8 remain unworked.", None),
         ("Place markers: 45 sts on each needle.", None),
     ],
 )

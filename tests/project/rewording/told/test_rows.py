@@ -34,6 +34,7 @@ def written(line: str) -> str:
         ("Bind off first 5 sts of next rnd, k around to last 5 sts, bind off these 5 sts.", "Bind off 5 sts, k to last 5 sts, bind off 5 sts."),
         ("Next rnd: K15 (front), bind off 10 sts removing the side marker, k to end.", "Next rnd: K15, bind off 10 sts, rm, k to end."),
         ("Next rnd: K10, bind off 10, k until there are 20 sts after bound-off sts, k to end.", "Next rnd: K10, bind off 10 sts, k20, k to end."),
+        ("Row 1: K2, yo, k rem sts.", "Row 1: K2, yo, k to end."),
         ("Row 1: K2tog, k until there are 18 (20) sts on right needle, turn.", "Row 1: K2tog, k17 (19), turn."),
         ("Row 1: K1, p1 to the last st, k1.", "Row 1: (k1, p1) to last st, k1."),
         ("Row 1: P2, *k2, p2; rep from * across, ending last rep p3.", "Row 1: P2, *k2, p2; rep from * to last 5 sts, k2, p3."),
