@@ -205,6 +205,10 @@ def _written(found: dict[str, ToldPhrase]) -> Words | None:
         return _needle(found)
     if "rep" in found:
         return _again(found, far)
+    how = found.keys() & {"flat", "round"}
+    if len(how) == 1 and found.keys() <= {"flat", "round", "lead", "now", "do"} and re.match(r"work|cont|proceed|go\s|carry|keep", verb):
+        around = "round" in found and found["round"].get("around")
+        return None if around else ["Work flat"] if "flat" in found else ["Join in the round"]
     if fabric is None or not _agrees(verb, found, fabric):
         return None
     if not far and "now" in found and fabric and verb.startswith(("work", "knit", "cont", "change")):

@@ -21,6 +21,8 @@ from tests.tables import each_row
         ("K around until piece measures 16 inches from beg.", "Knit until piece measures 16 inches from cast-on edge"),
         ("K straight until it's 42 cm long, measured along the underside.", "Work even until it measures 42 cm."),
         ("Working in rows, cont in pattern until armhole measures 5 cm.", "Work flat. Work in pattern until armhole measures 5 cm."),
+        ("Working flat from here.", "Work flat."),
+        ("From here on, continue working in rounds.", "Join in the round."),
         ("Work even to 5 cm, ending 5 sts before the marker.", "Work even until piece measures 5 cm. Stop short 5 sts."),
         ("Work in st st on these 60 sts for 4 cm.", "60 sts. Work in st st for 4 cm."),
         ("Work 4 rounds in st st for the bodice.", "Work 4 rounds in st st."),
