@@ -8,6 +8,7 @@ sentence of its own. Looked for only in a line that nothing else reads. Source: 
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
@@ -38,5 +39,7 @@ def write_stops(line: Reworded) -> Reworded:
         end = match.end()
         if match["and"]:
             behind, end = [". ", line.text[order].upper()], order + 1
+        said = match.group().removeprefix(match["joint"]).removesuffix(match["and"] or "").strip(" .,;")
         line = laid_anew(line, match.start(), end, [before, "Stop short ", match.span("n"), " sts", *behind])
+        line = replace(line, kept=(*line.kept, said))
     return line

@@ -172,7 +172,7 @@ def _sorted(phrases: Sequence[ToldPhrase]) -> dict[str, ToldPhrase] | None:
 
 def _said(found: dict[str, ToldPhrase]) -> list[str]:
     """Return what is only said of the work."""
-    said = [found[kind].match.group().strip(" ,") for kind in ("part", "part too", "said", "set", "beside", "beside too") if kind in found]
+    said = [found[kind].match.group().strip(" ,") for kind in ("part", "part too", "said", "set", "short", "beside", "beside too") if kind in found]
     for kind in _FAR:
         if kind in found:
             said += [found[kind].get(name).strip(" ,") for name in ("about", "along", "seam")]

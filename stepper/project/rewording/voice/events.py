@@ -7,6 +7,7 @@ read so. What is ordered meanwhile ("at the same time, when ...") is something e
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
@@ -37,5 +38,7 @@ def write_events(line: Reworded) -> Reworded:
             continue
         order = match.end()
         words = [match["space"], "Work even ", *until, ". ", line.text[order].upper(), (order + 1, order + 1)]
+        told = (match.groupdict().get(name) or "" for name in ("about", "along", "seam"))
         line = laid_anew(line, match.start(), order + 1, words)
+        line = replace(line, kept=(*line.kept, *(one.strip(" ,") for one in told if one.strip(" ,"))))
     return line
