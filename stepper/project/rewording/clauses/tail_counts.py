@@ -29,7 +29,7 @@ _HAVE: Final = (
 _FULL: Final = r"(?:\s+(?:a\s+total\s+of|the\s+full|exactly|only|now))?"
 _LEFT: Final = r"(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|(?:are\s+)?on\s+(?:the|your)\s+needles?|in\s+(?:all|total)|altogether))*"
 _TAIL: Final = regex(
-    rf"(?:(?:(?<=around)|(?<=round)|(?<=[*)\]]))\s*:\s*(?P<c>{N})(?:\s+{STS})?|(?<=[*)\]])\s+(?P<k>{N})\s+{STS}|(?<=[\w)\]*])\s*(?:(?:[,;:]|\s-+)\s*(?:and\s+|so\s+)?|\s+and\s+)(?:{_LEAVES}{_FULL}\s+(?P<n>{N})(?:\s+{STS})?|{_HAVE}{_FULL}\s+(?P<m>{N})\s+{STS})){_LEFT}\s*\)?(?=\s*[.;!]|\s*$)",
+    rf"(?:(?:(?<=around)|(?<=round)|(?<=[*)\]]))\s*:\s*(?P<c>{N})(?:\s+{STS})?|(?<=[*)\]])\s+(?P<k>{N})\s+{STS}|(?<=[\w)\]*])\s*(?:(?:[,;:]|\s-+)\s*(?:and\s+|so\s+)?|\s+and\s+|\s+(?=which\b))(?:{_LEAVES}{_FULL}\s+(?P<n>{N})(?:\s+{STS})?|{_HAVE}{_FULL}\s+(?P<m>{N})\s+{STS})){_LEFT}\s*\)?(?=\s*[.;!]|\s*$)",
     re.IGNORECASE,
 )
 

@@ -124,6 +124,8 @@ _WAIT: Final = r"(?:just\s+|simply\s+|now\s+)?(?:rests?|waits?|stays?|(?:are|is)
 _MEANWHILE: Final = r"(?:\s+(?:while|until|during)\s+(?:you\s+(?:work|knit|turn)\s+)?(?:(?:working|knitting|turning)\s+)?(?:the\s+)?heel(?:\s+(?:flap\s+)?is\s+(?:being\s+)?(?:worked|knitted|done|finished|complete|turned))?(?:\s+(?:back\s+and\s+forth\s+)?(?:on|over)\s+(?:N\s?|needle\s+)[1-5])?)?"
 
 NEEDLE_BY_NEEDLE: tuple[Synonym, ...] = (
+    row("same", r"(\b(?:needle\s*|N)1\s*:[^:]*?)\s*[.;,]\s*(?:and\s+)?((?:needle\s*|N)2)\s*:\s*(?:(?:exactly|the|do)\s+)*same(?:\s+again)?(?=\s*[.;(]|\s*$)", r"\1; \2: as needle 1", "Rnd 1: N1: k1, ssk, k to last 3 sts, k2tog, k1. N2: same."),
+    row("same|rep", r"(\b(?:needle\s*|N)1\s*:[^:]*?)\s*[.;,]\s*(?:and\s+|then\s+)*(?:(?:(?:do|work|exactly|just|the)\s+)*same(?:\s+again)?|rep(?:eat)?)\s+(?:on|for|across)\s+(?:the\s+)?((?:needle\s*|N)2)(?=\s*[.;(]|\s*$)", r"\1; \2: as needle 1", "Rnd 1: Needle 1: k1, m1, k to last st, m1, k1. Same again on needle 2."),
     row("as needle|as n", r"((?:^|[;.,:])\s*(?:needles?\s*|N)\d)\s+(?=(?:the\s+)?(?:same\s+)?as\s+(?:needle\s*|N)\d)", r"\1: ", "Needle 1: k to last 3 sts, k2tog, k1; needle 2: k1, ssk, k to end; needle 3 as needle 1; needle 4 as needle 2."),
     # --- what is worked on each ---
     row("in patt", rf"((?:^|[.;:,])\s*(?:and\s+)?)(?:knit|work)\s+(?:across\s+)?(?:the\s+{STS}\s+(?:on|of)\s+)?({_N12})\s+in\s+patt(?:ern)?(?:\s+{_SET})?\s*[,;]\s*(?:and\s+)?(?:then\s+)?(knit|purl)\s+(?:across\s+)?({_N12})(?=\s*\.?\s*$)", r"\1\2: work in pattern to end; \4: \3 to end", "Knit across N1 in pattern, knit N2."),

@@ -120,6 +120,8 @@ _LETTERED: Final = regex(rf"(?=.*\b[ABD-H])(?:{_LETTER}(?:\s*,\s*{_LETTER})+|(?:
 
 def _numbers_first(line: Reworded, start: int) -> Reworded:
     """Return a round of yarns with the number of stitches in front of each."""
+    if "," not in line.text[start:]:  # one yarn all round
+        return laid_anew(line, start, len(line.text), ["all ", (start, start + len(line.text[start:].rstrip(" .0123456789")))])
     for found in reversed(list(regex(r"([A-Z]+)(\d+)").finditer(line.text, start))):
         line = laid_anew(line, found.start(), found.end(), [found.span(2), " ", found.span(1)])
     return line

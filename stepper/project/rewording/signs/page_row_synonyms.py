@@ -67,6 +67,10 @@ PAGE_ROWS: tuple[Synonym, ...] = (
 """The rows, in the order tried."""
 
 HEADS: tuple[Synonym, ...] = (
+    row("as", r"^(\s*\d{1,2}(?:st|nd|rd|th)[^:]*\b(rows|rnds|rounds)\s*:\s*)(?:work\s+|same\s+)?as\s+(?:the\s+)?(\d{1,2})(?:st|nd|rd|th)\s+(?:and|&)\s+(\d{1,2})(?:st|nd|rd|th)(?:\s+(?:rows|rnds|rounds))?(?=\s*[.]?\s*$)", r"\1as \2 \3-\4", "3rd and 4th rnds: As 1st and 2nd."),
+    row("same as", r"^(\s*\d{1,2}(?:st|nd|rd|th)\s+(?:row|rnd|round)\s*:\s*)(?:the\s+)?same\s+as\s+(?:the\s+)?(\d{1,2}(?:st|nd|rd|th))(?=\s*[.]?\s*$)", r"\1as \2", "2nd rnd: Same as 1st."),
+    row("next", r"^(\s*next\s+(?:row|rnd|round))\s*,\s+(?=patt(?:ern)?\s+\d)", r"\1: ", "Next rnd, pattern 18, k2, pm, k to end."),
+    said_row_behind("=", r"(\b(?:rounds?|rnds?|rows?|times?))\s*=\s*(?P<said>\d{1,3}\s+(?:rounds|rnds|rows))(?=\s*[.]?\s*$)", "Rep rows 1-2 one more time, then K 2 rounds = 6 rounds."),
     row("all the", r"^(\s*(?:row|rnd|round)s?\s+\d{1,3}[^:]*?\ball)\s+the\s+(?=(?:other|odd|even|rs|ws)\b[^:]*:)", r"\1 ", "Round 2 and all the even rounds: Knit."),
     row("inc|dec", rf"^(\s*{_SHAPED_HEAD})\s*\.\s+(?={_ROW_BEGINS})", r"\1: ", "First decrease. (K8, k2tog) all round."),
     row("inc|dec", rf"^(\s*{_SHAPED_HEAD})\s*,\s*(?:in|with|using)\s+((?-i:MC|CC\d?|C\d|[A-H]))\s*[.:]\s+(?={_ROW_BEGINS})", r"\1: With \2, ", "Increase round 3, in MC. *K10, m1; rep from * to end."),

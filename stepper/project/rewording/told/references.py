@@ -29,7 +29,7 @@ _LIKE: Final = (
 )
 _SECTION: Final = r"(?:section|part|step|block|stage|tier|square|chapter)\s+\d{1,2}"
 _GARMENT: Final = r"(?:mitten|mitt|glove|sock|slipper|back|front|body|sleeve|yoke|hood|neckband|collar|hem|brim|welt|button\s*(?:hole)?\s*band|front\s+band)"
-_PART: Final = rf"(?P<part>{_SECTION}|(?:(?:left|right|first|other|second)\s+)?{_GARMENT}|(?:left|right)(?=\s*[,;:(]|\s+but\b))s?\b"
+_PART: Final = rf"(?P<part>{_SECTION}|(?:(?:left|right|first|other|second)\s+)?{_GARMENT}|(?:left|right)(?=\s*[,;:(]|\s+(?:but|until|to|up|as)\b))s?\b"
 _SAME_SIDE: Final = r"(?:(?:the\s+)?(?:(?:first|1st|other|opposite)(?:\s+(?:side|half|shoulder|one))?|(?:left|right)\s+(?:side|half|shoulder))(?:\s+of\s+(?:the\s+)?neck)?)"
 _THIS_SIDE: Final = r"(?:this|it|(?:(?:the\s+)?(?:second|2nd|other|left|right)|this)\s+(?:side|half|shoulder))(?:\s+of\s+(?:the\s+)?neck)?"
 _EVENT: Final = r"(?:armholes?|neck|neckline|shoulders?|yoke|raglans?|underarms?|crown|toe|heel|(?:thumb\s+)?gusset|thumb)"
@@ -90,7 +90,7 @@ REFERENCES: Final[Kinds] = tuple(
         ("between", rf"(?:from|between)\s+(?P<from>{_MARK})\s*(?:to|and|until|-)\s*(?P<to>{_MARK})"),
         ("mark", rf"(?:up\s+to|to|until|as\s+far\s+as)\s+(?:the\s+)?(?P<to>{_MARK})"),
         ("ribbed", r"(?:to|until)\s+(?:the\s+)?end\s+of\s+(?:the\s+)?rib(?:bing)?"),
-        ("event", rf"(?:until|up\s+to|as\s+far\s+as|to)\s+(?P<place>{_PLACE})(?=\s*[.,;(]|\s*$|\s+(?:as|but|revers|like))"),
+        ("event", rf"(?:until|up\s+to|as\s+far\s+as|to)\s+(?P<place>{_PLACE})(?:\s+is\s+reached)?(?=\s*[.,;(]|\s*$|\s+(?:as|but|revers|like))"),
         ("upto", r"(?:(?:up\s+)?to|at|before)\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?)?(?P<place>shoulder|armhole|underarm|neck|raglan)s?(?:\s+shapings?)?"),
         ("for", rf"for\s+(?P<for>{LONG}|{N}\s+{ROUND})"),
         ("measured", rf"until\s+(?:the\s+)?(?:piece|work|it|[a-z]+)\s+measures\s+{LONG}(?:\s+from\s+[a-z -]{{3,30}}?(?=\s*[.,;]|\s*$))?"),

@@ -80,6 +80,8 @@ REPEATS: Final[Kinds] = tuple(
         ),
         ("both", rf"(?:both|the\s+two)\s+(?:of\s+(?:these|those|the)\s+)?(?P<row>{_ROW}){_WHILE}"),
         ("them", r"(?:them|these|those)(?=\s+(?:\d|[a-z]+\s+(?:more\s+)?times|twice|once|again|until|till|for\b)|\s*,\s*until)"),
+        ("so", r"(?:this|(?:like|in)\s+this(?:\s+(?:way|manner))?)(?=\s+for\s+)"),
+        ("for rows", rf"for\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+{ROUND}(?:\s+{ALL})?"),
         ("this", rf"(?:this|that)\s+(?:(?!inc|dec)[a-z]+\s+)?(?P<row>{_ROW})"),
         (
             "named",
@@ -167,8 +169,8 @@ def write_repeat(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tupl
     return tuple(pieces), tuple(said)
 
 
-_WHAT: Final = ("span", "last", "both", "pair", "them", "this", "named")
-_ENDS: Final = ("all", "more", "once", "times", "every", "worked", "until", "used", "shaped", "unwrapped", "measured", "long")
+_WHAT: Final = ("so", "span", "last", "both", "pair", "them", "this", "named")
+_ENDS: Final = ("all", "more", "once", "times", "every", "worked", "until", "used", "shaped", "unwrapped", "measured", "long", "for rows")
 
 
 def _clauses(phrases: Sequence[ToldPhrase]) -> list[list[ToldPhrase]]:
@@ -233,6 +235,8 @@ def _rows(rows: ToldPhrase, end: ToldPhrase, *, again: bool) -> tuple[Piece, ...
         joint = rows.match.string[rows.match.end("n") : rows.match.start("to")].lower()
         joint = " and " if re.search(r"\band\b|&", joint) else "-"
         return (*number, (joint, at), (rows.get("to"), rows.match.start("to")), (" ", at))
+    if rows.kind == "so":
+        return (("rep last round ", at),)
     if rows.kind == "this":
         return ((f"rep last {row} ", at),)
     if rows.kind == "them":
@@ -253,6 +257,8 @@ def _just_told(them: ToldPhrase) -> str:
     return "" if before is None else f"{before['n']} "
 
 
+_ONE_ROW: Final = regex(r"(?:^|[.:])\s*(?![^.]*\b(?:rounds|rnds|rows)\b)(?=[^.]*(?:\*|\b(?:around|across|to\s+(?:the\s+)?end)\b))[^.]+[.]\s*[a-z]+\s+$", re.IGNORECASE)
+"""One row told stitch by stitch, and the verb behind it: "*K1, p1; rep from * around. Do this for 7 rounds"."""
 _FORMED: Final = regex(
     rf"\b(?:these|the\s+last|last)\s+(?P<n>{N})\s+{ROUND}\s+(?:form|make|set(?:\s+up)?|establish)\b[^.:;]*[.;]\s+[a-z]+\s+$",
     re.IGNORECASE,
@@ -278,6 +284,10 @@ def _often(
         return (("until ", at), (end.get("far"), end.match.start("far")))
     if kind == "long":
         return (("for ", at), (end.get("long"), end.match.start("long")))
+    if rows.kind == "so" or kind == "for rows":
+        # all of them are so many, the one just told as well
+        fits = rows.kind == "so" and kind == "for rows" and _ONE_ROW.search(rows.match.string[: rows.match.start()])
+        return ((end.get("n"), end.match.start("n")), (" times in all", at)) if fits else None
     if kind == "unwrapped":
         return (("until ", at), (end.get("n"), end.match.start("n")), (" sts unwrapped in the middle", at))
     if kind == "used":
@@ -323,7 +333,7 @@ def _behind(by_kind: dict[str, ToldPhrase]) -> tuple[Piece, ...]:
     if ending is not None:
         words = re.sub(r"^\w+\s+\w+\s+(?:an?\s+)?", "", ending.match.group(), flags=re.IGNORECASE)
         at = ending.match.end() - len(words)
-        pieces += [(". ends with ", ending.match.start()), (words, at)]
+        pieces += [(". Ends with ", ending.match.start()), (words, at)]
     if count is not None:
         pieces += [(". ", count.match.start()), (f"{count.get('n')} sts", count.match.start("n"))]
     if counts is not None:

@@ -49,7 +49,7 @@ GOALS: Final = (
     ("before", rf"{_TO}\s+(?:the\s+)?(?:last\s+)?(?P<n>{N})(?:\s+{STS})?\s+before\s+{PLACE}"),
     ("before", rf"{_TO}\s+within\s+(?P<n>{N})(?:\s+{STS})?\s+of\s+{PLACE}"),
     ("before", rf"{_TO}\s+(?:the\s+)?(?P<one>st(?:itch)?)\s+before\s+{PLACE}"),
-    ("needle", rf"{_TO}\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<n>{N})\s+{STS}\s+(?:(?:are|rem(?:ain)?)\s+)?(?:on\s+(?:the\s+|your\s+)?(?:right(?:[-\s]hand)?|rh)\s+needle(?P<since>\s+{_SINCE})?|(?P<since2>{_SINCE}))"),
+    ("needle", rf"{_TO}\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<n>{N})\s+{STS}\.?\s+(?:(?:are|rem(?:ain)?)\s+)?(?:on\s+(?:the\s+|your\s+)?(?:right(?:[-\s]hand)?|rh)\s+needle(?P<since>\s+{_SINCE})?|(?P<since2>{_SINCE}))"),
     ("past", rf"{_TO}\s+(?P<n>{N})(?:\s+{STS})?\s+past\s+{PLACE}"),
     ("place", rf"{_TO}\s+{PLACE}"),
     ("end", ALONG),
@@ -76,9 +76,10 @@ _STITCH: Final = rf"(?:{stitch_words()})(?![\w&/-])"
 _TWISTED: Final = rf"(?:working|knitting)\s+(?:all\s+)?(?:the\s+|these\s+)?(?:picked[-\s]up|cast[-\s]on|new)\s+{_WORD}\s+(?:tbl|through\s+(?:the(?:ir)?\s+)?backs?\s+loops?)"
 _PART: Final = r"(?:this\s+is\s+|these\s+are\s+)?(?:for\s+)?(?:the\s+)?(?:(?:left|right|first|second|other|half|of|back|front|sleeve)\s+)*(?:front|back|sleeve|body|neck|shoulder|palm|sole|instep|thumb)s?(?:\s+sts)?"
 _GAP: Final = r"(?:the\s+|each\s+)?(?:gap|turning\s+point|turn)s?"
-_FOR_PART: Final = r"(?:(?:left|right|first|second|other|top|upper|lower)\s+)?(?:front|back|palm|instep|sole|sleeve|side|hand|heel|foot|neck|shoulder)"
+_FOR_PART: Final = r"(?:(?:left|right|first|second|last|next|other|top|upper|lower)\s+)?(?:front|back|palm|instep|sole|sleeve|side|hand|heel|foot|neck|shoulder)"
+_BEING: Final = rf"(?:(?:for|the)\s+)*(?:back\s+of\s+(?:the\s+)?hand|top\s+of\s+(?:the\s+)?foot|{_FOR_PART}|gusset|thumb|seam|edge|border|cent(?:re|er))(?:\s+(?:sts|stitches|panel|pattern))?"
 _SAID: Final = (
-    rf"{_PART}|(?:these\s+)?{N}\s+{_WORD}\s+(?:being|forming|making|form|make|are)\s+(?:the\s+)?[a-z][a-z ]*?(?=\s*[,;)\]]|\s*$)"
+    rf"{_PART}|(?:these\s+)?{N}\s+{_WORD}\s+(?:being|forming|making|form|make|are)\s+{_BEING}(?=\s*[,;)\]]|\s*$)"
     rf"|one\s+(?:st\s+)?(?:from|on|at)\s+(?:each|either)\s+side\s+of\s+{_GAP}|(?:(?:the|this\s+is\s+the)\s+)?(?:edge|selvedge|selvage|border|marked|cent(?:re|er)|seam)\s+st(?:itche?)?s?"
     rf"|(?:(?:the\s+)?sts?\s+)?(?:before\s+and\s+after|on\s+(?:each|either|both)\s+sides?\s+of|across)\s+{_GAP}|(?:to\s+)?clos(?:e|ing)\s+{_GAP}"
 )
@@ -224,7 +225,7 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
     ("mark", r"(?:(?:put|insert|hang)\s+(?:in\s+)?(?:a\s+|your\s+|the\s+)?|a\s+)?marker(?=\s*[,.;]|\s*$|\s+and\b)", lambda _: "pm"),
     ("mark", r"(?:pm|place\s+(?:a\s+)?(?:marker|m)|sm|slm|slip\s+(?:the\s+)?(?:marker|m)|rm|remove\s+(?:the\s+)?(?:marker|m))(?![\w-])(?:\s+for\s+[a-z][a-z ]*?(?=\s*[,.;]|\s*$))?", _as_printed),
     ("turn", r"wrap\s+(?:it|(?:the\s+|that\s+)?(?:next\s+)?(?:st(?:itch)?|one))(?:\s*[(\[][^()\[\]]*\bwraps?\s*[)\]])?\s*,?\s*(?:and\s+|then\s+)*turn(?![\w-])", lambda _: "w&t"),
-    ("turn", rf"(?:w\s?&\s?t|wrap\s+and\s+turn|turn)(?![\w-])(?:\s*[(\[]\s*(?P<bracket>leaving\s+\d[\d\s,()]*{_WORD})(?:\s+unworked)?\s*[)\]]|\s*,?\s*(?:and\s+)?leav(?:e|ing)\s+(?:the\s+)?rem(?:aining)?\.?\s+(?:{N}\s+)?{_WORD}\.?\s+(?:unworked|on\s+(?:a\s+)?(?:(?:st(?:itch)?[\s-])?holder|spare\s+needle|thread|waste\s+yarn|hold))(?![\w-]))?", lambda phrase: f"turn {phrase.get('bracket')}" if phrase.get("bracket") else _as_printed(phrase)),
+    ("turn", rf"(?:w\s?&\s?t|wrap\s+and\s+turn|turn)(?![\w-])(?:\s*[(\[]\s*(?P<bracket>leaving\s+\d[\d\s,()]*{_WORD})(?:\s+unworked)?\s*[)\]]|\s*,?\s*(?:and\s+)?leav(?:e|ing)\s+(?:the\s+)?rem(?:aining)?\.?\s+(?:{N}\s+)?{_WORD}\.?\s+(?:unworked|on\s+(?:a\s+)?(?:(?:st(?:itch)?[\s-])?holder|spare\s+needle|thread|waste\s+yarn|hold)(?:\s+for\s+(?:the\s+)?[a-z]+)?)(?![\w-]))?", lambda phrase: f"turn {phrase.get('bracket')}" if phrase.get("bracket") else _as_printed(phrase)),
     ("doubled", r"(?:(?:make|work)\s+(?:a\s+|one\s+|1\s+)?|1\s+|one\s+)?(?:ds|double\s+st(?:itch)?)(?![\w-])", lambda _: "ds"),
     ("passed", rf"{_V}\s+(?:it|this\s+st(?:itch)?)(?![\w-])(?P<wrap>\s+(?:tog(?:ether)?\s+)?with\s+(?:its|the|both(?:\s+its)?)\s+wraps?)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?", _passed),
     ("more", rf"{_V}\s*(?P<n>{N})\s+more(?:\s+{STS})?(?=\s*[,.;]|\s*$)", _counted),
@@ -252,7 +253,7 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
 )  # fmt: skip
 _PHRASES: Final = tuple((kind, regex(expression, re.IGNORECASE), write) for kind, expression, write in _KINDS)
 _GOALS: Final = tuple((kind, regex(expression, re.IGNORECASE), write_goal) for kind, expression in GOALS)
-SAID: Final = regex(rf"\s*(?:[(\[]\s*(?P<said>{_SAID})\s*[)\]]|,?\s+(?P<bare>these\s+{N}\s+{_WORD}\s+(?:being|forming|making|form|make|are)\s+(?:the\s+)?[a-z][a-z ]*?(?=\s*[,;.]|\s*$)|for\s+(?:the\s+)?{_FOR_PART}(?=\s*[,;.]|\s*$)|to\s+close\s+{_GAP}|closing\s+{_GAP}|{_TWISTED})(?![\w-]))", re.IGNORECASE)
+SAID: Final = regex(rf"\s*(?:[(\[]\s*(?P<said>{_SAID})\s*[)\]]|,?\s+(?P<bare>these\s+{N}\s+{_WORD}\s+(?:being|forming|making|form|make|are)\s+{_BEING}(?=\s*[,;.]|\s*$)|for\s+(?:the\s+|a\s+)?{_FOR_PART}(?:\s+(?:back\s+)?to\s+(?:the\s+)?(?:bor|end(?:\s+of\s+(?:the\s+)?{_ROW})?))?(?=\s*[,;.]|\s*$)|to\s+close\s+{_GAP}|closing\s+{_GAP}|{_TWISTED})(?![\w-]))", re.IGNORECASE)
 """What is only said of the phrase before it."""
 CABLE_TOLD: Final = regex(rf"\s*[(\[]\s*{_CABLE}\s*[)\]]", re.IGNORECASE)
 """A cable told in words behind its name."""

@@ -11,6 +11,7 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.again.patterns import PATTERN_WORK, write_pattern_work
+from stepper.project.rewording.again.pieces import PIECES_AGAIN, write_piece_again
 from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.synonym import LONG, ROUND, N
 from stepper.project.rewording.told.closing import CLOSING, write_closing
@@ -31,7 +32,7 @@ _LASTS: Final = regex(
 )
 """Rounds up to a number or a length, of which a sentence behind them changes the last."""
 _TELLS: Final = regex(
-    r"\b(?:inc|dec)(?:reas)?|\bneedle|\b(?:rep(?:eat)?|again|times|through|fewer|less|more|rows?|rounds?|rnds?)\b"
+    r"\b(?:inc|dec)(?:reas)?|\bneedle|\b(?:rep(?:eat)?|again|times|through|another|fewer|less|more|rows?|rounds?|rnds?)\b"
     r"|\b(?:together|as|like|match|mirror|correspond|same|instructions|section|part|block|step|stage|tier|square|chapter)\b"
     r"|\b(?:break|cut|rest|remainder)\b",
     re.IGNORECASE,
@@ -117,6 +118,7 @@ def _told(text: str, start: int) -> _Told | None:
         (CLOSING, write_closing),
         (REFERENCES, write_reference),
         (PATTERN_WORK, write_pattern_work),
+        (PIECES_AGAIN, write_piece_again),
         (YARN_ORDERS, write_yarn_orders),
     ):
         found = split_phrases(text, start, kinds)

@@ -65,7 +65,6 @@ REFERENCES: tuple[Synonym, ...] = (
     row("as|like|same|identical", rf"{_START}(?:{_GO}\s+(?:{_SELF}\s+)?(?<!complete\s)(?<!finish\s)){_LIKE}(?={_OTHER}\b)", r"\1work as for ", "Work exactly like the left mitten up to the thumb."),
     row("match|correspond", rf"{_START}(?:now\s+)?(?:complete|finish)\s+(?:(?:this|it|the\s+(?:left|right|second)\s+{_ITEM})\s+)?to\s+(?:match|correspond\s+(?:with|to))\s+(?:the\s+)?(?=(?:left|right|first)\s+(?:mitten|mitt|glove|sock|slipper|stocking|wristlet|legwarmer|sleeve)\b)", r"\1complete as for ", "Complete to match the right mitt."),
     row("as far as", r"(\bwork\s+as\s+for\s+(?:the\s+)?[a-z]+(?:\s+[a-z]+|\s+\d+)?)\s+as\s+far\s+as\s+", r"\1 up to ", "Knit as for the first sleeve as far as the cap shaping."),
-    row("same", rf"{_START}(?:the\s+)?(?:second|2nd|other)\s+({_ITEM})\s*(?:[=:-]+|is)\s*(?:exactly\s+)?(?:the\s+)?same(?:\s+(?:thing|again|way))?(?:\s+again)?{_E}", r"\1make again 1 \2", "Second sleeve = same thing."),
     row("including|incl", rf"(\b{_LIKE}{_OTHER})\s*,\s*(?P<said>incl(?:uding|\.)?\s+(?:(?:all|the|both)\s+)*(?:markers?|marker\s+threads|armhole\s+markers))\s*,\s*", r"\1 ", "Work like the back, including the markers, until piece measures 50 cm.", spelt_out=True),
     # --- a front as the other, told by its edges ---
     *(

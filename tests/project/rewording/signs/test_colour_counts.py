@@ -29,11 +29,14 @@ ROUNDS = {
     "2nd and 4th rounds: *3 A, 1 B*.": "2nd and 4th rounds: *k3 in A, k1 in B; rep from * to end.",
     "Rnd 14: *6 MC*": "Rnd 14: *k6 in MC; rep from * to end",
     "Round 1: 1 white, 3 grey.": "Round 1: *k1 in white, k3 in grey; rep from * to end.",
+    "Rnd 4: A4, B5, A3": "Rnd 4: *k4 in A, k5 in B, k3 in A; rep from * to end",
+    "Rnd 5: A12": "Rnd 5: with A, knit",
     "Rnd 13: *1 CC, 5 MC* = 96 sts.": "Rnd 13: *k1 in CC, k5 in MC; rep from * to end = 96 sts.",
 }  # fmt: skip
 """Rounds as printed and as they are written."""
 
 STAY = """\
+Rnd 3: C6, C4
 Row 2 (WS): *5 MC, 1 CC1; rep from * to end.
 Row 2: *5 MC, 1 CC1; rep from * to end.
 Row 2: 1 A, 3 B.
