@@ -719,10 +719,18 @@ class Sorter:
         self.pieces.extend(front_pieces(sentences, kinds, rows, at + 1))
 
     def _only_tells(self, sentence: str) -> bool:
-        """Return whether a sentence of the front would only be told among the lines, and is no order or rule."""
-        if is_order(sentence) or holds_strands_together(sentence) or is_for_some_sizes(sentence) or reads_otherwise(sentence):
+        """Return whether a sentence of the front would only be told among the lines, and orders nothing."""
+        ordering = (
+            is_order,
+            holds_strands_together,
+            is_for_some_sizes,
+            reads_otherwise,
+            needles_for_part,
+            gives_needle_for_part,
+        )
+        if any(orders(sentence) for orders in ordering):
             return False
-        if insets_in((made_plain(sentence),)) or needles_for_part(sentence) or gives_needle_for_part(sentence):
+        if insets_in((made_plain(sentence),)):
             return False
         bare = _NOTED.sub("", sentence)  # behind "Note:" anything would be told
         line = self.lines.read(bare[:1].upper() + bare[1:])

@@ -53,7 +53,8 @@ _BULLET: Final = regex(r"\s*[-*\u2022]\s+|\s*all\s+sizes\s*:\s*", re.IGNORECASE)
 _WHOLE_BRACKET: Final = regex(r"(?:(?<=^)|(?<=[.!?]\s))\s*\((?P<said>[^()*]{2,300})\)[.!]?\s*")
 """A bracket that is a sentence of its own, or several."""
 _LOST: Final = regex(
-    r"(?<=[a-z])\.\s+(?:just\s+|simply\s+|then\s+)?((?:get\s+rid\s+of|decrease|lose)\s+(?:it|them)\b)", re.IGNORECASE
+    r"(?<=[a-z])\.\s+(?:just\s+|simply\s+|then\s+)?((?:get\s+rid\s+of|decrease|lose)\s+(?:it|them)\b)",
+    re.IGNORECASE,
 )
 """What becomes of an extra stitch, told in a sentence of its own."""
 _CRIES: Final = regex(
