@@ -156,6 +156,7 @@ _FORMS = {
     "c": r"\bcirc(?:ular)?",
 }
 """How rows name needles of a form, by its first letter."""
+_LISTED = regex(r"[\u2022\u00b7*\u2013\u2014-]\s*\S")
 _NOTED = regex(r"^\W*(?:please\s+)?(?:nb|note)\s*(?:that\b|[:.\u2013\u2014-])\s*", re.I)
 _VARIED = regex(
     r"\W*(?:(?:some|other|possible|design|pattern)\s+)?(?:variations|modifications|adaptations|alternatives|mods|troubleshooting|change\s?-?log|(?:notes\s*/\s*)?faqs?"
@@ -521,6 +522,8 @@ class Sorter:
             return at
         end = at + 1
         while end < len(rows) and (not rows[end] or self._heading_at(end) is None):
+            if not rows[end] and end > at + 1 and not _LISTED.match(self._below(end)):
+                break  # behind an empty row a sentence may be of the pattern again
             end += 1
         if any(has_row_head(row) for row in rows[at + 1 : end]):
             return at

@@ -129,9 +129,10 @@ def test_what_the_front_orders_for_a_part_or_a_size_is_asked_about(told: str, ro
 
 def test_what_is_only_offered_behind_the_knitting_is_not_worked() -> None:
     """It tells of another piece, unless it has rows, which may be of this one."""
-    page = "Hat\n\nBODY\nCast on 80 sts. Join in the round.\nKnit 2 rounds.\nBind off.\n\nVariations\n{}\nCast on 96 sts and work 3 bands.\n\nFINISHING\nWeave in ends.\n"
+    page = "Hat\n\nBODY\nCast on 80 sts. Join in the round.\nKnit 2 rounds.\nBind off.\n\nVariations\n{}\n\u2022 Cast on 96 sts and work 3 bands.\n\nKnit 2 rounds.\n\nFINISHING\nWeave in ends.\n"
     kinds = {piece.text: piece.kind for piece in take_apart(page.format("One colour only: ignore B.")).pieces}
-    assert [text for text, kind in kinds.items() if kind == "comment" and "9" in text] == ["Cast on 96 sts and work 3 bands."]
+    assert [text for text, kind in kinds.items() if kind == "comment" and "9" in text] == ["\u2022 Cast on 96 sts and work 3 bands."]
+    assert kinds["Knit 2 rounds."] == "line"
     assert kinds["Weave in ends."] == "line"
     assert "line" in [piece.kind for piece in take_apart(page.format("Rnd 1: Purl.")).pieces if piece.text == "Rnd 1: Purl."]
 
