@@ -58,7 +58,7 @@ _EITHER: Final = regex(
 )
 """Two lengths for two looks, of which the first is worked: "5 in for turtleneck (or 1 in for crewneck)"."""
 _LOOKS: Final = regex(
-    rf"(?<=\s)(?P<long>{LONG}(?:\s*/\s*{LONG})?)\s*(?P<said>[;,]\s+(?:or\s+)?for\s+an?\s+(?:(?:folded|doubled?|turned-?\s?up|deep(?:er)?|wide(?:r)?|long(?:er)?|high(?:er)?|shallow(?:er)?)\s+[a-z-]+|(?!{_NOT_TASTE}\b)[a-z-]+(?:\s+(?!{_NOT_TASTE}\b)[a-z-]+)?)\s*,?\s+(?:work|knit|make\s+it|continue\s+(?:for|to)|go\s+on\s+(?:for|to))\s+{LONG}(?:\s+and\s+(?:turn|fold)(?:\s+it)?\s+(?:up|over|back|down|in\s+half))?)(?=\s*[.!]|\s*$)",
+    rf"(?<=\s)(?P<long>{LONG}(?:\s*/\s*{LONG})?)\s*(?P<said>[;,]\s+(?:or\s+)?for\s+an?\s+(?:(?:folded|doubled?|turned-?\s?up|deep(?:er)?|wide(?:r)?|long(?:er)?|high(?:er)?|shallow(?:er)?|single|short(?:er)?|slouchy|snug|cropped|roll(?:ed)?)\s+[a-z-]+|turtle-?\s?neck|crew-?\s?neck|polo(?:\s+neck)?|roll-?\s?neck)\s*,?\s+(?:work|knit|make\s+it|continue\s+(?:for|to)|go\s+on\s+(?:for|to))\s+{LONG}(?:\s+and\s+(?:turn|fold)(?:\s+it)?\s+(?:up|over|back|down|in\s+half))?)(?=\s*[.!]|\s*$)",
     re.IGNORECASE,
 )
 """A second length behind the first, for another look: "measures 4 cm; for a double brim, work 9 cm and turn up"."""

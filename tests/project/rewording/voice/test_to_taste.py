@@ -69,6 +69,7 @@ def test_the_printed_length_is_worked_and_the_rest_told(printed: str, worked: st
         "Knit until the sleeve is as long as you like.",
         "Knit 4 rounds, or until piece measures 5 cm.",
         "Knit until the brim measures 4 cm; for size large, work 9 cm.",
+        "Knit for 10 cm; for a hem, work 2 cm.",
         "Knit until the brim measures 4 cm; for the larger sizes, work 9 cm.",
         "Work in rib for 5 cm for size small (or 7 cm for size large).",
         "Work in rib for 5 cm for the front (or 7 cm for the back).",
