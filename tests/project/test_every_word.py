@@ -131,6 +131,8 @@ SILENT_THERE = {
     "Work even until left sleeve is the same length as right sleeve to underarm.": ("is",),
     "Join shoulders with a three-needle bind-off.": ("join",),
     "K20, turn, leaving the remaining sts to wait.": ("leaving",),
+    # what she has is a number of stitches
+    "Row 5: K1, k2tog, k to end. You'll end up with 19 stitches now.": ("stitches",),
     # how far a row goes, in words of which one suffices
     "Knit to the last six stitches, purl to end.": ("stitches",),
     "*Knit 4, knit 2 together*, repeat *-* all the way round.": ("round",),

@@ -57,7 +57,7 @@ _FACT: Final = regex(
     # what lies beside each other, and what can be counted
     rf"{_HAS}\s+{_L}\s*(?:(?:full|little|small|pattern|chart|lace)\s+)*{_MOTIFS}\s+(?:of\s+{_PATTERN}\s+{_AROUND}|of\s+(?:the\s+|a\s+)?{_L}[-\s](?:sts?|stitch(?:es)?)(?:\s+pattern)?(?:\s+{_AROUND})?|{_AROUND}|of\s+{_L}\s*{_STS}(?:\s+each)?)"
     rf"|(?:the\s+)?(?:repeat|pattern|motif)\s+(?:goes|fits|comes)\s+{_L}\s*times\s+{_AROUND}"
-    rf"|{_HAS}\s+{_L}\s*(?:picots|points|scallops)(?:\s+in\s+all)?|(?:{_HAS}\s+(?:worked\s+)?)?{_L}\s*(?:inc(?:rease)?|dec(?:rease)?)\s+(?:rounds|rnds|rows)(?:\s+(?:in\s+(?:all|total)|altogether|made|worked))*"
+    rf"|{_HAS}\s+{_L}\s*(?:picots|points|scallops)(?:\s+in\s+all)?|{_HAS}\s+(?:worked\s+)?{_L}\s*(?:inc(?:rease)?|dec(?:rease)?)\s+(?:rounds|rnds|rows)(?:\s+(?:in\s+(?:all|total)|altogether))?"
     rf"|(?:{_HAS}|you\s+(?:should|will|can|may)(?:\s+now)?(?:\s+be\s+able\s+to)?\s+(?:count|see|find))\s+{_L}\s*(?:(?:slipped|slip|chain|edge|selvedge|garter|purl)\s+)*(?:(?<!\d\s)(?<!\)\s)(?<!\]\s)(?<!\}}\s){_STS}|loops|ridges|bumps|chains)\s+(?:along|on|at|down)\s+(?:each|the|both|either|one)\s+(?:edge|side)s?(?:\s+of\s+the\s+(?:flap|heel|piece|heel\s+flap))?"
     rf"|(?:if\s+you\s+like\s+to\s+count\s*[:,]\s*)?(?:that|this|it)(?:'s|\s+is|\s+makes|\s+was)\s+{_L}\s*(?:more\s+|further\s+)?(?:(?:rs|ws|right-?\s?side|inc(?:rease)?|dec(?:rease)?|pattern|lace|garter)\s+)*(?:rows|rnds|rounds|repeats|ridges)(?:\s+(?:in\s+all|altogether|in\s+total|so\s+far|worked))?(?:\s+(?:after|counting)\s+(?:the\s+)?(?:row|rnd|round)\s+\d+)?"
     rf"|if\s+you\s+like\s+to\s+count\s*[:,]\s*you(?:'ll|\s+will)\s+have\s+made\s+{_L}\s*(?:increase|decrease)\s+(?:rounds|rows|rnds)"

@@ -15,7 +15,7 @@ from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
 _COUNTED: Final = rf"{N}\s+{STS}"
 _ADVERBS: Final = r"(?:\s+(?:now|then|finally|again|still|just|only|all))*"
 _GETS: Final = r"(?:have(?:\s+got)?|get|see|be\s+(?:back|down|up)\s+(?:to|at)|be\s+left\s+with|end(?:\s+up)?\s+with)"
-_IS_BACK: Final = rf"(?:'re|\s+are){_ADVERBS}\s+(?:(?:(?:back|down|up)\s+)?(?:to|at)|left\s+with)"
+_IS_BACK: Final = rf"(?:'re|\s+are){_ADVERBS}\s+(?:(?:back|down|up)\s+(?:to|at)|at|left\s+with)"
 _HAVING: Final = (
     rf"(?:(?:you|we)(?:(?:'ll|\s+will|\s+should|\s+must)?{_ADVERBS}\s+{_GETS}|(?:'ve|\s+have){_ADVERBS}\s+got|'ve{_ADVERBS}|{_IS_BACK})"
     r"|there(?:'s|'re|\s+are|\s+is|(?:'ll|\s+will|\s+should)\s+be)"
@@ -28,7 +28,7 @@ _BEHIND: Final = r"(?=\s*[.!)\]:]|\s*$|\s+for\s+(?:the|your)\s+[a-z]+\s*(?:[.!)]
 _FIRST: Final = r"(?:(?:now|then|so|there|ok(?:ay)?|phew|good|great)\s*[,!]?\s+)*"
 
 SPOKEN: tuple[Synonym, ...] = (
-    row("count|check", rf"((?:^|[.!?]\s)\s*)(?:count|check)(?:\s+(?:again|now|here|your\s+{STS}|them|once\s+more))*\s*[:,-]+\s*({N})(?:\s+{STS})?(?=\s*[.!]|\s*$)", r"\1\2 sts", "Row 5: K1, k2tog, k to end. Check: 19."),
+    row("count|check", rf"((?:^|[.!?]\s)\s*)(?P<said>(?:count|check)(?:\s+(?:again|now|here|your\s+{STS}|them|once\s+more))*)\s*[:,-]+\s*({N})(?:\s+{STS})?(?=\s*[.!]|\s*$)", r"\1\3 sts", "Row 5: K1, k2tog, k to end. Check: 19.", spelt_out=True),
     row(
         "so on|so forth",
         rf"(\*[^*]+\*[^.]*?\b{ROUND})\s*,?\s*and\s+so\s+(?:on|forth)\s*,?\s*(?:always\s+|each\s+time\s+)?(?:with\s+(?:one|1)\s+(?:stitch|st)\s+(?:less|fewer)\s+(?:between|before)\s+(?:the\s+)?dec(?:rease)?s?(?:\s+(?:each|every)\s+(?:time|round|rnd))?\s*,?\s*)?(?=until\b)",
