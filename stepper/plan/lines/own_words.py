@@ -8,12 +8,13 @@ and a later row that asks for it is refused (`stepper.plan.fabric`). No I/O.
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from stepper.plan.drafts import Template, own_words_of
 from stepper.plan.fabric.established import keep_held
 from stepper.plan.fabric.own_fabric import in_own_words
 from stepper.plan.lines.held.gaps import refuse_across_gap
-from stepper.plan.model import Run
+from stepper.plan.model import Run, runs_written
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import UNNAMED, name_apart
 from stepper.project.instructions import BindOff, OwnWords, Phrase
@@ -100,6 +101,12 @@ def leave_unknown(own: OwnWords, needles: Needles, *, begin: int, before: int) -
     row = Template((), own.place, own=own)
     needles.section.pattern = (row,)
     needles.established = in_own_words((row,), own.place.line, begin, needles.drafts[begin:])
+    for draft in needles.drafts[begin + 1 :]:  # what the row has worked, and waits from then on
+        for run in runs_written(draft.phrase):
+            if run.stitch == "hold":
+                *before_it, kept = needles.kept[run.yarn]
+                unknown = replace(kept, established=replace(needles.established))
+                needles.kept[run.yarn] = (*before_it, unknown)
     if needles.markers and (needles.count != before or _MARKERS.search(own.text) is not None):
         needles.markers, needles.last.markers_lost = (), own.place.line
     _lose_what_is_in_hand(own, needles)

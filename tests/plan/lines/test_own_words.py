@@ -406,6 +406,7 @@ def test_what_was_worked_first_may_wait_and_both_come_back() -> None:
         # Behind it nothing is known of the fabric, of markers, of what was in the middle.
         ("Own words, work 25 sts, turn, hold 35 sts: as drawn.\\nWork 2 rows in pattern.", "in your own words"),
         ("K10, pm, k to end.\\nOwn words, work 50 sts, turn, hold 10 sts: as drawn.\\nK to marker, p to end.", "no marker is left"),
+        ("Own words, work 25 sts, hold these 25 sts, bind off 10 sts, work 25 sts: as drawn.\\nBind off.\\nPlace held sts back on needles.\\nWork 2 rows in pattern.", "pattern"),
         ("Own words, work 25 sts, bind off 10 sts, work 25 sts: as drawn.\\nKnit 1 row.", "works across the gap"),
     ],
 )
