@@ -16,7 +16,7 @@ from stepper.plan.model import OpenKind, OpenRow, PartKind, RowPart
 from stepper.plan.stitches.row_elements import is_unnamed
 from stepper.project.page.unread.kept_rows import write_each
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, line_at
-from stepper.project.page.unread.proposals import NUMBER, PUT_ON_HOLD, Kept
+from stepper.project.page.unread.proposals import NUMBER, PUT_ON_HOLD
 from stepper.project.reading.own_words import find_depended_on, turns_at_its_end
 from stepper.project.rewording.synonym import STS
 from stepper.regex import regex
@@ -104,8 +104,7 @@ def asked_by_parts(row: OpenRow, asked: RowAsked) -> OpenRow:
         kinds.add(PartKind.ON)
     if row.held and _JOINED.search(words):
         kinds.add(PartKind.BACK)
-    told = asked.proposal.kept in (Kept.NOTE, Kept.OUT)  # "I use German short rows" knits none
-    short = "turn" in depended and not turns_at_its_end(words) and not told
+    short = "turn" in depended and not turns_at_its_end(words)
     ends = flat and _TURN_AT_END.search(words) is not None and _TO_END.search(words) is None
     waits = PartKind.HELD in kinds
     turns = (short and (flat or waits)) or ends or (waits and _TURN.search(words) is not None)

@@ -122,7 +122,7 @@ class OpenRows:
             ),
             trouble=row.trouble or why,
             besides=_besides(looked.asked),
-            proposed=None if row.trouble or asked.several else _proposed_of(looked, asked),
+            proposed=None if row.trouble else _proposed_of(looked, asked),
         )
         return replace(loaded, plan=replace(loaded.plan, open=told))
 
@@ -250,7 +250,8 @@ def _look(loaded: LoadedProject) -> _Looked:
     text = loaded.text.replace("\r\n", "\n")
     left = _left_at(text, row)
     asked = look_at(left, text)
-    if asked_by_parts(row, asked).several:
+    remark = asked.proposal.kept in (Kept.NOTE, Kept.OUT)  # "I use German short rows" turns nothing itself
+    if asked_by_parts(row, asked).several and not remark:
         asked = replace(asked, left=short_rows_from(left, text))
     numbers = _numbers(asked, take_in_hand(text, loaded.path.parent))
     reply, _ = propose_reply(asked, numbers)
@@ -370,8 +371,11 @@ def _proposed_of(looked: _Looked, row: OpenRow) -> Proposed | None:
         if parts:
             return Proposed(kind=OpenKind.PARTS, parts=parts, printed=True)
         all_off = looked.reply is not None and looked.reply.kept is Kept.BIND_OFF
-        if row.turns or _is_idle(looked.reply) or (PartKind.OFF in row.by_parts and not all_off):
+        idle = _is_idle(looked.reply)
+        if idle and row.by_parts:
             return None  # a yes to a remark would lose what waits
+        if not idle and (row.turns or (PartKind.OFF in row.by_parts and not all_off)):
+            return None
     if row.by_parts and not row.stitches:
         return None  # what waits may come back by it
     return _proposed(looked) if looked.reply is not None else None
