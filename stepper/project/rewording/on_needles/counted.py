@@ -31,7 +31,7 @@ _OF: Final = (
 )
 _CHANGED: Final = rf"(?:(?P<changed>\d+(?:\s*[(\[][\d\s,;:/]+[)\]])?\s*(?:{STS}\s*)?(?:dec(?:reas(?:ed|es))?s?|inc(?:reas(?:ed|es))?s?)\b\.?)\s*[,;:=-]+\s*)?"
 _COUNT: Final = regex(
-    rf"(?P<joint>^|(?<=[.!])\s+|\s*(?:[,;:]|=|-+|\u2192|>)\s*|\s*(?P<open>[(\[])\s*|\s+and\s+(?:then\s+)?)\(?(?:and\s+|so\s+|then\s+)*{_NOW}{_CHANGED}(?P<lead>{_LEAD})?(?:a\s+total\s+of\s+|{_NOW})(?<![\d.])(?=\d){_NUMBER}(?P<of>{_OF})(?:\s*\.?\s*[)\]])*(?=\s*[.!;](?:\s|$|[)\]])|\s*$)",
+    rf"(?P<joint>^|(?<=[.!])\s+|\s*(?:[,;:]|=|-+|\u2192|>)\s*|\s*(?P<open>[(\[])\s*|\s+and\s+(?:then\s+)?)\(?(?:and\s+|so\s+|then\s+)*{_NOW}{_CHANGED}(?P<lead>{_LEAD})?(?:a\s+total\s+of\s+|{_NOW})(?<![\d.])(?=\d){_NUMBER}(?P<of>{_OF})(?P<each>\s+on\s+each\s+(?:needle|one))?(?:\s*\.?\s*[)\]])*(?=\s*[.!;](?:\s|$|[)\]])|\s*$)",
     re.IGNORECASE,
 )
 _GOAL: Final = regex(
@@ -70,7 +70,7 @@ def write_counts(line: Reworded) -> Reworded:
         if not counts or _LEAVES.search(sentence) or (joint in "([" and joint and before.rstrip()[-1:].isdigit()):
             continue
         lead = " = " if joint and before.strip() else match["joint"]
-        line = laid_anew(line, match.start(), match.end(), [lead, match.span("n"), " sts"])
+        line = laid_anew(line, match.start(), match.end(), [lead, match.span("n"), " sts on each needle" if match["each"] else " sts"])
         if match["changed"]:
             line = replace(line, kept=(*line.kept, match["changed"].strip()))
     return line

@@ -160,7 +160,7 @@ SHAPING: Final[Kinds] = tuple(
             r"(?:cont(?:inu(?:e|ing))?\.?|keep(?:\s+on)?|go(?:ing)?\s+on|carry(?:ing)?\s+on|proceed)(?:\s+(?:to|with))?(?:\s+(?:work|mak|do|repeat)(?:e|ing)?)?\b",
         ),
         ("only", r"only\b"),
-        ("rep", r"(?:rep(?:eat)?(?:ing|ed)?\b\.?|(?:do|work|make)(?=\s+(?:this|that|it|another(?!\s+(?:inc|dec|\d))|one\s+more(?!\s+(?:inc|dec))|the\s+same)\b))"),
+        ("rep", r"(?:rep(?:eat)?(?:ing|ed)?\b\.?|(?:do|work)(?=\s+(?:this|that|it|another(?!\s+(?:inc|dec|\d))|one\s+more(?!\s+(?:inc|dec))|the\s+same)\b))"),
         ("work", r"(?:work(?:ing)?|do|make|knit)\b"),
         ("are", rf"(?:is|are|happens?|falls?|comes?|occurs?)(?:\s+(?:then\s+)?{DONE})?\b"),
         ("adverb", rf"{_ADVERB}\b"),

@@ -196,6 +196,12 @@ def marker_of(phrase: RowPhrase) -> str:
     return "hung" if within and not first else phrase.get("marker") or phrase.get("bor")
 
 
+def _placed(phrase: RowPhrase) -> str | None:
+    """Write a marker that is named alone between counted stitches; in a row that goes to markers it may be slipped."""
+    met = re.search(r"\b(?:to|until|before|past|slip|slipping)\b[^,;.]*\b(?:markers?|m)\b|\bsm\b", phrase.match.string, re.IGNORECASE)
+    return None if met and phrase.match.group().lower().split()[0] == "marker" else "pm"
+
+
 def _another(phrase: RowPhrase) -> str | None:
     """Write stitches that go on as those before them: "purl back to the marker and another 15"."""
     before = re.findall(r"\b(knit|purl|k|p)(?![a-z])", phrase.match.string[: phrase.match.start()].lower())
@@ -222,7 +228,7 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
     ("yo", r"(?:bring\s+(?:the\s+)?(?:yarn|wool)\s+(?:forward|to\s+(?:the\s+)?front)(?:\s+between\s+the\s+needles)?)(?=[,\s]+(?:k|knit|ssk)(?:\W|\d))", lambda _: "yo"),
     ("yo", r"(?:w\.\s?f\.?|wf)(?=[,\s]+(?:k|knit|ssk|sl)(?:\W|\d))", lambda _: "yo"),
     ("inc", rf"inc(?:rease)?\b\.?(?:\s+(?:1|one)(?:\s+st(?:itch)?\b)?)?(?:\s+in(?:to)?\s+(?:the\s+)?(?:next|first|last|foll(?:owing)?)\s+st(?:itch)?\b)?(?!\s*(?:{STS}|\d|at\b|on\b|to\b|every|each|evenly|row|rnd|round|in\b))", lambda _: "inc 1"),
-    ("mark", r"(?:(?:put|insert|hang)\s+(?:in\s+)?(?:a\s+|your\s+|the\s+)?|a\s+)?marker(?=\s*[,.;]|\s*$|\s+and\b)", lambda _: "pm"),
+    ("mark", r"(?:(?:put|insert|hang)\s+(?:in\s+)?(?:a\s+|your\s+|the\s+)?|a\s+)?marker(?=\s*[,.;]|\s*$|\s+and\b)", _placed),
     ("mark", r"(?:pm|place\s+(?:a\s+)?(?:marker|m)|sm|slm|slip\s+(?:the\s+)?(?:marker|m)|rm|remove\s+(?:the\s+)?(?:marker|m))(?![\w-])(?:\s+for\s+[a-z][a-z ]*?(?=\s*[,.;]|\s*$))?", _as_printed),
     ("turn", r"wrap\s+(?:it|(?:the\s+|that\s+)?(?:next\s+)?(?:st(?:itch)?|one))(?:\s*[(\[][^()\[\]]*\bwraps?\s*[)\]])?\s*,?\s*(?:and\s+|then\s+)*turn(?![\w-])", lambda _: "w&t"),
     ("turn", rf"(?:w\s?&\s?t|wrap\s+and\s+turn|turn)(?![\w-])(?:\s*[(\[]\s*(?P<bracket>leaving\s+\d[\d\s,()]*{_WORD})(?:\s+unworked)?\s*[)\]]|\s*,?\s*(?:and\s+)?leav(?:e|ing)\s+(?:the\s+)?rem(?:aining)?\.?\s+(?:{N}\s+)?{_WORD}\.?\s+(?:unworked|on\s+(?:a\s+)?(?:(?:st(?:itch)?[\s-])?holder|spare\s+needle|thread|waste\s+yarn|hold)(?:\s+for\s+(?:the\s+)?[a-z]+)?)(?![\w-]))?", lambda phrase: f"turn {phrase.get('bracket')}" if phrase.get("bracket") else _as_printed(phrase)),

@@ -72,11 +72,12 @@ _SO_LONG: Final = regex(rf"(?:\s*,\s*(?:for\s+)?|\s+for\s+|\s+-\s+)(?P<long>{N}\
 _LEAD: Final = regex(r"(?:rep(?:eat)?|work)\s+(?=[*(\[])", re.IGNORECASE)
 _SHAPELESS: Final = r"without\s+(?:any\s+)?(?:further\s+)?(?:shaping|(?:inc|dec)(?:reas(?:ing|es?)|s)?)"
 _PLAIN: Final = regex(
-    rf"(?P<adverb>(?:(?:just|simply|only)\s+)*)(?:(?P<verb>knit|purl|k|p)(?![\w])(?:(?<=\b[kp])\.)?(?:\s+(?P<all>everything|plain(?:\s+knitting)?|straight|even|each\s+one|(?:all|them|them\s+all)(?!\s+{STS})|{_SHAPELESS}))?"
+    rf"(?P<adverb>(?:(?:just|simply|only)\s+)*)(?:(?P<verb>knit|purl|k|p)(?![\w])(?:(?<=\b[kp])\.)?(?:\s+(?P<all>everything|plain(?:\s+knitting)?|straight|even|each\s+one|all(?!\s+{STS})|{_SHAPELESS}))?"
     rf"(?:\s+(?:all\s+(?:the\s+)?{STS}\s+)?(?P<with>(?:(?:all\s+)?(?:in|with|using)\s+)?(?P<yarn>{YARN}|(?-i:M)(?![-'\w]))))?|(?P<plain>plain(?:\s+knitting)?))(?:\s+{ALONG})?(?=\s*(?:[.;!(=]|-+\s*\d|$))",
     re.IGNORECASE,
 )
 """A plain row: "just knit", "knit everything", "knit MC", "plain knitting"."""
+_ROUND_HEAD: Final = regex(r"\b(?:rounds?|rnds?)\b[^:]*:\s*$", re.IGNORECASE)
 _EVEN: Final = regex(rf"work\s+{_SHAPELESS}(?=\s*(?:[.;!(=]|-+\s*\d|$))", re.IGNORECASE)
 _BARE: Final = regex(r"(rib|patt)(?:ern)?(?:\s+(?:across|to\s+end|all\s+along))?(?=\.?\s*$)", re.IGNORECASE)
 _LAYS: Final = regex(r"(?:[kp](\d+)(?: tbl)?|[kp]\dtog(?: tbl)?|ssk|ssp|skp|sk2p|s2kp|yo|sl (\d+).*|(inc 1|kfb|pfb))", re.IGNORECASE)
@@ -166,7 +167,9 @@ def _row(text: str, start: int) -> _Parts | None:
         return _Parts([f"work in {'rib' if bare[1][0] in 'rR' else 'pattern'}"], bare.end(), [])
     plain = _PLAIN.match(text, start) or _EVEN.match(text, start)
     if plain is not None and text[:start].rstrip().endswith(":"):
-        return _plain(plain)
+        named = "plain" in plain.groupdict() and plain["plain"]
+        if not named or _ROUND_HEAD.search(text[:start]) is not None:  # a plain row may be a purled one
+            return _plain(plain)
     lead = _LEAD.match(text, start)
     parts = _list(text, lead.end() if lead is not None else start, "", 0)
     if lead is not None and parts is not None and (len(parts.words) != 1 or not parts.text.endswith("to end")):

@@ -29,7 +29,7 @@ OTHERS = (
 def test_stitches_drawn_up_are_closed_whatever_is_told_of_the_tail(sentence: str) -> None:
     """All that is no order is said with it."""
     made = write_drawn_up(as_printed(sentence))
-    assert made.text.startswith("cut yarn and draw through ")
+    assert made.text.startswith("Cut yarn and draw through ")
     assert made.kept
     assert reads(sentence)
 

@@ -70,6 +70,8 @@ def test_a_repeat_or_an_end_is_written_as_the_grammar_has_it(printed: str, words
         "K3, yo, to end.",
         "K2tog, ssk 3 times.",
         "Knit everything.",
+        "Row 2: plain.",
+        "Row 3: K10, k2tog, marker, ssk, k to 5 sts before marker, k5.",
         "Row 1: K to last 3 sts, wrap it and turn the heel.",
         "Row 1: P10, wrap the yarn around the needle and turn.",
         "Round 2: knit all but the last st.",
