@@ -259,7 +259,6 @@ SILENT_THERE = {
     "K8, pm for new BOR, knit to end of back sts and continue to BOR marker.": ("marker",),
     "K8, hold 8 sts, k16. 24 body sts remain on the needle.": ("body",),
     "CO 8 sts. Graft the toe with Kitchener stitch.": ("toe",),
-    "CO 8 sts. Break off wool, thread through remaining 8 sts, draw up tightly and fasten off.": ("off",),
     "Pick up and knit 3 sts, k 15 thumb sts from waste yarn.": ("waste",),
     "Pick up and knit 4 sts, k held sts, pick up and knit 4 sts to end at center of underarm.": ("k",),
     "Pick up and knit 20 sts down left neck, knit the 2 sts from safety pin and mark them, pick up and knit 20 sts up right neck.": ("safety",),

@@ -35,7 +35,7 @@ MARKERS: tuple[Synonym, ...] = (
     ),
     row(
         "markers",
-        r"((?:^|[.;!])\s*)(?:(?:the|all|these|any)\s+)*(?:(?:remaining|other|raglan|side|dart|gusset|shoulder|waist|thumb|stitch)\s+)?markers\s+(?:(?:may|can|should|must)\s+(?:now\s+|then\s+)?(?:be\s+(?:removed|taken\s+(?:out|off)|slipped\s+off)|come\s+out)|are\s+(?:now\s+|then\s+)?(?:removed|taken\s+out))(?=\s*[.!;]|\s*$)",
+        r"((?:^|[.;!])\s*)(?:(?:the|all|these|any)\s+)*(?:(?:remaining|other|raglan|side|dart|gusset|shoulder|waist|thumb|stitch)\s+)?markers\s+(?:(?:may|can|should|must)\s+(?:now\s+|then\s+)?(?:be\s+(?:removed|taken\s+(?:out|off)|slipped\s+off)|come\s+out))(?=\s*[.!;]|\s*$)",
         r"\1remove markers",
         "Rnd 1: K10, pm, k10. The markers may be taken out.",
     ),
