@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.language.effect_words import tell_effect
-from stepper.plan.model import Plan
-from stepper.session.cues import Next
+from stepper.plan.model import PartKind, Plan, Run
+from stepper.session.cues import Count, Next, No, Yes
 from stepper.session.events import PlanChanged
 from stepper.session.machine import Session
 from stepper.session.state import OpenWork
@@ -82,3 +82,42 @@ def test_rows_that_the_new_plan_has_otherwise_are_told_of() -> None:
     assert (event.place.index, event.unplaced) == (3, 3)
     told = " ".join(tell_effect(each, considered.plan) for each in considered.effects)
     assert "You had counted 3 rounds of a row that was not read, and are in front of them: say 3 rounds done." in told
+
+
+def test_what_is_knitted_by_words_counts_in_the_evening() -> None:
+    """The file has it as rounds of the garment: they were knitted tonight like any other."""
+    session = evening(cowl())
+    for _ in range(2):
+        session.adopt(session.consider(Next(at=AT)))
+    before = sum(done.stitches for day in session.state.days for done in day.done)
+    settle(session, gone_on(2))
+    after = sum(done.stitches for day in session.state.days for done in day.done)
+    assert after - before == sum(each.progress for each in session.plan.rounds[3:5]) > 0
+
+
+OWN15, OFF10 = Run("own", 15, "MC"), Run("bo", 10, "MC")
+LAID = (Run("rest", 15, "MC"), Run("hold", 15, "holder"))
+
+
+@each_row(
+    ("waits", "phrases", "index"),
+    [
+        # Bound off in the middle: the row, and the stitches that it laid aside.
+        (True, ((OWN15, OFF10, OWN15), LAID), 5),
+        (False, ((OWN15, OFF10, OWN15),), 4),
+        # The file has another row than she knitted: she is in front of it.
+        (True, (), 3),
+    ],
+)
+def test_the_place_is_behind_a_row_whose_stitches_were_asked(waits: bool, phrases: tuple[tuple[Run, ...], ...], index: int) -> None:
+    """She has knitted it before she was asked, and what waits is on its thread."""
+    row = replace(ROW, flat=True, by_parts=frozenset({PartKind.OFF}))
+    session = evening(replace(cowl(), open=row))
+    for cue in (Yes(at=AT), Count(at=AT, stitches=15), Count(at=AT, stitches=10), Yes(at=AT), Yes(at=AT) if waits else No(at=AT)):
+        session.adopt(session.consider(cue))
+    new = gone_on(3)
+    rounds = [replace(each, words="") for each in new.rounds]
+    for at, phrase in enumerate(phrases, start=3):
+        rounds[at] = replace(rounds[at], phrase=phrase, line=21)
+    settle(session, replace(new, rounds=tuple(rounds)))
+    assert session.state.place.index == index
