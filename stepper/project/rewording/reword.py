@@ -17,7 +17,6 @@ from typing import Final
 
 from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.candidates import Candidates
-from stepper.project.rewording.clauses.tail_counts import write_counted_rows, write_tail_counts
 from stepper.project.rewording.clauses.tails import take_tails_off
 from stepper.project.rewording.gathered import write_gathered
 from stepper.project.rewording.on_needles.bind_offs import write_bind_offs
@@ -49,6 +48,7 @@ from stepper.project.rewording.told.foot_rounds import write_foot_rounds
 from stepper.project.rewording.told.moving import write_moves
 from stepper.project.rewording.told.needle_layouts import write_needle_layouts
 from stepper.project.rewording.told.round_begins import write_round_begins
+from stepper.project.rewording.told.rows import write_rows
 from stepper.project.rewording.told.sentences import write_told
 from stepper.project.rewording.told.shaped_rows import write_shaped_rows
 from stepper.project.rewording.told.turn_goals import write_turn_goals
@@ -140,14 +140,13 @@ _STAGES: Final = (
     write_turn_goals,
     write_waste_yarn,
     write_foot_rounds,
-    write_counted_rows,
+    write_rows,
     write_moves,
     write_edge_lists,
     write_edge_steps,
     write_shaped_rows,
     write_join_lists,
     write_told,
-    write_tail_counts,
 )
 """What a line goes through that nothing else reads, in this order: each knows one kind of work."""
 
@@ -170,7 +169,6 @@ def _capital(found: re.Match[str], printed: str) -> str:
 
 
 _SENTENCE: Final = regex(r"\. +[a-z]")
-"""A list of sizes as printed, with its first number."""
 
 
 def _by_rows(line: Reworded, rows: Candidates) -> Reworded:

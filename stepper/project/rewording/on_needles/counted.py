@@ -31,7 +31,7 @@ _OF: Final = (
 )
 _CHANGED: Final = rf"(?:(?P<changed>\d+(?:\s*[(\[][\d\s,;:/]+[)\]])?\s*(?:{STS}\s*)?(?:dec(?:reas(?:ed|es))?s?|inc(?:reas(?:ed|es))?s?)\b\.?)\s*[,;:=-]+\s*)?"
 _COUNT: Final = regex(
-    rf"(?P<joint>^|(?<=[.!])\s+|\s*(?:[,;:]|=|-+|\u2192|>)\s*|\s*(?P<open>[(\[])\s*|\s+and\s+(?:then\s+)?)\(?(?:and\s+|so\s+|then\s+)*{_NOW}{_CHANGED}(?P<lead>{_LEAD})?(?:a\s+total\s+of\s+|{_NOW})(?<![\d.])(?=\d){_NUMBER}(?P<of>{_OF})(?P<each>\s+on\s+each\s+(?:needle|one))?(?:\s*\.?\s*[)\]])*(?=\s*[.!;](?:\s|$|[)\]])|\s*$)",
+    rf"(?P<joint>^|(?<=[.!])\s+|(?<=[*)\]])\s+(?=\d[\d\s(),;:/\[\]]*(?:sts|stitches)\b)|\s*(?:[,;:]|=|-+|\u2192|>)\s*|\s*(?P<open>[(\[])\s*|\s+and\s+(?:then\s+)?)\(?(?:and\s+|so\s+|then\s+)*{_NOW}{_CHANGED}(?P<lead>{_LEAD})?(?:(?:a\s+total\s+of|the\s+full)\s+|{_NOW})(?<![\d.])(?=\d){_NUMBER}(?P<of>{_OF})(?P<each>\s+on\s+each\s+needle)?(?:\s*\.?\s*[)\]])*(?=\s*[.!;](?:\s|$|[)\]])|\s*$)",
     re.IGNORECASE,
 )
 _GOAL: Final = regex(
@@ -41,10 +41,11 @@ _GOAL: Final = regex(
 )
 """How far something goes, told by a number of stitches that are not named: "until 28 remain", "until you have 50"."""
 _WORK: Final = regex(
-    r"\b(?:knit|purl|[kp]\s?\d|k|p|rep(?:eat)?|inc|dec|(?:in|de)creas(?:e|ing)|work|cast|bind|bo|co|pick|pu|times|more|tog|ssk|around|across|evenly|end|slip|place|rounds?|rnds?|rows?)\b",
+    r"\b(?:knit|purl|[kp]\s?\d+|k|p|rep(?:eat)?|inc|dec|(?:in|de)creas(?:e|ing)|work|cast|bind|bo|co|pick|pu|times|more|tog|ssk|around|across|evenly|end|slip|place|rounds?|rnds?|rows?)\b",
     re.IGNORECASE,
 )
 _LEAVES: Final = regex(r"\b(?:turn(?:ing)?|w&t|wrap|until|till|short)\b", re.IGNORECASE)
+_MAKES: Final = regex(r"(?:\w+\s+)?(?:giv|mak)", re.IGNORECASE)
 _REMAINS: Final = regex(r"rem|left|all|total|told|on\s", re.IGNORECASE)
 _READ: Final = regex(r"\s*\d[\d\s(),:;/\[\]]*(?:sts|stitches)\b(?:\s+(?:rem(?:ain)?|left))?\s*", re.IGNORECASE)
 
@@ -62,14 +63,19 @@ def write_counts(line: Reworded) -> Reworded:
         sentence = before[before.rfind(". ") + 1 :]
         joint, told = match["joint"].strip(), match["lead"] or match["changed"]
         remains = _REMAINS.search(match["of"]) is not None
-        if joint and before.strip():
-            behind = told or remains or (joint in _BARE and not before.rstrip()[-1:].isdigit())
+        bare = not joint and before.rstrip()[-1:] in ("*", ")", "]")
+        if (joint or bare) and before.strip():
+            behind = told or remains or bare or (joint in _BARE and not before.rstrip()[-1:].isdigit())
             counts = behind and _WORK.search(sentence.split(":", 1)[-1] or sentence) is not None
         else:
             counts = (told is not None or remains) and not _READ.fullmatch(match.group())
+        if match["each"] and not match["lead"]:
+            continue
+        if _MAKES.match(match["lead"] or "") and not remains and not re.search(STS, match["of"]):
+            continue  # "which makes 6" may be rounds
         if not counts or _LEAVES.search(sentence) or (joint in "([" and joint and before.rstrip()[-1:].isdigit()):
             continue
-        lead = " = " if joint and before.strip() else match["joint"]
+        lead = " = " if (joint or bare) and before.strip() else match["joint"]
         line = laid_anew(line, match.start(), match.end(), [lead, match.span("n"), " sts on each needle" if match["each"] else " sts"])
         if match["changed"]:
             line = replace(line, kept=(*line.kept, match["changed"].strip()))

@@ -44,6 +44,13 @@ def test_a_count_behind_work_is_one_however_it_is_led_in(told: str) -> None:
         ("Repeat until 8 are left at each end.", None),
         ("Repeat until 8 remain unworked.", None),
         ("Place markers: 45 sts on each needle.", None),
+        ("There should be 45 on each needle.", "45 sts on each needle."),
+        ("*K5, m1*, which brings us to the full 45. No more increases!", "*K5, m1* = 45 sts. No more increases!"),
+        ("*K10, m1* 45 sts.", "*K10, m1* = 45 sts."),
+        ("Rep rows 1-2, which makes 6.", None),
+        ("Leave 30 sts on hold, leaving 24 for the front.", None),
+        ("Bind off 5 sts and there are 20 sts for each shoulder.", None),
+        ("K1: 54 rounds.", None),
     ],
 )
 def test_a_sentence_of_its_own_counts_where_it_says_so(told: str, order: str | None) -> None:
