@@ -40,7 +40,7 @@ RINGS: Final[Kinds] = tuple(
     for kind, expression in (
         (
             "care",
-            rf"\(?(?:(?:being|be|take|taking|making|make|with)\s+)?(?:very\s+)?(?:careful|care|sure|certain)\s+(?:that\s+)?(?:(?:you\s+)?(?:do\s+)?not\s+to\s+(?:twist|get\s+twisted)|not\s+(?:to\s+)?twist(?:ing)?|to\s+avoid\s+twisting|{_IT}\s+(?:is|are|isn't|aren't|has|have|does|do)\s*(?:not\s+|n't\s+)?(?:been\s+)?twist(?:ed)?)(?:\s+{_IT})?!?\)?",
+            rf"\(?(?:(?:being|be|take|taking|making|make|with)\s+)?(?:very\s+)?(?:careful|care|sure|certain)\s+(?:that\s+)?(?:nothing\s+(?:is|gets|has\s+been)\s+twisted|(?:you\s+)?(?:do\s+)?not\s+to\s+(?:twist|get\s+twisted)|not\s+(?:to\s+)?twist(?:ing)?|to\s+avoid\s+twisting|{_IT}\s+(?:is|are|isn't|aren't|has|have|does|do)\s*(?:not\s+|n't\s+)?(?:been\s+)?twist(?:ed)?)(?:\s+{_IT})?!?\)?",
         ),
         ("care", rf"\(?(?:without\s+twisting|(?:and\s+)?(?:do\s+not|don't)\s+twist|not\s+twisting|avoid(?:ing)?\s+twisting|no\s+twist(?:s|ing))(?:\s+{_IT})?!?\)?"),
         ("join", rf"(?:(?:now|then)\s+)?(?:join(?:ing)?|connect|close)(?:\s+{_IT})?(?:\s+together)?(?:\s+(?:to|for)\s+(?:work(?:ing)?|knit(?:ting)?))?\s+(?:in|into|to\s+form)\s+(?:(?:the|an?)\s+)?{_RND}(?:\s+knitting)?(?!\s+\d)"),
@@ -82,7 +82,7 @@ def write_rings(line: Reworded) -> Reworded:
 
 def _goes_on(phrases: Sequence[ToldPhrase], before: str) -> bool:
     """Return whether a ring is closed behind an order that begins one, and more is said of it than that."""
-    told = len(phrases) > 1 or phrases[0].match.group().lower() != "join"
+    told = len(phrases) > 1
     begun = _BEGUN.match(before.rpartition(". ")[2].lstrip()) is not None and not before.rstrip().endswith(")")
     return begun and told and any(one.kind == "join" for one in phrases)
 

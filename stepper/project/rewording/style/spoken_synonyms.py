@@ -58,13 +58,13 @@ SPOKEN: tuple[Synonym, ...] = (
         "you|we|there|that|this|which|back|down|up",
         rf"((?:^|[.!?(\[])\s*){_FIRST}{_HAVING}\s+(?:a\s+total\s+of\s+|exactly\s+)?({_COUNTED})((?:\s+(?:left|remaining))?){_HERE}{_BEHIND}",
         r"\1\2\3",
-        "Row 5: K1, k2tog, k to end. There, you'll see 19 stitches now.",
+        "Row 5: K1, k2tog, k to end. You'll see 19 stitches now.",
     ),
     row(
         "you|that|which|leaving you",
         rf"(?:\s*(?:,|-)\s*|\s+(?=and\s))(?:and\s+|so\s+(?:that\s+)?)?(?:now\s+|then\s+)?(?:{_HAVING}|leaving\s+you\s+with)\s+(?:a\s+total\s+of\s+)?({_COUNTED})((?:\s+(?:left|remaining))?){_HERE}(?=\s*[.!]|\s*$)",
         r". \1\2",
-        "Row 5: K1, k2tog, k to end, and now you'll see 19 stitches on your needle.",
+        "Row 5: K1, k2tog, k to end, and you'll see 19 stitches on your needle.",
     ),
     row(
         "until",

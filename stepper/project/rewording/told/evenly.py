@@ -33,7 +33,7 @@ EVENLY: Final[Kinds] = tuple(
         ("lead", rf"(?:on|in|over|across)\s+(?:an?|one|the\s+next)\s+(?P<verb>knit|purl|plain)\s+(?P<row>{ROUND})(?P<in>)"),
         (
             "which",
-            rf"(?:(?:on|in|over|across)\s+)?(?:the\s+)?(?P<which>last|first|next|second|following|this)(?:\s+|(?=\s*(?:[.;,]|$)))(?:rib(?:bing)?\s+(?=row|rnd|round))?(?:(?:of\s+(?:these|those|them)|one)(?:\s+{ROUND})?|(?P<row>{ROUND})|(?<=last)(?=\s*(?:[.;,]|$)))(?!\s*:)(?:\s+of\s+(?:the\s+)?rib(?:bing)?)?",
+            rf"(?:(?:on|in|over|across)\s+)?(?:the\s+)?(?P<which>last|first|next|second|following|this)(?:\s+|(?=\s*(?:[.;]|$)))(?:rib(?:bing)?\s+(?=row|rnd|round))?(?:(?:of\s+(?:these|those|them)|one)(?:\s+{ROUND})?|(?P<row>{ROUND})|(?<=last)(?=\s*(?:[.;]|$)))(?!\s*:)(?:\s+of\s+(?:the\s+)?rib(?:bing)?)?",
         ),
         ("with", r"(?:with|using|in)\s+(?:yarn\s+)?(?P<yarn>(?-i:MC|CC\d?|[A-H]))(?=\s*,|\s+(?:knit|purl|work|[kp])\b)"),
         (
@@ -45,7 +45,7 @@ EVENLY: Final[Kinds] = tuple(
             "to",
             rf"(?:(?:where|in\s+which)\s+you\s+)?{_DIR}\s+(?P<even>evenly\s+(?:(?:across|around|over|in|on)\s+(?:the\s+)?(?:next\s+)?(?:round|rnd|row)\s+)?)?to\s+(?P<n>{N})(?:\s+{STS})?",
         ),
-        ("change", rf"(?:(?:(?:where|in\s+which)\s+)?you\s+|(?:it|there)\s+(?:is|are)\s+|in\s+which\s+)?{_DIR}\s+(?:by\s+)?(?P<n>{N})(?:\s+{STS}\.?)?"),
+        ("change", rf"(?:(?:where|in\s+which)\s+you\s+|(?:it|there)\s+(?:is|are)\s+)?{_DIR}\s+(?:by\s+)?(?P<n>{N})(?:\s+{STS}\.?)?"),
         (
             "evenly",
             r"(?:(?:spaced\s+|spread\s+)?as\s+evenly\s+(?:spaced\s+|spread\s+)?as\s+(?:you\s+can|possible))(?:\s+(?:a?round|across)\b)?|(?:spread\s+(?:out\s+)?|spaced\s+|distributed\s+|dispersed\s+|placed\s+)?evenly\b(?:\s+(?:spaced|spread|distributed|apart))?(?:\s+(?:a?round|across|over|along)\b(?:\s+(?:the\s+)?(?:(?:whole|entire)\s+)?(?:round|rnd|row)\b)?)?|at\s+(?:even|regular)\s+intervals|regularly\s+(?:spaced|spread)",
