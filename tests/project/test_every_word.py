@@ -133,7 +133,10 @@ SILENT_THERE = {
     "K20, turn, leaving the remaining sts to wait.": ("leaving",),
     # what she has is a number of stitches
     "Row 5: K1, k2tog, k to end. You'll end up with 19 stitches now.": ("stitches",),
+    # a count, led in by two words of which one suffices
+    "Total sts: 58 (60, 62).": ("total",),
     # how far a row goes, in words of which one suffices
+    "Row 1 (RS): Knit until 10 stitches remain on the needle, skpo, turn.": ("stitches",),
     "Knit to the last six stitches, purl to end.": ("stitches",),
     "*Knit 4, knit 2 together*, repeat *-* all the way round.": ("round",),
     "Row 3: Knit until there's 1 stitch left before the marker, kfb, slip marker, knit to end.": ("there's",),
