@@ -133,6 +133,7 @@ SILENT_THERE = {
     "K20, turn, leaving the remaining sts to wait.": ("leaving",),
     # what she has is a number of stitches
     "Row 5: K1, k2tog, k to end. You'll end up with 19 stitches now.": ("stitches",),
+    "Work rib round and round (knit 1, purl 1) until piece measures 9 cm.": ("round", "round"),
     # a count, led in by two words of which one suffices
     "Total sts: 58 (60, 62).": ("total",),
     # how far a row goes, in words of which one suffices
