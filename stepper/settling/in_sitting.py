@@ -29,13 +29,13 @@ from stepper.project.page.unread.kept_rows import (
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, line_at
 from stepper.project.page.unread.proposals import Kept, says_stitches
 from stepper.project.problems import UnsoundFileError
-from stepper.project.reading.own_words import find_depended_on, turns_at_its_end
+from stepper.project.reading.own_words import find_depended_on
 from stepper.project.yaml_file.source import read_picture
 from stepper.records import dataclass
 from stepper.regex import regex
 from stepper.session.state import OpenAnswer
+from stepper.settling.by_count import besides_count, is_row_of_ring, why_not_by_count
 from stepper.settling.by_parts import (
-    JOINS,
     OF_PARTS,
     asked_by_parts,
     joined_behind,
@@ -50,7 +50,7 @@ from stepper.settling.by_parts import (
 from stepper.settling.file_in_hand import FileInHand, read_lines, take_in_hand, write_whole
 from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
 from stepper.settling.replies import Reply, propose_reply
-from stepper.settling.rows_asked import RowAsked, bound_off_at_edge, look_at
+from stepper.settling.rows_asked import RowAsked, look_at
 from stepper.settling.written_rows import Written, write_first_read, write_reply
 from stepper.sitting.project_file import LoadedProject, is_of_other_sizes, load_as_far, load_known
 
@@ -65,8 +65,6 @@ _KINDS: Final = {
     Kept.AGAIN: OpenKind.AGAIN,
 }
 """What may be proposed, and as what; the rest is settled at the keyboard."""
-_ROW_OF_RING: Final = regex(r"^\W*(?:[\w'-]+\s+){0,3}?rows?\b[^.:]{0,20}[.:]|\bturn\W*$", re.I)
-"""Words that call a round a row, or turn it at its end: whether the ring is left is not known of them."""
 _AGAIN: Final = regex(r"\brep(?:eat)?\b|\btwice\b|\bboth\b|\balso\b|\bas\s+before\b", re.I)
 """Words by which more goes on hold than is told."""
 _ENDING: Final = regex(r"\bend(?:ing)?\s+(?:with|on|after)\b", re.I)
@@ -121,7 +119,7 @@ class OpenRows:
                 if not is_of_other_sizes(each, loaded.project)
             ),
             trouble=row.trouble or why,
-            besides=_besides(looked.asked),
+            besides=besides_count(looked.asked),
             proposed=None if row.trouble else _proposed_of(looked, asked),
         )
         return replace(loaded, plan=replace(loaded.plan, open=told))
@@ -305,7 +303,7 @@ def _is_whole(reply: Reply, asked: RowAsked, numbers: NumberQuestions) -> bool:
             told = asked.proposal.says_rows or bool(asked.proposal.count)
             told = told and not (found is not None and _lasts(found) and _ENDING.search(asked.left.text))
             whole = bool(known) and told and found is not None and numbers.is_whole(found)
-            return whole and not find_depended_on(asked.left.text) and not _is_row_of_ring(asked)
+            return whole and not find_depended_on(asked.left.text) and not is_row_of_ring(asked)
         case Kept.AGAIN:
             return reply.part is not None
         case Kept.HOLD:
@@ -323,44 +321,6 @@ def _lasts(numbers: RowNumbers) -> bool:
 
 def _is_idle(reply: Reply | None) -> bool:
     return reply is not None and reply.kept in (Kept.NOTE, Kept.OUT)
-
-
-def why_not_by_count(asked: RowAsked) -> str:
-    """Return why a row cannot be kept by how many rows and stitches it comes to; empty if it can.
-
-    What goes on hold or is worked besides is in her count. Of a turn in rows it is not known which side faces
-    her then, and what is bound off in the middle leaves two pieces.
-    """
-    words, flat = asked.left.text, asked.so_far.flat
-    depended = find_depended_on(words)
-    if "turn" in depended and flat is not False and not turns_at_its_end(words):
-        return _sentence(depended["turn"])
-    if "go" in depended and (flat is False or not bound_off_at_edge(words)):
-        return _sentence(depended["go"])
-    return ""
-
-
-def _sentence(told: str) -> str:
-    return f"It cannot be kept by a count: {told}"
-
-
-def _besides(asked: RowAsked) -> str:
-    """Return what she says yes to besides the count of a row."""
-    depended = find_depended_on(asked.left.text)
-    if "join" in depended:
-        return f"in {'rounds' if _joins(asked) else 'rows'} from here"
-    if "turn" in depended and asked.so_far.flat is False:
-        return "every turn closed"
-    return "still in rounds" if _is_row_of_ring(asked) else ""
-
-
-def _is_row_of_ring(asked: RowAsked) -> bool:
-    """Return whether words in a ring speak of a row, which may turn it into rows or only be its name."""
-    return asked.so_far.flat is False and _ROW_OF_RING.search(asked.left.text) is not None
-
-
-def _joins(asked: RowAsked) -> bool:
-    return JOINS.search(asked.left.text) is not None
 
 
 def _proposed_of(looked: _Looked, row: OpenRow) -> Proposed | None:
@@ -421,7 +381,7 @@ def _counted(answer: OpenAnswer, looked: _Looked) -> Reply:
     printed = count is not None and (count.each[-1] if count.each else numbers.after(count.text)) == stitches
     as_proposed = rows == proposed.rows and printed
     asked = looked.asked
-    noted = find_depended_on(asked.left.text) or _is_row_of_ring(asked)
+    noted = find_depended_on(asked.left.text) or is_row_of_ring(asked)
     if noted or stitches == 0:  # its words are a note above the rows
         here = numbers.before or stitches
         count = CountAnswer(each=(*(here,) * (answer.rows - 1), stitches))

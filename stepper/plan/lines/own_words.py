@@ -90,7 +90,7 @@ def work_own_row(template: Template, needles: Needles) -> None:
 
 
 def leave_unknown(own: OwnWords, needles: Needles, *, begin: int, before: int) -> None:
-    """Leave behind a row told stretch by stretch what is not known of it: its fabric, its markers, its charts.
+    """Leave what is not known behind a row told stretch by stretch: its fabric, its markers, its charts.
 
     Args:
         own: The row.

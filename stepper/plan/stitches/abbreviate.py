@@ -129,6 +129,9 @@ def _run(run: Run, *, coloured: bool) -> str:
     if run.stitch in words:
         return words[run.stitch]
     head, _, tail = run.stitch.partition(" ")
+    if head == "own":
+        uses, _, leaves = tail.partition(" to ")
+        return f"{uses} sts in pattern, to {leaves}"
     if head in ("k", "p", "sl"):
         return f"{head}{run.times}{' ' + tail if tail else ''}{yarn}"
     # Cables are printed in capitals, by the Craft Yarn Council's form.
