@@ -40,7 +40,7 @@ MAY_IMPORT = {
         *("lap", "screen", "store", "ears", "mouth", "devices"),
         *("language", "session", "plan", "project", "craft", "files", "errors"),
     },
-    "settling": {"sitting", "session", "project", "plan", "craft", "errors"},
+    "settling": {"sitting", "language", "session", "project", "plan", "craft", "errors"},
 }
 """Room by room, what it may import besides itself. `commands` may import anything."""
 
