@@ -29,6 +29,7 @@ _FIRST: Final = r"(?:(?:now|then|so|there|ok(?:ay)?|phew|good|great)\s*[,!]?\s+)
 
 SPOKEN: tuple[Synonym, ...] = (
     row("count|check", rf"((?:^|[.!?]\s)\s*)(?P<said>(?:count|check)(?:\s+(?:again|now|here|your\s+{STS}|them|once\s+more))*)\s*[:,-]+\s*({N})(?:\s+{STS})?(?=\s*[.!]|\s*$)", r"\1\3 sts", "Row 5: K1, k2tog, k to end. Check: 19.", spelt_out=True),
+    row("until|till|'til", r"\b(?:till|til)\b(?=\s+(?:you|there|the|it|your|\d))|'til\b", "until", "Keep going till you're down to 20 sts."),
     row(
         "so on|so forth",
         rf"(\*[^*]+\*[^.]*?\b{ROUND})\s*,?\s*and\s+so\s+(?:on|forth)\s*,?\s*(?:always\s+|each\s+time\s+)?(?:with\s+(?:one|1)\s+(?:stitch|st)\s+(?:less|fewer)\s+(?:between|before)\s+(?:the\s+)?dec(?:rease)?s?(?:\s+(?:each|every)\s+(?:time|round|rnd))?\s*,?\s*)?(?=until\b)",
@@ -77,6 +78,12 @@ SPOKEN: tuple[Synonym, ...] = (
         rf"\b((?:knit|purl|work|k|p)\s+)until\s+(?:you(?:'ve|\s+have)(?:\s+(?:got|only|just))*|there's(?:\s+(?:only|just))?)\s+({_COUNTED})\s+(?:left|remaining)(?=\s*[,;])",
         r"\1to last \2",
         "Row 3: K1, k2tog, knit until there's 1 stitch left, k1.",
+    ),
+    row(
+        "until you|until there",
+        rf"\buntil\s+(?:you(?:(?:'ll|\s+will)?{_ADVERBS}\s+{_GETS}|(?:'ve|\s+have){_ADVERBS}\s+got|'ve{_ADVERBS}|{_IS_BACK})|there're)\s+({_COUNTED})",
+        r"until there are \1",
+        "Keep going until you're down to 20 sts.",
     ),
     row(
         "do |work|repeat",
@@ -149,6 +156,12 @@ SPOKEN: tuple[Synonym, ...] = (
         rf"((?:^|[.!?;])\s*){_FIRST}(?:keep\s+(?:on\s+)?(?:going|working|knitting)|keep\s+(?:on\s+)?doing|carry\s+on|go\s+on)\s+(?:like\s+(?:this|that)|(?:in\s+)?(?:this|that)\s+way|(?<=doing\s)(?:this|that))\s*,?\s+(?=(?:working\s+1\s+st\s+less\b[^.]*,\s*)?until\b)",
         r"\1continue in this manner ",
         "Keep going like this until there are 26 sts.",
+    ),
+    row(
+        "decrease|increase",
+        rf"(?:\s*,)?\s+(?:and\s+)?then\s+(decreas|increas)e\s+(?:in\s+|on\s+)?every\s+({ROUND})\s+(?=until\b)",
+        r". Continue \1ing in this manner every \2 ",
+        "Keep doing this until 12 sts remain, and then decrease in every round until 8 sts remain.",
     ),
     row(
         "whole|everything|it all|your|thing",

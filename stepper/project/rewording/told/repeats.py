@@ -111,7 +111,7 @@ REPEATS: Final[Kinds] = tuple(
         ),
         (
             "unwrapped",
-            rf"(?:until|till)\s+(?:(?:you(?:\s+have|'ve)(?:\s+got)?|there\s+are|only)\s+)*(?:{N}\s+wrapped\s+{STS}\s+(?:(?:on|at)\s+)?(?:each|either|both)\s+(?:sides?|ends?)\s+and\s+)?(?P<n>{N})\s+(?:{STS}\s+(?:(?:are\s+(?:left\s+)?|rem(?:ain)?s?\s+|left\s+)?unwrapped|(?:(?:are\s+left|rem(?:ain)?|left)\s+)?between\s+(?:the\s+)?(?:wraps|wrapped\s+{STS}))|unwrapped\s+(?:{STS}|ones)(?:\s+(?:rem(?:ain)?|(?:are\s+)?left))?)(?:\s+(?:in|at)\s+the\s+(?:middle|cent(?:re|er)))?",
+            rf"(?:until|till)\s+(?:(?:you(?:\s+have|'ve)(?:\s+got)?|there\s+are|only)\s+)*(?:{N}\s+wrapped\s+{STS}\s+(?:(?:on|at)\s+)?(?:each|either|both)\s+(?:sides?|ends?)\s+and\s+)?(?P<n>{N})\s+(?:{STS}\s+(?:(?:are\s+left|rem(?:ain)?|left)\s+)?between\s+(?:the\s+)?(?:wraps|wrapped\s+{STS})|(?:{STS}\s+(?:are\s+(?:left\s+)?|rem(?:ain)?s?\s+|left\s+)?unwrapped|unwrapped\s+(?:{STS}|ones)(?:\s+(?:rem(?:ain)?|(?:are\s+)?left))?)\s+(?:in|at)\s+(?:the\s+)?(?:middle|cent(?:re|er)))",
         ),
         (
             "until",

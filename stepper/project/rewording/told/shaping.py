@@ -133,7 +133,7 @@ def _gather(phrases: Sequence[ToldPhrase]) -> _Told | None:
         elif kind in ("all", "more", "times", "until"):
             if told.legs and told.legs[-1].often is None:
                 told.legs[-1].often = phrase
-            elif kind == "until" and told.legs and told.count is None and not phrase.get("between"):
+            elif kind == "until" and _counts(told) and told.count is None and not phrase.get("between"):
                 told.count = phrase  # "8 times in all, until there are 36 sts"
             elif told.legs or waiting is not None:
                 return None
@@ -171,6 +171,11 @@ def _once(told: _Told) -> tuple[Piece, ...] | None:
     count = told.count
     behind = ((". ", count.match.start()), (f"{count.get('n')} sts", count.match.start("n"))) if count is not None else ()
     return (*named, (f"next {_side(told.first)}{told.first.get('row') or _row(told)}", at), *behind)
+
+
+def _counts(told: _Told) -> bool:
+    """Return whether how often is told by a number already, so that "until" only tells the count behind it."""
+    return bool(told.legs) and told.legs[-1].often is not None and told.legs[-1].often.kind != "until"
 
 
 def _straight_on(told: _Told) -> tuple[Piece, ...] | None:
