@@ -59,26 +59,6 @@ def test_the_second_sock_is_the_whole_garment_again() -> None:
     assert counts(plan, "leg, second") == [16, 16, 0]
 
 
-@each_row("line", ["Make another one.", "Make 2.", "Work the second in the same way."])
-def test_below_a_thumb_another_one_is_another_mitten(line: str) -> None:
-    """Its last part begins on stitches that waited or are picked up, or goes on from those of its hand: no thumb comes alone."""
-    hand = ("== hand", "CO 16 sts. Join in the round.", "Next round: K6, slip next 4 sts to waste yarn, k6.")
-    for hat in ((), ("== hat", "CO 30 sts. Join in the round.", "Bind off.")):
-        held = knit(*hat, *hand, "Bind off.", "== thumb", "Return the held sts to the needle.", "Knit 1 round.", "Bind off.", line)
-        assert counts(held, "hand, second") == [16, 12, 0]
-        assert counts(held, "thumb, second") == [4, 4, 0]
-        assert "hat, second" not in held.sections
-        top = knit(*hat, *hand[:2], "Knit 1 round.", "== top", "Knit 1 round.", "Bind off.", line)
-        assert counts(top, "hand, second") == [16, 16]
-        assert counts(top, "top, second") == [16, 0]
-    picked = knit(*hand[:2], "Bind off.", "== thumb", "Pick up and knit 9 sts around the opening.", "Bind off.", line)
-    assert counts(picked, "hand, second") == [16, 0]
-    assert counts(picked, "thumb, second") == [9, 0]
-    band = knit(*hand[:2], "Bind off.", "== sleeve", "Pick up and knit 9 sts around the armhole.", "Bind off.", line)
-    assert "hand, second" not in band.sections
-    assert counts(band, "sleeve, second") == [9, 0]
-
-
 def test_a_piece_still_on_the_needles_cannot_be_made_again() -> None:
     """Its stitches would be cast on beside."""
     assert "on the needles where the second sleeve begins" in refused(*SLEEVE[:-1], "Make 2.")

@@ -181,6 +181,22 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     return LineReading(line=_line(None, Head(), (Remark(text.strip().rstrip("."), whole),), text, whole))
 
 
+def _read_before_words(
+    text: str, plain: str, whole: Span, place_of: Callable[[int, int], Span], words: Words
+) -> LineReading | None:
+    """Read a line that is known by its beginning: a note, a line of some sizes, another make, own words."""
+    note = NOTE.match(plain)
+    if note:
+        remark = Remark(text[note.end() :].strip().rstrip("."), place_of(note.end(), len(plain) - note.end()))
+        return LineReading(line=_line(None, Head(), (remark,), text, whole))
+    only = size_head(plain, words.size_names)
+    if only is not None:
+        return _for_sizes(text, only, place_of, words)
+    if is_other_make(plain, words.size_names):
+        return LineReading(line=_line(None, Head(), (Remark(text.strip().rstrip("."), whole),), text, whole))
+    return _read_own_words(text, plain, place_of, words)
+
+
 def _read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> LineReading:
     """Read one printed line as what it works.
 
@@ -196,18 +212,9 @@ def _read_line(text: str, place_of: Callable[[int, int], Span], words: Words) ->
         return _read_spread(text, place_of, words)
     plain = made_plain(text)
     whole = place_of(len(plain) - len(plain.lstrip()), len(plain.strip()) or 1)
-    note = NOTE.match(plain)
-    if note:
-        remark = Remark(text[note.end() :].strip().rstrip("."), place_of(note.end(), len(plain) - note.end()))
-        return LineReading(line=_line(None, Head(), (remark,), text, whole))
-    only = size_head(plain, words.size_names)
-    if only is not None:
-        return _for_sizes(text, only, place_of, words)
-    if is_other_make(plain, words.size_names):
-        return LineReading(line=_line(None, Head(), (Remark(text.strip().rstrip("."), whole),), text, whole))
-    own = _read_own_words(text, plain, place_of, words)
-    if own is not None:
-        return own
+    early = _read_before_words(text, plain, whole, place_of, words)
+    if early is not None:
+        return early
     read = understood(plain)
     label, side = read.label, read.side
     refused = _refused(read, plain, whole, place_of, words)

@@ -74,6 +74,5 @@ PLACES: tuple[Synonym, ...] = (
     row("instep", rf"(\b(?:sm|slip\s+(?:the\s+)?(?:marker|m)|sl\s+(?:marker|m))\s*,\s*)(?:work|patt)\s+{_INSTEP}(?:\s+to\s+(?:the\s+)?(?:next\s+)?(?:marker|m))?\s*,\s*(?=sm\b|slip\b|sl\s+m)", r"\1work in pattern to marker, ", "Rnd 1: Knit to 3 sts before first marker, k2tog, k1, slip marker, work instep in pattern, slip marker, k1, ssk, knit to end."),
     row("needle 1|needle 4", rf"((?:k|knit)\s+to\s+last\s+{N}\s+{STS})\s+(?:of|on)\s+needle\s+1\s*,\s*([^;:.]*?)\s*;\s*(?:work\s+)?{_INSTEP}\s*;\s*(?:on\s+)?needle\s+4\s*[,:]\s*", r"needle 1: \1, \2; needles 2 and 3: work in pattern; needle 4: ", "Rnd 1: Knit to last 3 sts of needle 1, k2tog, k1; work instep even in pattern; on needle 4, k1, ssk, knit to end."),
     row("needle|n1|n2", rf"\b(?:slip|move|transfer)\s+(?:the\s+)?(?={_BESIDE})(?:first|last)\s+(?:st|stitch)\s+(?:of|from|on)\s+(needle\s+\d|N\d)\s+(?:on)?to\s+(?:the\s+(?:end|beginning|start)\s+of\s+)?(needle\s+\d|N\d)\b", r"slip 1 st from \1 to \2", "CO 40 sts. Divide over 2 needles. Slip last st of N1 onto N2."),
-    row("each needle", rf"\b(?:now\s+)?(?:there\s+are|you\s+have)\s+(?:now\s+)?({N}\s+{STS}\s+on\s+each\s+needle)\b", r"\1", "CO 40 sts. Divide over 2 needles. Now there are 20 sts on each needle."),
 )  # fmt: skip
 """The rows, tried early, when lists stand in one form."""
