@@ -416,7 +416,7 @@ def _behind(answer: OpenAnswer, looked: _Looked) -> tuple[str, ...]:
     if answer.kind is not OpenKind.ROWS or answer.stitches is None:
         return ()
     more = answer.rows - 1 if looked.asked.so_far.stitches == 0 else 0
-    row = row_word(looked.asked.so_far.flat)
+    row = row_word(bool(looked.asked.so_far.flat))
     rows = (f"Own words, {more} {row}{'s' if more > 1 else ''}: by the words above.",) if more else ()
     return (*rows, *joined_behind(looked.asked.left.text))
 
