@@ -44,7 +44,8 @@ _WORK: Final = regex(
     r"\b(?:knit|purl|[kp]\s?\d+|k|p|rep(?:eat)?|inc|dec|(?:in|de)creas(?:e|ing)|work|cast|bind|bo|co|pick|pu|times|more|tog|ssk|around|across|evenly|end|slip|place|rounds?|rnds?|rows?)\b",
     re.IGNORECASE,
 )
-_LEAVES: Final = regex(r"\b(?:turn(?:ing)?|w&t|wrap|until|till|short)\b", re.IGNORECASE)
+_LEAVES: Final = regex(r"\b(?:turn(?:ing)?|w&t|wrap|until|till|short|holders?|on\s+hold|rests?\s+on|wait)\b", re.IGNORECASE)
+"""Words by which some stitches are left: a count behind them may be of the others."""
 _MAKES: Final = regex(r"(?:\w+\s+)?(?:giv|mak)", re.IGNORECASE)
 _REMAINS: Final = regex(r"rem|left|all|total|told|on\s", re.IGNORECASE)
 _READ: Final = regex(r"\s*\d[\d\s(),:;/\[\]]*(?:sts|stitches)\b(?:\s+(?:rem(?:ain)?|left))?\s*", re.IGNORECASE)

@@ -41,6 +41,7 @@ PLACE: Final = (
 _TO: Final = r"(?:(?:(?:back|across|along|around|round)\s+)?(?:(?:up\s+)?to|(?:until|till)(?:\s+you(?:\s+(?:reach|meet)|(?:\s+(?:get|come|are|have\s+come)|'re)\s+(?:back\s+)?(?:to|at)))?))"
 _SINCE: Final = r"(?:after|from|since|beyond|past)\s+(?:(?:the|last|first|previous|these)\s+)*(?:(?:cast|bound|bind)[-\s]off|bo)(?:\s+(?:sts|stitches|st|edge))?(?![\w-])"
 _LEFT: Final = r"(?:rem(?:ain(?:s|ing)?)?|(?:is|are)\s+(?:left|remaining)|left)(?:\s+(?:on|in|of)\s+(?:the\s+)?(?:left(?:-hand)?\s+)?(?:needle|row|rnd|round))?"
+_FOR_PART: Final = r"(?:(?:left|right|first|second|last|next|other|top|upper|lower)\s+)?(?:front|back|palm|instep|sole|sleeve|side|hand|heel|foot|neck|shoulder)"
 GOALS: Final = (
     ("last", rf"{_TO}\s+(?:the\s+)?last\s+(?:(?P<n>{N})(?:\s*{STS})?|(?P<one>st(?:itch)?(?:\.(?=\s*[,;)\]*]))?)(?![\w-])){_OVER}(?!\s*{STS}|\s+(?:of|before|on|in)\b)"),
     ("left", rf"{_TO}\s+(?:there\s+(?:is|are)\s+)?(?:only\s+)?(?P<n>{N})\s+{STS}\s+{_LEFT}(?:\s+(?:before|to)\s+{PLACE})?"),
@@ -49,7 +50,7 @@ GOALS: Final = (
     ("before", rf"{_TO}\s+(?:the\s+)?(?:last\s+)?(?P<n>{N})(?:\s+{STS})?\s+before\s+{PLACE}"),
     ("before", rf"{_TO}\s+within\s+(?P<n>{N})(?:\s+{STS})?\s+of\s+{PLACE}"),
     ("before", rf"{_TO}\s+(?:the\s+)?(?P<one>st(?:itch)?)\s+before\s+{PLACE}"),
-    ("needle", rf"{_TO}\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<n>{N})\s+{STS}\.?\s+(?:(?:are|rem(?:ain)?)\s+)?(?:on\s+(?:the\s+|your\s+)?(?:right(?:[-\s]hand)?|rh)\s+needle(?P<since>\s+{_SINCE})?|(?P<since2>{_SINCE}))"),
+    ("needle", rf"{_TO}\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<n>{N})\s+{STS}\.?(?:\s+(?:(?:are|rem(?:ain)?)\s+)?(?:on\s+(?:the\s+|your\s+)?(?:right(?:[-\s]hand)?|rh)\s+needle(?P<since>\s+{_SINCE})?|(?P<since2>{_SINCE}))|\s*,?\s+(?P<whose>for\s+(?:the\s+)?{_FOR_PART}(?![\w-])))"),
     ("past", rf"{_TO}\s+(?P<n>{N})(?:\s+{STS})?\s+past\s+{PLACE}"),
     ("place", rf"{_TO}\s+{PLACE}"),
     ("end", ALONG),
@@ -76,7 +77,6 @@ _STITCH: Final = rf"(?:{stitch_words()})(?![\w&/-])"
 _TWISTED: Final = rf"(?:working|knitting)\s+(?:all\s+)?(?:the\s+|these\s+)?(?:picked[-\s]up|cast[-\s]on|new)\s+{_WORD}\s+(?:tbl|through\s+(?:the(?:ir)?\s+)?backs?\s+loops?)"
 _PART: Final = r"(?:this\s+is\s+|these\s+are\s+)?(?:for\s+)?(?:the\s+)?(?:(?:left|right|first|second|other|half|of|back|front|sleeve)\s+)*(?:front|back|sleeve|body|neck|shoulder|palm|sole|instep|thumb)s?(?:\s+sts)?"
 _GAP: Final = r"(?:the\s+|each\s+)?(?:gap|turning\s+point|turn)s?"
-_FOR_PART: Final = r"(?:(?:left|right|first|second|last|next|other|top|upper|lower)\s+)?(?:front|back|palm|instep|sole|sleeve|side|hand|heel|foot|neck|shoulder)"
 _BEING: Final = rf"(?:(?:for|the)\s+)*(?:back\s+of\s+(?:the\s+)?hand|top\s+of\s+(?:the\s+)?foot|{_FOR_PART}|gusset|thumb|seam|edge|border|cent(?:re|er))(?:\s+(?:sts|stitches|panel|pattern))?"
 _SAID: Final = (
     rf"{_PART}|(?:these\s+)?{N}\s+{_WORD}\s+(?:being|forming|making|form|make|are)\s+{_BEING}(?=\s*[,;)\]]|\s*$)"

@@ -281,7 +281,7 @@ def _until_on_needle(text: str, at: int, before: list[str]) -> _Parts | None:
     goal = goal_of(phrase) if phrase is not None else None
     if phrase is None or goal is None or goal.kind != "needle" or text[:at].rstrip()[-1:] not in (":", ",", "", "."):
         return None
-    since = goal.get("since") or goal.get("since2")
+    since = goal.get("since") or goal.get("since2") or goal.get("whose")
     if since and not any(_OFF.fullmatch(word) for word in before):
         return None
     lie = [0] if since else [_lies(word) for word in before]
@@ -292,7 +292,7 @@ def _until_on_needle(text: str, at: int, before: list[str]) -> _Parts | None:
     how = verb[0] if verb in ("knit", "purl", "k", "p") else "rib " if verb == "rib" else "patt "
     if "-" in number or not number[0].isdigit() or (verb == "work" and not phrase.get("manner")):
         return None
-    return _Parts([f"{how}{number}"], goal.match.end(), [])
+    return _Parts([f"{how}{number}"], goal.match.end(), [goal.get("whose")] if goal.get("whose") else [])
 
 
 def _lies(word: str) -> int | None:
