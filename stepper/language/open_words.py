@@ -10,7 +10,7 @@ from stepper.craft.rows import row_word
 from stepper.language.measures import plural
 from stepper.language.places import sentence_case
 from stepper.plan.model import OpenKind, OpenRow, PartKind, Plan, Proposed, RowPart
-from stepper.plan.stitches.abbreviate import put_on_hold, taken_from_hold
+from stepper.plan.stitches.abbreviate import put_on_hold
 from stepper.session.effects import Effect
 from stepper.session.open_row.by_parts import Ask, PartQuestion
 from stepper.session.open_row.in_parts import part_heard
@@ -79,7 +79,7 @@ def say_parts(parts: Sequence[RowPart]) -> str:
             case PartKind.FIRST_HELD:
                 said.append(f"these {part.stitches} then on hold{named}")
             case PartKind.BACK:
-                said.append(f"{part.stitches} back {taken_from_hold(part.name)}")
+                said.append(f"{part.stitches} from hold{named}")
             case PartKind.BEYOND:
                 said.append(f"turned, the other {part.stitches} on hold{named}")
             case _:

@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.language.effect_words import tell_effect
-from stepper.language.open_words import say_proposed
-from stepper.plan.model import OpenKind, Proposed
+from stepper.language.open_words import ask_parts, say_proposed
+from stepper.plan.model import OpenKind, PartKind, Proposed, RowPart
+from stepper.session.open_row.by_parts import Ask, PartQuestion
 from stepper.session.open_row.telling import SettleRow, TellOpenAhead, TellOpenRow, TellSettled, TellSoFar
 from stepper.session.state import OpenAnswer, OpenWork
 from tests.session.open_row.evening import ONE_ROUND, ROW, cowl
@@ -98,3 +99,73 @@ def test_what_she_says_yes_to_besides_the_count_is_said() -> None:
     row = replace(ROW, besides="in rounds from here")
     said = tell_effect(TellOpenRow(row=row, work=OpenWork(rows=1, stitches=40), brief=True), cowl())
     assert said == "1 round, 40 stitches after it, in rounds from here: is that so?"
+
+
+WORKED = RowPart(kind=PartKind.WORKED, stitches=25, leaves=24)
+OFF = RowPart(kind=PartKind.OFF, stitches=10)
+BEYOND = RowPart(kind=PartKind.BEYOND, stitches=35, name="right shoulder")
+FIRST = RowPart(kind=PartKind.FIRST_HELD, stitches=24, name="front")
+BACK = RowPart(kind=PartKind.BACK, stitches=8, leaves=8, name="thumb")
+FLAT = replace(ROW, flat=True, by_parts=frozenset({PartKind.OFF, PartKind.HELD}))
+
+
+@each_row(
+    ("question", "said"),
+    [
+        (PartQuestion(ask=Ask.DONE), "Knit it by its words; when it is done say yes. Is nothing knitted, say no."),
+        (PartQuestion(ask=Ask.ALL_DONE), "Knit all these rows; when the last is done say yes. Is nothing knitted, say no."),
+        (PartQuestion(ask=Ask.TO_END), "Did you work it to the end of the row?"),
+        (PartQuestion(ask=Ask.MADE), "How many stitches are on the needle that you knit on?"),
+        (PartQuestion(ask=Ask.BEYOND, number=35), "Then 35 are left beyond the turn: is that so?"),
+        (PartQuestion(ask=Ask.LEFT), "How many are left beyond the turn?"),
+        (PartQuestion(ask=Ask.WAIT, number=35), "Do the 35 beyond the turn wait on hold?"),
+        (PartQuestion(ask=Ask.BEFORE), "How many did you work before the first that wait or are bound off? If none, say no."),
+        (PartQuestion(ask=Ask.MORE), "How many then, before the next that wait or are bound off? If none, say no."),
+        (PartQuestion(ask=Ask.OFF), "How many are bound off there? If none, say no."),
+        (PartQuestion(ask=Ask.HELD), "How many wait on hold there? If none, say no."),
+        (PartQuestion(ask=Ask.ON), "How many are cast on there? If none, say no."),
+        (PartQuestion(ask=Ask.REST, number=25), "25 stitches to go: all worked to the end?"),
+        (PartQuestion(ask=Ask.FIRST, number=24), "Do the first 24 wait on hold now?"),
+        (PartQuestion(ask=Ask.SAME, number=60), "60 stitches on the needles now: is that so?"),
+        (PartQuestion(ask=Ask.AFTER), "How many stitches are on the needles now?"),
+        (PartQuestion(ask=Ask.FACING), "Does the right side face you now?"),
+        (PartQuestion(ask=Ask.COME), "How many stitches come onto the needles? If none, say no."),
+        (PartQuestion(ask=Ask.ROUND), "Do you go on in rounds?"),
+    ],
+)
+def test_each_question_about_the_stitches_is_one_short_sentence(question: PartQuestion, said: str) -> None:
+    """She answers with yes, no or a number, and both hands full."""
+    assert ask_parts(FLAT, question) == said
+
+
+@each_row(
+    ("answer", "said"),
+    [
+        (
+            OpenAnswer(kind=OpenKind.PARTS, parts=(WORKED, OFF, BACK, BEYOND), round=False),
+            "25 worked to 24, 10 bound off, 8 from hold for thumb, turned, the other 35 on hold for right shoulder; "
+            "32 on the needles, in rows from here: is that so?",
+        ),
+        (
+            OpenAnswer(kind=OpenKind.PARTS, parts=(replace(WORKED, leaves=25), FIRST)),
+            "25 worked, these 24 then on hold for front; 1 on the needles: is that so?",
+        ),
+        (OpenAnswer(kind=OpenKind.IDLE), "Nothing is knitted for these words: is that so?"),
+        (
+            OpenAnswer(kind=OpenKind.SHORT_ROWS, rows=2, stitches=60),
+            "These rows are done, 60 stitches on the needles, the right side facing: is that so?",
+        ),
+        (
+            OpenAnswer(kind=OpenKind.TAKEN, stitches=54, round=True),
+            "54 stitches on the needles, in rounds: is that so?",
+        ),
+        (
+            OpenAnswer(kind=OpenKind.TAKEN, stitches=54, round=False, right=False),
+            "54 stitches on the needles, in rows, the wrong side facing: is that so?",
+        ),
+        (OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=25), "One row, 25 stitches on the needles: is that so?"),
+    ],
+)
+def test_all_that_she_answered_is_said_before_it_is_written(answer: OpenAnswer, said: str) -> None:
+    """The last yes is for the whole of it."""
+    assert ask_parts(FLAT, PartQuestion(ask=Ask.SUM, answer=answer)) == said

@@ -181,7 +181,6 @@ SILENT_THERE = {
     "Let the front rest on a thread while you work the back.": ("rest",),
     "K8, pm, k8. K to marker, put the other sleeve on waste yarn the same way, cast on 4 sts.": ("other",),
     "Next row: BO 8 sts, work until there are 20 sts on the right-hand needle, BO 8 sts, work to end.": ("right-hand",),
-    "Next row: K8, BO 2 sts, rib until there are 6 sts on right needle past the bind-off, BO 2 sts, k to end.": ("right",),
     "Next row: K8, BO 8 sts, work until there are 20 sts on the right-hand needle for the back, BO 8 sts, work to end.": ("right-hand",),
     "Next row: Bind off 8 sts, k until there are 16 sts on needle, bind off rem sts. Place center sts on holder for neck.": ("center",),
     "Graft underarms.": ("underarms",),
@@ -189,7 +188,6 @@ SILENT_THERE = {
     "Next row: Work in pattern, casting on 2 sts over each pair of bound-off sts.": ("each", "pair"),
     "The right front is a mirror image of the left.": ("is",),
     "The left front is a mirror image of the right.": ("is",),
-    "Second sleeve = same thing.": ("thing",),
     "Row 3: K1, k2tog, k to last 3 sts, ssk, k1. That's 2 stitches fewer.": ("that's",),
     "Work dec round every 16th (12th, 12th, 9th, 9th, 8th) round 5 (8, 8, 10, 10, 12) times. 44 (44, 48, 48, 52, 52) sts.": ("round",),
     # "Work dec every 8th round" is the round that decreases; "less before the decrease" decreases; "carry on that" is no other manner.
@@ -274,7 +272,6 @@ SILENT_THERE = {
     "Pick up and knit 20 sts down left neck, knit the 2 sts from safety pin and mark them, pick up and knit 20 sts up right neck.": ("safety",),
     "N1: Knit to last 3 sts, k2tog, k1; N2 and N3: work instep in pattern; N4: k1, ssk, knit to end.": ("instep",),
     "CO 40 sts. Divide over 2 needles. Slip last st of N1 onto N2.": ("divide",),
-    "CO 40 sts. Divide over 2 needles. Now there are 20 sts on each needle.": ("divide",),
     # The head names the rows, and the change falls on each of them whether that is said again or not.
     "Rows 1 and 2: Cast off 4 sts at the beginning of each row.": ("each",),
     "Rows 3-6: Inc 1 st at each end of every row.": ("every",),
@@ -320,7 +317,6 @@ SILENT_THERE = {
     "Rejoin yarn to rem sts, cast off centre 21 sts, k to end.": ("centre",),
     "Inc 1 st at each end of every 6th row until 70 sts are on needle.": ("are",),
     # "Are left", "ending after", "facing you", "has reached" and "every subsequent": as without them.
-    "48 sts are left.": ("are",),
     "Work in garter st for 4 rows, ending after working a WS row.": ("after",),
     "Work chart peak until piece has reached 5 cm.": ("has",),
     "Work in st st and stripe sequence of 6 rows B, 6 rows A until piece measures 20 cm.": ("sequence",),
