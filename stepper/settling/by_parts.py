@@ -35,7 +35,8 @@ _CASTS_ON: Final = regex(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b", re.I)
 _PUTS: Final = regex(r"\b(?:place|put|slip|leav(?:e|ing)|transfer|keep|hold|holding|thread)\b", re.I)
 """Words by which stitches go on hold, rather than come back."""
 _WAIT: Final = regex(
-    r"\b(?:wait(?:ing)?|rest(?:s|ing)?|(?:set|put|left?|leave)\s+(?:them\s+)?aside|at\s+rest)\b(?=\s*(?:[.,;:]|$|for|until|till|while|on|now))",
+    r"\b(?:wait(?:ing)?|(?<!the )rest(?:s|ing)?|(?:set|put|left?|leave)\s+(?:them\s+)?aside|at\s+rest)\b"
+    r"(?=\s*(?:[.,;:]|$|for|until|till|while|on|now))",
     re.I,
 )
 """Words by which stitches wait on their needle."""

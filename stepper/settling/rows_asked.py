@@ -12,7 +12,7 @@ from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_
 from stepper.project.page.unread.mends import Mend, MendKind, find_mends
 from stepper.project.page.unread.proposals import Kept, Proposal, propose
 from stepper.project.page.unread.same_lines import SamePart, find_same
-from stepper.project.reading.own_words import find_depended_on, find_own_row, words_refused
+from stepper.project.reading.own_words import BINDS_OFF, find_depended_on, find_own_row, words_refused
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -22,7 +22,7 @@ ROW_BY_ROW: Final = {"go", "at once"}
 """What rows may say that are kept one by one, each with its count."""
 
 
-_OFF: Final = regex(r"\b(?:(?:bind|cast)(?:ing)?[\s-]+off|bound[\s-]+off|BO)\b(?:sts?\.|[^.;])*", re.I)
+_OFF: Final = regex(rf"{BINDS_OFF}(?:sts?\.|[^.;])*", re.I)
 _AT_EDGE: Final = regex(
     r"\bat\s+(?:the\s+)?(?:beg|start\b|(?:each|both|either)\s+(?:end|side)|(?:[a-z]+\s+)?edges?\b)", re.I
 )

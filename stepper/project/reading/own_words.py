@@ -146,16 +146,22 @@ def find_own_row(plain: str) -> OwnRow | None:
     )
 
 
+BINDS_OFF: Final = (
+    r"\b(?:(?:bind|cast|bound)(?:ing)?(?:\s+(?:them|these|those|it|all|\d+)(?:\s+st(?:itche)?s?)?)?[\s-]+off|BO)\b"
+)
+"""Words by which stitches are bound off, in any case of letters."""
 _ELSEWHERE = (
     (
-        r"(?:bind|cast)(?:ing)?[\s-]+off|bound[\s-]+off|\bBO\b",
+        BINDS_OFF,
         "stitches bound off leave an edge or a gap, which the rows after it have to know of.",
         'Where all are bound off, write "Own words, bind off all sts: …"; else write that as a line '
         "that is read, and the rest of the row in own words.",
         "go",
     ),
     (
-        r"\b(?:on|onto|to|from)\s+(?:a\s+|the\s+)?(?:hold(?:er)?s?|waste\s+yarn|spare\s+(?:needle|yarn))\b|\bheld\b|\bhold(?:ing)?\s+\d",
+        r"\b(?:on|onto|to|from)\s+(?:a\s+|the\s+)?(?:hold(?:er)?s?|waste\s+yarn|spare\s+(?:needle|yarn))\b"
+        r"|\b(?:on|onto)\s+(?:an?|some|another)\s+(?:(?:bit|piece|length|strand)\s+of\s+)?(?:(?:spare|scrap|waste|contrast\w*|safety|short|long)\s+)*"
+        r"(?:yarn|wool|thread|string|pin|needle)\b|\b(?:on|onto)\s+(?:scrap|waste)\s+(?:yarn|wool|thread)\b|\bheld\b|\bhold(?:ing)?\s+\d",
         "stitches are put on hold or taken back there, which the rows after it have to know of.",
         'Say it before the colon: "Own words, hold 12 sts for left sleeve: …"; or write a line that is read.',
         "held",

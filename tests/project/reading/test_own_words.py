@@ -283,3 +283,9 @@ def test_what_later_rows_would_have_to_know_is_found_by_kind() -> None:
     words = "Cast off 3, k4, turn, slip 5 to a holder, at the same time twirl."
     assert set(find_depended_on(words)) == {"go", "turn", "held", "at once"}
     assert set(find_depended_on("Join in the round.")) == {"join"}
+    for words in ("let ten go by binding them off", "cast these sts off", "bind 10 off"):
+        assert set(find_depended_on(words)) == {"go"}
+    for words in ("put eight on a thread", "leave them on a spare needle", "on scrap yarn", "onto a length of waste yarn"):
+        assert set(find_depended_on(words)) == {"held"}
+    for words in ("knit to the marking thread", "with yarn on a bobbin", "change to a smaller needle"):
+        assert find_depended_on(words) == {}
