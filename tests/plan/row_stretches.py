@@ -86,6 +86,7 @@ ROWS: Final[tuple[Stretch, ...]] = (
     _(R, "Next rnd (size L only): K10, k2tog, k to end.", "-", sizes="S (M, L)"),
     _(R, "Next rnd (size M only): K10, k2tog, k to end.", "39", sizes="S (M, L)"),
     _(R, "Crown, L: K10, k2tog, k to end.", "", sizes="S (M, L)"),
+    _(R, "Adult Large starts here: K10, k2tog, k to end.", "", sizes="Child (Adult Small, Adult Large)", size="Child"),
     _(R, "Next rnd (men): K10, k2tog, k to end.", ""),
     _(R, "Dec rnd (A): K10, k2tog, k to end.", ""),
     _(R, "Rnd 1 (join A): K10, k2tog, k to end.", ""),

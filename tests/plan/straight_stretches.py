@@ -76,5 +76,8 @@ STRAIGHT: tuple[Stretch, ...] = (
     _(BACK + FRONT, "Continue without shaping until the front has as many rows as the back.", "34*8", {1: "k34"}),
     _(BACK + FRONT, "Work even until sleeve measures same as back.", ""),
     _(BACK + "== front\nCast on 40 sts. Work flat.\n", "St st until same length as back to armholes.", "40*14", {1: "k40", 14: "p40"}),
+    # --- a piece in rows that is joined is not set around as its rows were; a pattern stitch of the page is not the rib in hand ---
+    _("Cast on 20 sts. Work flat.\nRow 1 (RS): Knit.\nRow 2: K4, p to last 4 sts, k4.\n", "Knit in the round, straight, for 1 cm.", "20*3", {1: "k20", 2: "k20"}),
+    _(F, "Work even in pattern stitch for 2 cm.", ""),
 )  # fmt: skip
 """The stretches, by what they tell."""

@@ -241,7 +241,6 @@ SILENT_THERE = {
     "Bind off in steps at the neck edge: 6 sts twice, then 7 sts once.": ("once",),
     "Work exactly as for the front until the armhole shapings have been completed and 105 sts remain.": ("been",),
     # "4 mm" is a needle's; the pattern's name says its row again; "so", "is" and "stitches" are the grammar of print.
-    "Divide the stitches in half, so you have 16 stitches on each needle tip.": ("so",),
     "Change to 5 mm needles and place panels as follows:": ("needles",),
     "Continue on larger needles and work 6 rows in garter st.": ("continue",),
     "Work in twisted rib (k1tbl, p1) for 6 rnds.": ("twisted",),

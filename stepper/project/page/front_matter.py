@@ -219,6 +219,17 @@ def is_soft(context: str) -> bool:
     return context in _SOFT
 
 
+_RAISED = regex(
+    r"\binc(?:rease)?\b\.?(?:\s*[,:=\u2013\u2014-])+\s*(?:(?:increase|make|inc)\b\.?\s+)?(?:(?:1|one|a)\s+(?:st|stitch)\b\.?\s+)?"
+    r"by\s+(?:picking|lifting|raising|knitting\s+(?:up|the))\b",
+    re.I,
+)
+"""An increase between two stitches, where rows say "inc", which is worked into one as they are read.
+
+Source: common practice.
+"""
+
+
 def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
     """Return what kind of front matter a sentence is.
 
@@ -230,6 +241,8 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
     Returns:
         One of `KINDS`; empty if it holds an instruction, or nothing that can be named.
     """
+    if _RAISED.search(sentence):
+        return ""
     if len(sentence) > LONGEST:
         return ""
     if is_clutter(sentence) and not (context == "finished measurements" and re.fullmatch(r"\d+", sentence)):

@@ -190,3 +190,10 @@ def test_how_a_shawl_grows_is_told_and_not_knitted() -> None:
 def test_sizes_and_needles_in_odd_print(row: str, context: str, kind: str) -> None:
     """Ages between strokes, letters in braces, "32 inches", which is no increase."""
     assert kind_of(row, context) == kind
+
+
+def test_an_increase_between_two_stitches_is_asked_about_where_rows_say_inc() -> None:
+    """As rows are read "inc" is worked into one: the list would be kept as a comment, and every such row be two too many."""
+    told = "K., knit; inc., increase by picking up the thread lying before the next st. and knitting into the back of it."
+    assert kind_of(told, "abbreviations") == ""
+    assert kind_of("Inc = increase 1 st by knitting into front and back.", "abbreviations") == "abbreviations"

@@ -223,7 +223,6 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     row("rib", rf"((?:^|[.])\s*)rib\s+({N}\s+{ROUND})\s*(?:in\s+|\(\s*)([kp]\s?\d+\s*,\s*[kp]\s?\d+)\s*[)]?(?=\s*[.]|\s*$)", r"\1work \2 in \3 rib", "Rib 10 rounds (k1, p1)."),
     row("for", rf"\b([kp]\s?\d+(?:(?:\s*,)?\s*[kp]\s?\d+)+)\s+around\s+(for\s+{LONG})", r"(\1) to end. work \2", "K2, p1 around for 2 cm."),
     row("even|straight", rf"((?:^|[.])\s*)work\s+({LONG})\s+(?:even|straight)(?=\s*[.]|\s*$)", r"\1work even for \2", "Work 4 cm even."),
-    row("pattern st", r"\bin\s+pattern\s+st(?:itch)?\b", "in pattern", "Work in pattern st to last 4 sts, k4."),
     row("another", r"\bwork\s+another\s+(row|rnd|round)\s+(?:even\s+)?in\s+(?:the\s+)?patt(?:ern)?\b", r"work 1 \1 in pattern", "Work another round in the pattern."),
     row("on these", rf"\b((?:cont(?:inue)?|work)\s+in\s+{_PLAIN})\s+on\s+(?:these|the)\s+({N}\s+{STS})\s+for\s+({N}\s+{ROUND})", r"\2. \1 for \3", "Continue in st st on these 60 sts for 5 rows."),
     row("straight up", rf"({LONG})\s*,?\s+straight\s+up\s+(?=from\b)", r"\1 ", "Work even until piece measures 9 cm straight up from marker."),

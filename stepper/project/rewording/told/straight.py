@@ -218,7 +218,8 @@ def _written(found: dict[str, ToldPhrase]) -> Words | None:
         return None
     knits = (not fabric and verb.startswith(("knit", "purl", "continue to knit"))) or "every" in found
     made = _opening(found)
-    if knits and not {"even", "beside", "set"} & set(found):
+    newly = "round" in found and not found["round"].get("around")  # what a piece in rows was set in does not go around
+    if knits and not ({"beside", "set"} if newly else {"even", "beside", "set"}) & set(found):
         made += ["Purl" if verb.startswith("purl") else "Knit"]
     else:
         made += ["Continue" if verb in ("continue", "cont", "cont.") and not fabric and not made else "Work"]
