@@ -21,6 +21,8 @@ from tests.commands.warm import WarmProcess
 
 SAMPLES = ROOT / "sample_projects"
 _PAINT = re.compile(r"\x1b\[[0-9;?]*[A-Za-z]")
+_WIPED = re.compile(r"(?:\r[^\r\n]*)*\r +\r")
+"""What a slow machine says while it works, and is blank again at the end."""
 
 
 def on_terminal(words: list[str], columns: int) -> str:
@@ -36,7 +38,7 @@ def on_terminal(words: list[str], columns: int) -> str:
     process.wait(timeout=60)
     reader.join(10)
     os.close(ours)
-    return _PAINT.sub("", b"".join(shown).decode()).replace("\r\n", "\n")
+    return _WIPED.sub("", _PAINT.sub("", b"".join(shown).decode()).replace("\r\n", "\n"))
 
 
 def _read_all(ours: int, shown: list[bytes]) -> None:
