@@ -152,7 +152,7 @@ def _said_sum(row: OpenRow, question: PartQuestion) -> str:
     answer = question.answer
     assert answer is not None  # it asks whether that is so
     if answer.kind is OpenKind.PARTS:
-        then = "" if answer.round is None else f", in {'rounds' if answer.round else 'rows'} from here"
+        then = "" if answer.round is None else f", in {row_word(not answer.round)}s from here"
         return f"{sentence_case(say_parts(answer.parts))}; {answer.left} on the needles{then}"
     if answer.kind is OpenKind.IDLE:
         return "Nothing is knitted for these words"
@@ -163,7 +163,7 @@ def _said_sum(row: OpenRow, question: PartQuestion) -> str:
         return f"These rows are done, {stitches} on the needles{faces}"
     if answer.kind is OpenKind.TAKEN:
         side = "" if answer.round else f", the {'right' if answer.right else 'wrong'} side facing"
-        return f"{sentence_case(stitches)} on the needles, in {'rounds' if answer.round else 'rows'}{side}"
+        return f"{sentence_case(stitches)} on the needles, in {row_word(not answer.round)}s{side}"
     return f"One {row_word(row.flat)}, {stitches} on the needles"
 
 

@@ -241,15 +241,13 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
     Returns:
         One of `KINDS`; empty if it holds an instruction, or nothing that can be named.
     """
-    if _RAISED.search(sentence):
-        return ""
     if len(sentence) > LONGEST:
         return ""
     if is_clutter(sentence) and not (context == "finished measurements" and re.fullmatch(r"\d+", sentence)):
         return "copyright" if _COPYRIGHT.search(sentence) else "page"
     if context == "comments":
         return "" if is_order(_SPEAKER.sub("", sentence)) else context
-    if holds_strands_together(sentence):
+    if holds_strands_together(sentence) or _RAISED.search(sentence):
         return ""
     if means_something(sentence, context):
         return "abbreviations" if context != "chart" else "chart"

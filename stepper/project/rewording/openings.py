@@ -18,6 +18,7 @@ from typing import Final
 from stepper.craft.needles import BARE_SIZE, ROLE_SIZE, SIZE, UK_SIZE
 from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.synonym import SIDE, STS, N
+from stepper.project.rewording.told.phrases import prepare_kinds
 from stepper.regex import regex
 
 _WITH: Final = r"(?:with|using|on|working\s+with)\s+(?:the\s+|a\s+|an\s+|your\s+)?"
@@ -43,83 +44,77 @@ PLACE: Final = (
     r"first|second|other|inside|outside|inner|outer|corner|seam|opening|cast-?on|cast-?off|bind-?off|bound-?off|end|beginning|tip|"
     r"point|paw|paws|foot|feet|leg|legs|head|nose|snout|muzzle|ear|ears|tail|arm|arms|hand|hands|crown|brim|waist|base|narrow|wide|raglan|yoke|neckband|of|the|at)"
 )
-_KINDS: Final = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        (
-            "facing",
-            rf"(?:(?:and\s+)?with\s+)?(?:the\s+)?(?P<side>{SIDE})(?:\s+of\s+(?:the\s+)?(?:work|piece|knitting|fabric|front|back|body|sleeve|left\s+front|right\s+front))?\s+(?:facing(?:\s+(?:you|me|out|outwards|as\s+before|again))?|towards?\s+you)\b",
-        ),
-        (
-            "facing",
-            rf"from\s+(?:the\s+)?(?P<side>{SIDE})(?:\s+of\s+(?:the\s+)?work)?"
-            r"(?=\s*[,:]|\s+(?:with|using|pick|pu)\b)",
-        ),
-        (
-            "sized",
-            rf"{_WITH}(?:(?:two|three|four|[2-4]|set|pair)\s+of\s+(?:the\s+|your\s+)?)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|{_WORD})(?:\s+|$){_LIKE}{_NOUN})(?=\W|$){_LONG}",
-        ),
-        (
-            "behind",
-            rf"{_WITH}(?P<needle>{_LIKE}{_NOUN}\s+(?:size\s+)?(?:\d+(?:\.\d+)?\s?mm|no\.?\s?\d{{1,2}}\.\d+))(?=\W|$){_LONG}",
-        ),
-        ("sized", rf"{_WITH}(?P<needle>{SIZE}|{_FRACTION})(?=\s*,|\s+and\b)"),
-        (
-            "sized",
-            rf"(?:{_CABLE}\s+)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|{_WORD})\s+{_LIKE}{_NOUN})(?={_LONG}\s*[,:]|\s+(?:and|with)\s+(?-i:MC|CC\d?|[A-H])\s*[,:]){_LONG}",
-        ),
-        (
-            "yarn",
-            rf"(?P<yarn>(?-i:MC|CC\d?|[A-H])|{_BY_ROLE})(?=\s*(?:,|\band\b)\s*(?:with\s+|using\s+)?(?:the\s+)?(?:{SIZE}|{_WORD})\s+{_LIKE}{_NOUN}\s*[,:])",
-        ),
-        ("sizeless", rf"(?:with|using|on)\s+(?:the\s+|a\s+|an\s+|your\s+)?{_LIKE}{_NOUN}(?=\W|$)"),
-        (
-            "yarn",
-            rf"(?:with|using|in)\s+(?:the\s+|your\s+)?(?:yarn\s+|colou?r\s+)?(?P<yarn>(?-i:MC|CC\d?|[A-Z])|{_BY_ROLE})(?=\s*[,.;:]|\s+and\b|\s+[a-z]|\s*$)",
-        ),
-        (
-            "method",
-            r"(?:with|using)\s+(?:the\s+|an?\s+|your\s+(?:favou?rite|preferred)\s+)?(?:[a-z]+[-\s]){1,4}?(?:method|technique|cast[-\s]?on|(?:bind|cast)-off)(?=\s*,|\s+and\b|\s*$)",
-        ),
-        ("facing", r"(?P<side>(?-i:RS|WS))(?=\s*,)"),
-        ("place", rf"from\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\s*[,:]|\s+(?:pick|pu)\b)"),
-        ("place", rf"{PLACE}(?:\s+{PLACE})+(?<!\bof)(?<!\bthe)(?=\s*[:,]\s*(?:pick|pu)\b)"),
-        ("place", rf"at\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\s*,)"),
-        (
-            "place",
-            rf"(?:(?:beg(?:inning|in)?|start(?:ing)?|commencing)\.?\s+(?:at|from|in|on)|along|down|up|around|round)\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\W|$)",
-        ),
-    )
+_KINDS: Final = prepare_kinds(
+    (
+        "facing",
+        rf"(?:(?:and\s+)?with\s+)?(?:the\s+)?(?P<side>{SIDE})(?:\s+of\s+(?:the\s+)?(?:work|piece|knitting|fabric|front|back|body|sleeve|left\s+front|right\s+front))?\s+(?:facing(?:\s+(?:you|me|out|outwards|as\s+before|again))?|towards?\s+you)\b",
+    ),
+    (
+        "facing",
+        rf"from\s+(?:the\s+)?(?P<side>{SIDE})(?:\s+of\s+(?:the\s+)?work)?"
+        r"(?=\s*[,:]|\s+(?:with|using|pick|pu)\b)",
+    ),
+    (
+        "sized",
+        rf"{_WITH}(?:(?:two|three|four|[2-4]|set|pair)\s+of\s+(?:the\s+|your\s+)?)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|{_WORD})(?:\s+|$){_LIKE}{_NOUN})(?=\W|$){_LONG}",
+    ),
+    (
+        "behind",
+        rf"{_WITH}(?P<needle>{_LIKE}{_NOUN}\s+(?:size\s+)?(?:\d+(?:\.\d+)?\s?mm|no\.?\s?\d{{1,2}}\.\d+))(?=\W|$){_LONG}",
+    ),
+    ("sized", rf"{_WITH}(?P<needle>{SIZE}|{_FRACTION})(?=\s*,|\s+and\b)"),
+    (
+        "sized",
+        rf"(?:{_CABLE}\s+)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|{_WORD})\s+{_LIKE}{_NOUN})(?={_LONG}\s*[,:]|\s+(?:and|with)\s+(?-i:MC|CC\d?|[A-H])\s*[,:]){_LONG}",
+    ),
+    (
+        "yarn",
+        rf"(?P<yarn>(?-i:MC|CC\d?|[A-H])|{_BY_ROLE})(?=\s*(?:,|\band\b)\s*(?:with\s+|using\s+)?(?:the\s+)?(?:{SIZE}|{_WORD})\s+{_LIKE}{_NOUN}\s*[,:])",
+    ),
+    ("sizeless", rf"(?:with|using|on)\s+(?:the\s+|a\s+|an\s+|your\s+)?{_LIKE}{_NOUN}(?=\W|$)"),
+    (
+        "yarn",
+        rf"(?:with|using|in)\s+(?:the\s+|your\s+)?(?:yarn\s+|colou?r\s+)?(?P<yarn>(?-i:MC|CC\d?|[A-Z])|{_BY_ROLE})(?=\s*[,.;:]|\s+and\b|\s+[a-z]|\s*$)",
+    ),
+    (
+        "method",
+        r"(?:with|using)\s+(?:the\s+|an?\s+|your\s+(?:favou?rite|preferred)\s+)?(?:[a-z]+[-\s]){1,4}?(?:method|technique|cast[-\s]?on|(?:bind|cast)-off)(?=\s*,|\s+and\b|\s*$)",
+    ),
+    ("facing", r"(?P<side>(?-i:RS|WS))(?=\s*,)"),
+    ("place", rf"from\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\s*[,:]|\s+(?:pick|pu)\b)"),
+    ("place", rf"{PLACE}(?:\s+{PLACE})+(?<!\bof)(?<!\bthe)(?=\s*[:,]\s*(?:pick|pu)\b)"),
+    ("place", rf"at\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\s*,)"),
+    (
+        "place",
+        rf"(?:(?:beg(?:inning|in)?|start(?:ing)?|commencing)\.?\s+(?:at|from|in|on)|along|down|up|around|round)\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\W|$)",
+    ),
 )
-_BARE: Final = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        (
-            "sized",
-            rf"(?:the\s+|a\s+|an\s+|your\s+)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{_WORD})\s+{_LIKE}{_NOUN})(?=\W|$){_LONG}",
-        ),
-        (
-            "sizeless",
-            rf"(?:dpns?|(?:the\s+|an?\s+|your\s+)?(?:{_CABLE}\s+)?(?:circ\.?|{_LIKE}{_NOUN}))(?=\W|$)",
-        ),
-        (
-            "joined",
-            rf"(?:re-?)?(?:join|attach)(?:ing)?\s+(?:the\s+|a\s+)?(?:new\s+|working\s+)?yarn"
-            rf"(?:\s+(?:at|in)\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?<!\band))?(?=\s*,|\s+and\b)",
-        ),
-        (
-            "yarn",
-            rf"(?:yarn\s+|colou?r\s+)?(?P<yarn>(?-i:MC|CC\d?|[A-Z])|{_BY_ROLE})(?=\s*[,.;:]|\s+and\b|\s*$)",
-        ),
-        (
-            "behind",
-            rf"(?P<needle>{_LIKE}{_NOUN}\s+(?:size\s+)?(?:\d+(?:\.\d+)?\s?mm|no\.?\s?\d{{1,2}}\.\d+))(?=\W|$){_LONG}",
-        ),
-        (
-            "method",
-            r"(?:the\s+|an?\s+)?(?:[a-z]+[-\s]){1,3}?(?:method|technique|cast-on|bind-off|cast-off)(?=\s*,|\s+and\b|\s*$)",
-        ),
-    )
+_BARE: Final = prepare_kinds(
+    (
+        "sized",
+        rf"(?:the\s+|a\s+|an\s+|your\s+)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{_WORD})\s+{_LIKE}{_NOUN})(?=\W|$){_LONG}",
+    ),
+    (
+        "sizeless",
+        rf"(?:dpns?|(?:the\s+|an?\s+|your\s+)?(?:{_CABLE}\s+)?(?:circ\.?|{_LIKE}{_NOUN}))(?=\W|$)",
+    ),
+    (
+        "joined",
+        rf"(?:re-?)?(?:join|attach)(?:ing)?\s+(?:the\s+|a\s+)?(?:new\s+|working\s+)?yarn"
+        rf"(?:\s+(?:at|in)\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?<!\band))?(?=\s*,|\s+and\b)",
+    ),
+    (
+        "yarn",
+        rf"(?:yarn\s+|colou?r\s+)?(?P<yarn>(?-i:MC|CC\d?|[A-Z])|{_BY_ROLE})(?=\s*[,.;:]|\s+and\b|\s*$)",
+    ),
+    (
+        "behind",
+        rf"(?P<needle>{_LIKE}{_NOUN}\s+(?:size\s+)?(?:\d+(?:\.\d+)?\s?mm|no\.?\s?\d{{1,2}}\.\d+))(?=\W|$){_LONG}",
+    ),
+    (
+        "method",
+        r"(?:the\s+|an?\s+)?(?:[a-z]+[-\s]){1,3}?(?:method|technique|cast-on|bind-off|cast-off)(?=\s*,|\s+and\b|\s*$)",
+    ),
 )
 """Kinds that need no "with" of their own behind another phrase: "with MC and smaller needles"."""
 _JOINT: Final = regex(r"\s*,\s*(?:and\s+)?|\s+and\s+|\s+", re.IGNORECASE)

@@ -9,45 +9,40 @@ before that are then the ones of the row above. Source: the wording of patterns 
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from typing import Final
 
 from stepper.craft.stitch_patterns import KNOWN, RIB
 from stepper.project.rewording.synonym import LONG, ROUND, N
 from stepper.project.rewording.told.numbers import number_of
-from stepper.project.rewording.told.phrases import ALL, DONE, Kinds, ToldPhrase
+from stepper.project.rewording.told.phrases import ALL, DONE, Kinds, ToldPhrase, prepare_kinds
 from stepper.project.rewording.told.shaping import Piece
 from stepper.project.rewording.told.yarn_orders import YARN
-from stepper.regex import regex
 
 _NOT: Final = (
     r"(?:in|even|next|established|rib|the|this|that|these|those|same|to|as|rows?|rnds?|rounds?|sts?|of|set|chart|first|last|all|each|every|"
     r"stripe|garter|stockinette|stocking|reverse|across|over|your|both|patt(?:ern)?|colou?r|on|with|work|until|for|from|and|until|end|ending|again|only|until|between)"
 )
 _SPAN: Final = rf"(?P<row>{ROUND})\s+(?P<n>\d+)(?:\s*(?:-|to|through|and)\s*(?P<to>\d+))?"
-PATTERN_WORK: Final[Kinds] = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        ("lead", r"(?:now|then|next|this\s+time)\b"),
-        ("yarn", rf"(?:with|using|in)\s+(?P<yarn>{YARN}|(?-i:M)(?![-'\w]))(?:\s+only)?"),
-        ("begin", rf"(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:again\s+)?(?:with|on|at|from)\s+(?P<row>{ROUND})\s+(?P<n>\d+)"),
-        (
-            "whole",
-            rf"(?:until|till)\s+(?:you(?:'ve|\s+have)\s+{DONE}\s+)?(?:(?:all|the)\s+)*{_SPAN}\s+(?:(?:have\s+been|are)\s+{DONE}\s+)?(?:a\s+total\s+of\s+)?(?P<times>{N})\s+times(?:\s+{ALL})?",
-        ),
-        ("verb", r"(?:(?P<on>cont(?:inu(?:e|ing))?\b\.?|(?:go|carry|keep)\s+on)(?:\s+(?:working|to\s+work))?|work)(?:\s+(?:in|with))?(?=\s)"),
-        ("span", rf"(?:the\s+)?{_SPAN}(?:\s+of)?(?!\s*[:(])"),
-        (
-            "name",
-            rf"(?:the\s+)?(?P<name>(?!{KNOWN}\b|{RIB}\b)(?:(?!{_NOT}\b)[a-z][a-z'-]*\s+){{1,3}}?(?:lace|patt(?:ern)?|st(?:itch)?|panel|cable|motif)\b)(?:\s+patt(?:ern)?\b)?(?!\s+(?:panel|cable|motif|chart)\b)",
-        ),
-        ("before", r"as\s+(?:before|set|established)\b|again\b"),
-        ("often", rf"(?P<n>{N})\s+times\b(?:\s+through)?(?!\s+(?:more|in|further))|(?:once|twice)\b(?!\s+more)(?:\s+through)?"),
-        ("for", rf"for\s+(?:{LONG}|{N}\s+{ROUND})"),
-        ("measured", rf"(?:until|till)\s+(?:[a-z][a-z'-]*\s+){{1,5}}(?:measures?|is)\s+[^.;:,()]*?{LONG}(?:\s+from\s+[^.;:,()]*)?"),
-        ("ending", rf"ending\s+(?:with|after)\s+(?:an?\s+)?(?:{ROUND}\s+\d+|(?:rs|ws)\s+{ROUND})"),
-    )
+PATTERN_WORK: Final[Kinds] = prepare_kinds(
+    ("lead", r"(?:now|then|next|this\s+time)\b"),
+    ("yarn", rf"(?:with|using|in)\s+(?P<yarn>{YARN}|(?-i:M)(?![-'\w]))(?:\s+only)?"),
+    ("begin", rf"(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:again\s+)?(?:with|on|at|from)\s+(?P<row>{ROUND})\s+(?P<n>\d+)"),
+    (
+        "whole",
+        rf"(?:until|till)\s+(?:you(?:'ve|\s+have)\s+{DONE}\s+)?(?:(?:all|the)\s+)*{_SPAN}\s+(?:(?:have\s+been|are)\s+{DONE}\s+)?(?:a\s+total\s+of\s+)?(?P<times>{N})\s+times(?:\s+{ALL})?",
+    ),
+    ("verb", r"(?:(?P<on>cont(?:inu(?:e|ing))?\b\.?|(?:go|carry|keep)\s+on)(?:\s+(?:working|to\s+work))?|work)(?:\s+(?:in|with))?(?=\s)"),
+    ("span", rf"(?:the\s+)?{_SPAN}(?:\s+of)?(?!\s*[:(])"),
+    (
+        "name",
+        rf"(?:the\s+)?(?P<name>(?!{KNOWN}\b|{RIB}\b)(?:(?!{_NOT}\b)[a-z][a-z'-]*\s+){{1,3}}?(?:lace|patt(?:ern)?|st(?:itch)?|panel|cable|motif)\b)(?:\s+patt(?:ern)?\b)?(?!\s+(?:panel|cable|motif|chart)\b)",
+    ),
+    ("before", r"as\s+(?:before|set|established)\b|again\b"),
+    ("often", rf"(?P<n>{N})\s+times\b(?:\s+through)?(?!\s+(?:more|in|further))|(?:once|twice)\b(?!\s+more)(?:\s+through)?"),
+    ("for", rf"for\s+(?:{LONG}|{N}\s+{ROUND})"),
+    ("measured", rf"(?:until|till)\s+(?:[a-z][a-z'-]*\s+){{1,5}}(?:measures?|is)\s+[^.;:,()]*?{LONG}(?:\s+from\s+[^.;:,()]*)?"),
+    ("ending", rf"ending\s+(?:with|after)\s+(?:an?\s+)?(?:{ROUND}\s+\d+|(?:rs|ws)\s+{ROUND})"),
 )
 """The kinds of phrases of which such a sentence is made."""
 

@@ -12,7 +12,7 @@ import re
 from collections.abc import Sequence
 from typing import Final
 
-from stepper.project.rewording.told.phrases import Kinds, ToldPhrase
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, prepare_kinds
 from stepper.project.rewording.told.shaping import Piece
 from stepper.regex import regex
 
@@ -21,18 +21,15 @@ _PIECE: Final = (
     r"gauntlet|wristlet|foot|hand|shoe|boot|handle|horn|fin|tie|square|wedge|tier|front)"
 )
 _AS_FIRST: Final = rf"(?:as|like)\s+(?:(?:for|you\s+did)\s+)?(?:the\s+)?(?:first|1st|other)(?:\s+(?:one|{_PIECE}))?"
-PIECES_AGAIN: Final[Kinds] = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        ("lead", r"(?:now|then|next|finally)\b"),
-        ("for", rf"(?:(?:make|do|work|knit)\s+)?(?:(?:exactly|just)\s+)?(?:the\s+)?same(?:\s+(?:again|thing))?\s+for\s+(?:the\s+|your\s+)?(?:second|2nd|other)\s+(?P<item>{_PIECE})\b"),
-        ("for", rf"rep(?:eat)?\s+(?:(?:all|everything|this)\s+)?for\s+(?:the\s+|your\s+)?(?:second|2nd|other)\s+(?P<item>{_PIECE})\b"),
-        ("verb", r"(?:make|work|knit)(?=\s)"),
-        ("more", rf"(?:another|one\s+(?:more|further)|a\s+second)(?:\s+(?:(?P<item>{_PIECE})|one))?(?=\s*[.!,]|\s*$|\s+(?:to\s+match|in\s+|exactly|just|the\s+same|the\s+same|like|as|alike|identical))"),
-        ("other", rf"(?:the\s+|your\s+)?(?:second|2nd|other|left|right)\s+(?:(?P<item>{_PIECE})|one)\b"),
-        ("is", r"(?:=|is|are)(?:\s+(?:worked|made|knit(?:ted)?|done))?(?=\s)|(?:worked|made|knit(?:ted)?|done)(?=\s)"),
-        ("same", rf"(?:(?:exactly|just)\s+)?(?:(?:in\s+)?(?:exactly\s+)?(?:the\s+)?same(?:\s+(?:way|manner|fashion|thing))?(?:\s+again)?(?:\s+{_AS_FIRST})?|{_AS_FIRST}|like\s+it|to\s+match(?:\s+(?:the\s+)?(?:first|1st|other)(?:\s+(?:one|{_PIECE}))?)?|alike|identical(?:ly)?|ditto)\b"),
-    )
+PIECES_AGAIN: Final[Kinds] = prepare_kinds(
+    ("lead", r"(?:now|then|next|finally)\b"),
+    ("for", rf"(?:(?:make|do|work|knit)\s+)?(?:(?:exactly|just)\s+)?(?:the\s+)?same(?:\s+(?:again|thing))?\s+for\s+(?:the\s+|your\s+)?(?:second|2nd|other)\s+(?P<item>{_PIECE})\b"),
+    ("for", rf"rep(?:eat)?\s+(?:(?:all|everything|this)\s+)?for\s+(?:the\s+|your\s+)?(?:second|2nd|other)\s+(?P<item>{_PIECE})\b"),
+    ("verb", r"(?:make|work|knit)(?=\s)"),
+    ("more", rf"(?:another|one\s+(?:more|further)|a\s+second)(?:\s+(?:(?P<item>{_PIECE})|one))?(?=\s*[.!,]|\s*$|\s+(?:to\s+match|in\s+|exactly|just|the\s+same|the\s+same|like|as|alike|identical))"),
+    ("other", rf"(?:the\s+|your\s+)?(?:second|2nd|other|left|right)\s+(?:(?P<item>{_PIECE})|one)\b"),
+    ("is", r"(?:=|is|are)(?:\s+(?:worked|made|knit(?:ted)?|done))?(?=\s)|(?:worked|made|knit(?:ted)?|done)(?=\s)"),
+    ("same", rf"(?:(?:exactly|just)\s+)?(?:(?:in\s+)?(?:exactly\s+)?(?:the\s+)?same(?:\s+(?:way|manner|fashion|thing))?(?:\s+again)?(?:\s+{_AS_FIRST})?|{_AS_FIRST}|like\s+it|to\s+match(?:\s+(?:the\s+)?(?:first|1st|other)(?:\s+(?:one|{_PIECE}))?)?|alike|identical(?:ly)?|ditto)\b"),
 )  # fmt: skip
 """The kinds of phrases of which such a sentence is made."""
 _FORMS: Final = regex(r"f|vm?(?:m|os)|vm?ms|ms|ois|os|vois")

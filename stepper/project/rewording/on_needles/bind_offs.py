@@ -15,27 +15,24 @@ from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import STS, N
-from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, split_phrases
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, prepare_kinds, split_phrases
 from stepper.regex import regex
 
 _MUCH: Final = r"(?:(?:but|and|not|too|very|really|rather|quite|fairly|nice\s+and|reasonably|relatively|extra|super|a\s+(?:bit|little)|slightly)\s+)*"
 _TAUT: Final = r"(?:loose(?:ly)?|tight(?:ly)?|firm(?:ly)?|neat(?:ly)?|even(?:ly)?|elastic(?:ally)?|stretchily|gently|carefully|snug(?:ly)?|slack(?:ly)?)"
 _HOW: Final = rf"{_MUCH}{_TAUT}\b"
 _WAY: Final = r"(?:method|technique|way|bind[-\s]?off|cast[-\s]?off|bo)\b"
-BIND_OFFS: Final[Kinds] = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        ("off", r"(?:(?:now|then)\s+)?(?P<verb>bind\s+off|cast\s+off|bo\b)"),
-        ("told", _HOW),
-        ("told", r"in\s+the\s+(?:usual|normal)\s+way\b|as\s+usual\b|(?:using|with|by)\s+(?:an?|the|your)\s+(?:[a-z'-]+\s+){0,4}" + _WAY),
-        ("rib", r"(?:(?:in|as)\s+(?:the\s+)?)?(?:established\s+)?rib(?:bing|-?wise)?\b(?:\s+(?:pattern|as\s+(?:set|established)))?"),
-        ("patt", r"(?:(?:with|in|working|knitting)\s+)?(?:(?:the\s+)?k(?:nit)?s?\s+over\s+(?:the\s+)?k(?:nit)?s?\s+and\s+p(?:url)?s?\s+over\s+(?:the\s+)?p(?:url)?s?|(?:the\s+)?knits?\s+(?:sts\s+)?and\s+purling\s+(?:the\s+)?purls?(?:\s+sts)?)\b|(?:working\s+)?(?:the\s+)?sts?\s+as\s+they\s+(?:appear|present|come|face\s+you)\b"),
-        ("patt", r"(?:(?:in|as)\s+(?:the\s+)?)(?:established\s+)?patt(?:ern)?\b"),
-        ("purlwise", r"(?:in\s+purl|p(?:url)?-?\s?wise|as\s+if\s+to\s+p(?:url)?)\b"),
-        ("knitwise", r"(?:in\s+knit|k(?:nit)?-?\s?wise|as\s+if\s+to\s+k(?:nit)?)\b"),
-        ("side", r"(?:on|from)\s+(?:the\s+)?(?:next\s+)?(?P<side>rs|ws|right[\s-]side|wrong[\s-]side)(?:\s+row)?\b"),
-        ("all", rf"(?:(?:all|the|your|these|remaining|rem|live|last)\b\.?\s*)*(?:(?P<n>{N})\s*)?{STS}"),
-    )
+BIND_OFFS: Final[Kinds] = prepare_kinds(
+    ("off", r"(?:(?:now|then)\s+)?(?P<verb>bind\s+off|cast\s+off|bo\b)"),
+    ("told", _HOW),
+    ("told", r"in\s+the\s+(?:usual|normal)\s+way\b|as\s+usual\b|(?:using|with|by)\s+(?:an?|the|your)\s+(?:[a-z'-]+\s+){0,4}" + _WAY),
+    ("rib", r"(?:(?:in|as)\s+(?:the\s+)?)?(?:established\s+)?rib(?:bing|-?wise)?\b(?:\s+(?:pattern|as\s+(?:set|established)))?"),
+    ("patt", r"(?:(?:with|in|working|knitting)\s+)?(?:(?:the\s+)?k(?:nit)?s?\s+over\s+(?:the\s+)?k(?:nit)?s?\s+and\s+p(?:url)?s?\s+over\s+(?:the\s+)?p(?:url)?s?|(?:the\s+)?knits?\s+(?:sts\s+)?and\s+purling\s+(?:the\s+)?purls?(?:\s+sts)?)\b|(?:working\s+)?(?:the\s+)?sts?\s+as\s+they\s+(?:appear|present|come|face\s+you)\b"),
+    ("patt", r"(?:(?:in|as)\s+(?:the\s+)?)(?:established\s+)?patt(?:ern)?\b"),
+    ("purlwise", r"(?:in\s+purl|p(?:url)?-?\s?wise|as\s+if\s+to\s+p(?:url)?)\b"),
+    ("knitwise", r"(?:in\s+knit|k(?:nit)?-?\s?wise|as\s+if\s+to\s+k(?:nit)?)\b"),
+    ("side", r"(?:on|from)\s+(?:the\s+)?(?:next\s+)?(?P<side>rs|ws|right[\s-]side|wrong[\s-]side)(?:\s+row)?\b"),
+    ("all", rf"(?:(?:all|the|your|these|remaining|rem|live|last)\b\.?\s*)*(?:(?P<n>{N})\s*)?{STS}"),
 )
 """The phrases of which such a sentence is made."""
 _STARTS: Final = regex(r"(?:^|[.!]\s|(?<!\d):\s|(?P<joint>\s*,?\s+and\s+(?:then\s+)?|\s*,\s+then\s+))\s*(?=(?:now\s+|then\s+)?(?:bind\s+off|cast\s+off|bo)\b)", re.IGNORECASE)

@@ -16,7 +16,7 @@ from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import STS
-from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, split_phrases
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, prepare_kinds, split_phrases
 from stepper.regex import regex
 
 _RND: Final = r"(?:rounds?|rnds?|ring|circle|tube)\b"
@@ -35,21 +35,18 @@ _SHOWS: Final = (
     rf"|between\s+(?:the\s+)?(?:last\s+and\s+(?:the\s+)?first|first\s+and\s+(?:the\s+)?last)\s+{STS}"
     r"|of\s+(?:the\s+)?(?:rnd|round)))*"
 )
-RINGS: Final[Kinds] = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        (
-            "care",
-            rf"\(?(?:(?:being|be|take|taking|making|make|with)\s+)?(?:very\s+)?(?:careful|care|sure|certain)\s+(?:that\s+)?(?:nothing\s+(?:is|gets|has\s+been)\s+twisted|(?:you\s+)?(?:do\s+)?not\s+to\s+(?:twist|get\s+twisted)|not\s+(?:to\s+)?twist(?:ing)?|to\s+avoid\s+twisting|{_IT}\s+(?:is|are|isn't|aren't|has|have|does|do)\s*(?:not\s+|n't\s+)?(?:been\s+)?twist(?:ed)?)(?:\s+{_IT})?!?\)?",
-        ),
-        ("care", rf"\(?(?:without\s+twisting|(?:and\s+)?(?:do\s+not|don't)\s+twist|not\s+twisting|avoid(?:ing)?\s+twisting|no\s+twist(?:s|ing))(?:\s+{_IT})?!?\)?"),
-        ("join", rf"(?:(?:now|then)\s+)?(?:join(?:ing)?|connect|close)(?:\s+{_IT})?(?:\s+together)?(?:\s+(?:to|for)\s+(?:work(?:ing)?|knit(?:ting)?))?\s+(?:in|into|to\s+form)\s+(?:(?:the|an?)\s+)?{_RND}(?:\s+knitting)?(?!\s+\d)"),
-        ("join", rf"(?:form|make|close)\s+(?:{_IT}\s+)?(?:in|into)?\s*(?:an?|the)\s+(?:ring|circle|round|rnd)\b"),
-        ("join", rf"join(?:\s+(?:the\s+)?(?:rnd|round|ring|{STS}))?(?=\s*(?:[,;.(]|$|without\b|being\b|taking\b|and\s+(?:mark|place|put|pm)\b))"),
-        ("bor", rf"mark(?:ing)?\s+{_BEG}(?:\s+(?:with|using)\s+{_A}{_MARKER}(?!\s*[A-Z]\b))?{_SHOWS}"),
-        ("mark", rf"(?:pm\b|(?:(?:place|put|hang|slip|set|insert|slide|add|use|attach|placing|putting)(?:\s+and\s+keep)?|with)\s+{_A}{_MARKER}){_SHOWS}"),
-        ("said", rf"\(?(?:(?:(?:this|the|your|it)\s+)?(?:(?:marker|{_BEG}|round|rnd)\s+)?(?:(?:will\s+be|is|marks|shows|indicates|sits|lies|begins?|starts?)\b\s*)+)?(?:now\s+)?(?:{_SPOT})\)?"),
-    )
+RINGS: Final[Kinds] = prepare_kinds(
+    (
+        "care",
+        rf"\(?(?:(?:being|be|take|taking|making|make|with)\s+)?(?:very\s+)?(?:careful|care|sure|certain)\s+(?:that\s+)?(?:nothing\s+(?:is|gets|has\s+been)\s+twisted|(?:you\s+)?(?:do\s+)?not\s+to\s+(?:twist|get\s+twisted)|not\s+(?:to\s+)?twist(?:ing)?|to\s+avoid\s+twisting|{_IT}\s+(?:is|are|isn't|aren't|has|have|does|do)\s*(?:not\s+|n't\s+)?(?:been\s+)?twist(?:ed)?)(?:\s+{_IT})?!?\)?",
+    ),
+    ("care", rf"\(?(?:without\s+twisting|(?:and\s+)?(?:do\s+not|don't)\s+twist|not\s+twisting|avoid(?:ing)?\s+twisting|no\s+twist(?:s|ing))(?:\s+{_IT})?!?\)?"),
+    ("join", rf"(?:(?:now|then)\s+)?(?:join(?:ing)?|connect|close)(?:\s+{_IT})?(?:\s+together)?(?:\s+(?:to|for)\s+(?:work(?:ing)?|knit(?:ting)?))?\s+(?:in|into|to\s+form)\s+(?:(?:the|an?)\s+)?{_RND}(?:\s+knitting)?(?!\s+\d)"),
+    ("join", rf"(?:form|make|close)\s+(?:{_IT}\s+)?(?:in|into)?\s*(?:an?|the)\s+(?:ring|circle|round|rnd)\b"),
+    ("join", rf"join(?:\s+(?:the\s+)?(?:rnd|round|ring|{STS}))?(?=\s*(?:[,;.(]|$|without\b|being\b|taking\b|and\s+(?:mark|place|put|pm)\b))"),
+    ("bor", rf"mark(?:ing)?\s+{_BEG}(?:\s+(?:with|using)\s+{_A}{_MARKER}(?!\s*[A-Z]\b))?{_SHOWS}"),
+    ("mark", rf"(?:pm\b|(?:(?:place|put|hang|slip|set|insert|slide|add|use|attach|placing|putting)(?:\s+and\s+keep)?|with)\s+{_A}{_MARKER}){_SHOWS}"),
+    ("said", rf"\(?(?:(?:(?:this|the|your|it)\s+)?(?:(?:marker|{_BEG}|round|rnd)\s+)?(?:(?:will\s+be|is|marks|shows|indicates|sits|lies|begins?|starts?)\b\s*)+)?(?:now\s+)?(?:{_SPOT})\)?"),
 )
 """The phrases of which such a sentence is made."""
 _STARTS: Final = regex(r"(?:^|[.!]\s|(?<!\d):\s|(?P<joint>[,;]\s+(?:and\s+)?(?:then\s+)?|\s+and\s+(?:then\s+)?))\s*(?=[A-Za-z])", re.IGNORECASE)

@@ -18,7 +18,7 @@ from typing import Final
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import STS
 from stepper.project.rewording.told.numbers import SMALL, digits_of
-from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, split_phrases
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, prepare_kinds, split_phrases
 from stepper.project.rewording.yarn_names import CALLED
 from stepper.regex import regex
 
@@ -27,36 +27,33 @@ _YARN: Final = rf"(?:(?-i:MC\d?|CC\d?|LC|C\d|[A-JL-OQ-Z]\d?)|{CALLED})(?![-'\w])
 _LISTED: Final = rf"(?:\d+(?:\s*\([\d\s,]+\))?|(?:{SMALL})(?=\s))"
 _VERB: Final = r"(?:knit|purl|k|p)"
 _OF_ROUND: Final = r"(?:\s+(?:of\s+)?(?:the\s+)?(?:row|rnd|round))?"
-_KINDS: Final[Kinds] = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        (
-            "stitches",
-            rf"(?:(?P<verb>{_VERB})\.?\s*)?(?P<n>{_LISTED})\s*(?:{STS}\s+)?(?:(?:in|with|of)\s+)?(?:the\s+)?(?P<yarn>{_YARN})(?:\s+(?:yarn|wool))?(?:\s+{STS})?(?:\s+(?P<behind>knit|purl)(?:t?ed)?\b)?",
-        ),
-        (
-            "stitches",
-            rf"(?:(?:with|in|using)\s+)?(?:the\s+)?(?P<yarn>{_YARN})\s*,?\s*(?P<verb>{_VERB})\.?\s*(?P<n>{_LISTED})(?:\s+{STS})?(?![\w])",
-        ),
-        ("star", r"\*+"),
-        ("open", r"[(\[]"),
-        ("close", r"[)\]]"),
-        (
-            "again",
-            r"rep(?:eat(?:ed|ing)?)?\b\.?(?:\s+(?:this|these|the\s+)(?:\s*\d+\s+(?:sts|stitches))?)?(?:\s+(?:from|between)\b)?(?:\s*\*+)?(?:\s*(?:to|-+|and)\s*\*+)?",
-        ),
-        ("last", rf"to\s+(?:the\s+)?last\s+(?P<n>\d+)?\s*{STS}"),
-        (
-            "goal",
-            rf"(?:to\s+(?:the\s+)?end|(?:all\s+(?:the\s+way\s+)?|right\s+)?(?:around|round|across)){_OF_ROUND}\b",
-        ),
-        ("times", rf"(?P<times>{_LISTED}\s+times(?:\s+more|\s+in\s+all)?|once(?:\s+more)?|twice(?:\s+more)?)\b"),
-        ("ending", r"(?:end(?:ing|s)?(?:\s+(?:with|in|on))?|and\s+end\s+with)\b"),
-        ("alternately", r"alternat(?:e|ely|ing)\b"),
-        ("all", rf"(?:all|every|entirely)\b(?:\s+(?:the\s+)?{STS})?(?:\s+(?:in|with)\b)?"),
-        ("yarn", rf"(?:(?:in|with)\s+)?(?:the\s+)?(?P<yarn>{_YARN})(?:\s+(?:yarn|wool))?(?:\s+only)?"),
-        ("verb", rf"{_VERB}\b"),
-    )
+_KINDS: Final[Kinds] = prepare_kinds(
+    (
+        "stitches",
+        rf"(?:(?P<verb>{_VERB})\.?\s*)?(?P<n>{_LISTED})\s*(?:{STS}\s+)?(?:(?:in|with|of)\s+)?(?:the\s+)?(?P<yarn>{_YARN})(?:\s+(?:yarn|wool))?(?:\s+{STS})?(?:\s+(?P<behind>knit|purl)(?:t?ed)?\b)?",
+    ),
+    (
+        "stitches",
+        rf"(?:(?:with|in|using)\s+)?(?:the\s+)?(?P<yarn>{_YARN})\s*,?\s*(?P<verb>{_VERB})\.?\s*(?P<n>{_LISTED})(?:\s+{STS})?(?![\w])",
+    ),
+    ("star", r"\*+"),
+    ("open", r"[(\[]"),
+    ("close", r"[)\]]"),
+    (
+        "again",
+        r"rep(?:eat(?:ed|ing)?)?\b\.?(?:\s+(?:this|these|the\s+)(?:\s*\d+\s+(?:sts|stitches))?)?(?:\s+(?:from|between)\b)?(?:\s*\*+)?(?:\s*(?:to|-+|and)\s*\*+)?",
+    ),
+    ("last", rf"to\s+(?:the\s+)?last\s+(?P<n>\d+)?\s*{STS}"),
+    (
+        "goal",
+        rf"(?:to\s+(?:the\s+)?end|(?:all\s+(?:the\s+way\s+)?|right\s+)?(?:around|round|across)){_OF_ROUND}\b",
+    ),
+    ("times", rf"(?P<times>{_LISTED}\s+times(?:\s+more|\s+in\s+all)?|once(?:\s+more)?|twice(?:\s+more)?)\b"),
+    ("ending", r"(?:end(?:ing|s)?(?:\s+(?:with|in|on))?|and\s+end\s+with)\b"),
+    ("alternately", r"alternat(?:e|ely|ing)\b"),
+    ("all", rf"(?:all|every|entirely)\b(?:\s+(?:the\s+)?{STS})?(?:\s+(?:in|with)\b)?"),
+    ("yarn", rf"(?:(?:in|with)\s+)?(?:the\s+)?(?P<yarn>{_YARN})(?:\s+(?:yarn|wool))?(?:\s+only)?"),
+    ("verb", rf"{_VERB}\b"),
 )
 """The kinds of phrases of a round told by its yarns."""
 _CHART: Final = r"(?:(?:[a-z][a-z' -]*\s)?chart\b[^:*]{0,48}:\s*)?"

@@ -8,13 +8,8 @@ from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
 
 _NUMBERED = r"(?:rows?|rnds?|rounds?)\s+\d+(?:\s*(?:-+|,|and|&|to)\s*\d+)*"
 _FACED = r"(?:as\s+they\s+(?:face\s+you|appear|present(?:\s+themselves)?|look|come|show))"
-_TO = r"(?=\s+(?:to|until|across|around|along|\d|once|twice|[a-z]+\s+(?:more\s+)?times)\b|\s*[.,;]|\s*$)"
 _STITCH = rf"(?:(?:[kp]|knit|purl|sl|slip)\.?\s?\d+(?!\d*\s*(?:{ROUND}|\w*\s*rib))|(?:{stitch_words()})(?![\w&/-]))"
 _ALL = rf"(?:(?:all\s+)?(?:across|around)(?:\s+(?:the\s+)?{ROUND})?|to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?{ROUND})?)"
-_FROM = r"rep(?:eat)?\.?\s+from\s+\*+"
-_ONE_STAR = r"^([^*]*\*[^*]*)"
-"""One star before the repeat: with a second, what stands behind it may not be repeated."""
-_PLACE = rf"(?:to\s+(?:the\s+)?(?:next\s+)?(?:marker|m)\b|to\s+(?:the\s+)?last\s+{N}\s+{STS})"
 _BRACKET = r"([(\[][^()\[\]]*[)\]])"
 _ORDINAL = r"(?:\d+(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)"
 _EACH_END = r"(?:at\s+)?(?:each\s+end|both\s+ends|(?:the\s+)?beg(?:inning)?\s+and\s+(?:the\s+)?end)(?:\s+of\s+(?:the\s+|this\s+)?(?:row|needle))?"

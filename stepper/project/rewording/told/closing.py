@@ -8,33 +8,28 @@ UK; common practice.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from typing import Final
 
 from stepper.project.rewording.synonym import SIDE, STS, N
-from stepper.project.rewording.told.phrases import Kinds, ToldPhrase
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, prepare_kinds
 from stepper.project.rewording.told.shaping import Piece
-from stepper.regex import regex
 
 _SHOULDER: Final = rf"(?:(?:the|each|both|all|left|right|first|second|back|front|pair|pairs|sets?|of|{N}|held|live)\s+)*shoulders?(?:\s+(?:{STS}|seams?|at\s+a\s+time|separately|in\s+turn))?"
 _FRONT: Final = r"(?:the\s+)?(?:fronts?\s+(?:and|to|with)\s+(?:the\s+)?backs?|backs?\s+(?:and|to|with)\s+(?:the\s+)?fronts?)(?:\s+(?:shoulders?|sts))?"
 _SIDES: Final = rf"(?:{SIDE}s?)"
 
-CLOSING: Final[Kinds] = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        (
-            "said",
-            rf"(?:(?:hold(?:ing)?|place|with|put|bring)\s+)*(?:the\s+)?(?:(?:pieces|needles|work|{_FRONT})\s+)?(?:with\s+)?(?:the\s+)?{_SIDES}\s+(?:(?:of\s+(?:the\s+)?(?:work|fabric|pieces)|held|facing)\s+)*(?:together|(?:facing\s+)?(?:each\s+other|in|inwards?|out|outwards?)|facing\s+each\s+other)\b",
-        ),
-        ("said", r"(?:turn\s+(?:(?:the\s+)?(?:work|piece|body|garment|it)\s+)?)?inside\s+out\b|(?:hold(?:ing)?\s+)?(?:the\s+)?(?:two\s+)?needles\s+(?:held\s+)?parallel\b"),
-        ("put", rf"(?:place|put|slip|return|transfer)\s+(?:{_SHOULDER}|{_FRONT})\s+(?:back\s+)?(?:onto|on\s+to|on|to)\s+(?:the\s+|your\s+)?(?:two\s+|2\s+|separate\s+|spare\s+|[\d.]+\s?mm\s+)*(?:needles|dpns)\b"),
-        ("three", r"(?:(?:with|using|by|in|work|do)\s+)?(?:an?\s+|the\s+)?(?:three|3)[-\s]?needle\s+(?:(?:bind|cast)[-\s]?off|bo)(?:\s+(?:method|technique))?\b"),
-        ("together", rf"(?:(?:bind|cast)\s+off|bo)\s+(?:{_FRONT}|{_SHOULDER}|them|these|both)(?:\s+{STS})?\s+together\b"),
-        ("join", r"(?:join|work|close|bind\s+off|cast\s+off|bo)(?=\s)"),
-        ("what", rf"(?:(?:to\s+(?:join|close)|across|on|for|at|of)\s+)?(?:{_SHOULDER}|{_FRONT})(?:\s+together)?"),
-    )
+CLOSING: Final[Kinds] = prepare_kinds(
+    (
+        "said",
+        rf"(?:(?:hold(?:ing)?|place|with|put|bring)\s+)*(?:the\s+)?(?:(?:pieces|needles|work|{_FRONT})\s+)?(?:with\s+)?(?:the\s+)?{_SIDES}\s+(?:(?:of\s+(?:the\s+)?(?:work|fabric|pieces)|held|facing)\s+)*(?:together|(?:facing\s+)?(?:each\s+other|in|inwards?|out|outwards?)|facing\s+each\s+other)\b",
+    ),
+    ("said", r"(?:turn\s+(?:(?:the\s+)?(?:work|piece|body|garment|it)\s+)?)?inside\s+out\b|(?:hold(?:ing)?\s+)?(?:the\s+)?(?:two\s+)?needles\s+(?:held\s+)?parallel\b"),
+    ("put", rf"(?:place|put|slip|return|transfer)\s+(?:{_SHOULDER}|{_FRONT})\s+(?:back\s+)?(?:onto|on\s+to|on|to)\s+(?:the\s+|your\s+)?(?:two\s+|2\s+|separate\s+|spare\s+|[\d.]+\s?mm\s+)*(?:needles|dpns)\b"),
+    ("three", r"(?:(?:with|using|by|in|work|do)\s+)?(?:an?\s+|the\s+)?(?:three|3)[-\s]?needle\s+(?:(?:bind|cast)[-\s]?off|bo)(?:\s+(?:method|technique))?\b"),
+    ("together", rf"(?:(?:bind|cast)\s+off|bo)\s+(?:{_FRONT}|{_SHOULDER}|them|these|both)(?:\s+{STS})?\s+together\b"),
+    ("join", r"(?:join|work|close|bind\s+off|cast\s+off|bo)(?=\s)"),
+    ("what", rf"(?:(?:to\s+(?:join|close)|across|on|for|at|of)\s+)?(?:{_SHOULDER}|{_FRONT})(?:\s+together)?"),
 )
 """The kinds of phrases of which such a sentence is made."""
 

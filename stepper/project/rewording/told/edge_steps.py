@@ -17,7 +17,7 @@ from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import SIDE, STS, N
-from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, leading_phrases
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, leading_phrases, prepare_kinds
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -30,25 +30,22 @@ _ROWS: Final = (
     rf"|(?:all\s+(?:the\s+)?)?(?:(?P<others>other|alt(?:ernate)?\.?|2nd|second)\s+)?(?:(?P<sides>{SIDE})\s+)?(?P<rows>rows)))"
 )
 
-STEPS: Final[Kinds] = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        # --- how often ---
-        ("often", rf"(?:once|twice|thrice|(?:for\s+)?(?P<n>{N})\s+times?)(?:\s+(?P<more>more|again))?(?:\s+in\s+(?:all|total))?\b"),
-        # --- on which rows, and at which end of them ---
-        ("rows", rf"\(?(?:(?:that\s+is|i\.e\.|which\s+is)\s*,?\s*)?(?:(?:at|on|from)\s+)?(?:the\s+)?(?P<end>beg(?:inning)?|start|end)s?\.?\s+of\s+{_ROWS}\s*\)?\s*[,:]?(?![\w-])"),
-        ("rows", rf"(?:(?:on|in|of)\s+)?{_ROWS}\s*:?(?![\w-])"),
-        ("lone", r"at\s+(?:the\s+)?(?P<end>beg(?:inning)?|start|end)(?:\s+of\s+(?:the|each|every)\s+row)?(?![\w-])(?!\s+of\b)"),
-        ("apart", rf"(?P<apart>{N})\s+rows\s+later\b"),
-        # --- at which edge ---
-        ("edge", rf"(?:(?:at|on|from|along)\s+{_EDGE}|\(\s*{_EDGE.replace('<edge>', '<named>')}\s*\))\s*[,:]?(?![\w-])"),
-        ("same", r"(?:at|on|from)\s+(?:(?:the\s+)?same|this|that)\s+(?:edge|side)\b"),
-        ("for", r"for\s+(?:the\s+)?(?:(?:left|right|front|back)\s+)?(?P<of>neck|armhole|shoulder|raglan)(?:line|(?P<both>s))?(?:\s+(?:edge|shaping|slope))?\s*[,:]?(?![\w-])"),
-        # --- what ---
-        ("do", r"(?P<do>(?:bind|cast)\s+off|(?-i:BO)|dec(?:rease)?\b\.?|inc(?:rease)?\b\.?)(?:\s+(?:in\s+(?:patt(?:ern)?|rib)|loosely)\b)?"),
-        ("step", rf"(?P<rest>(?:the\s+)?(?:remaining|rem\b\.?|last)\s+)?(?P<n>{N})(?:\s+{STS})?\.?(?!\s+rows?\b)"),
-        ("lead", r"(?:now|next|then)\b"),
-    )
+STEPS: Final[Kinds] = prepare_kinds(
+    # --- how often ---
+    ("often", rf"(?:once|twice|thrice|(?:for\s+)?(?P<n>{N})\s+times?)(?:\s+(?P<more>more|again))?(?:\s+in\s+(?:all|total))?\b"),
+    # --- on which rows, and at which end of them ---
+    ("rows", rf"\(?(?:(?:that\s+is|i\.e\.|which\s+is)\s*,?\s*)?(?:(?:at|on|from)\s+)?(?:the\s+)?(?P<end>beg(?:inning)?|start|end)s?\.?\s+of\s+{_ROWS}\s*\)?\s*[,:]?(?![\w-])"),
+    ("rows", rf"(?:(?:on|in|of)\s+)?{_ROWS}\s*:?(?![\w-])"),
+    ("lone", r"at\s+(?:the\s+)?(?P<end>beg(?:inning)?|start|end)(?:\s+of\s+(?:the|each|every)\s+row)?(?![\w-])(?!\s+of\b)"),
+    ("apart", rf"(?P<apart>{N})\s+rows\s+later\b"),
+    # --- at which edge ---
+    ("edge", rf"(?:(?:at|on|from|along)\s+{_EDGE}|\(\s*{_EDGE.replace('<edge>', '<named>')}\s*\))\s*[,:]?(?![\w-])"),
+    ("same", r"(?:at|on|from)\s+(?:(?:the\s+)?same|this|that)\s+(?:edge|side)\b"),
+    ("for", r"for\s+(?:the\s+)?(?:(?:left|right|front|back)\s+)?(?P<of>neck|armhole|shoulder|raglan)(?:line|(?P<both>s))?(?:\s+(?:edge|shaping|slope))?\s*[,:]?(?![\w-])"),
+    # --- what ---
+    ("do", r"(?P<do>(?:bind|cast)\s+off|(?-i:BO)|dec(?:rease)?\b\.?|inc(?:rease)?\b\.?)(?:\s+(?:in\s+(?:patt(?:ern)?|rib)|loosely)\b)?"),
+    ("step", rf"(?P<rest>(?:the\s+)?(?:remaining|rem\b\.?|last)\s+)?(?P<n>{N})(?:\s+{STS})?\.?(?!\s+rows?\b)"),
+    ("lead", r"(?:now|next|then)\b"),
 )  # fmt: skip
 """The kinds of phrases about steps at an edge, in the order tried."""
 _STARTS: Final = regex(r"(?P<joint>\s*[.,;]?\s*(?:and\s+)?(?:,\s*)?at\s+(?:the\s+)?same\s+time\s*[,:]?\s+)|(?:^|[.!:;])\s*(?=[A-Za-z])", re.IGNORECASE)

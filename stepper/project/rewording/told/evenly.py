@@ -7,51 +7,46 @@ wording of patterns in print, US and UK; common practice.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from typing import Final
 
 from stepper.project.rewording.synonym import ROUND, STS, N
-from stepper.project.rewording.told.phrases import Kinds, ToldPhrase
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, prepare_kinds
 from stepper.project.rewording.told.shaping import Piece
-from stepper.regex import regex
 
 _DIR: Final = r"(?P<dir>inc|dec)(?:reas(?:e|ing|ed)|(?:'|\u2019)?(?:ing|d))?\b\.?"
 _FABRIC: Final = r"(?:\s+(?:(?:in\s+)?(?:rib(?:bing)?|patt(?:ern)?|st\.?\s?st|stockinette|stocking\s+st(?:itch)?|garter(?:\s+st(?:itch)?)?)))?"
 
-EVENLY: Final[Kinds] = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        (
-            "lead",
-            rf"(?P<verb>(?:knit|purl|work|rib)(?=\s)|[kp](?=\s*\d))\s*(?P<n>{N}|an?)\s+(?:more\s+)?(?P<row>{ROUND})(?P<in>{_FABRIC})(?:\s+(?:on|from)\s+(?:the\s+)?(?P<side>ws|rs|wrong[-\s]side|right[-\s]side))?",
-        ),
-        (
-            "lead",
-            rf"(?P<verb>(?:knit|purl|work|rib|[kp])(?=\s))(?P<before>{_FABRIC})\s+(?:(?:the\s+)?(?:next|foll(?:owing)?)\s+(?P<row>{ROUND})|(?:all\s+(?:the\s+way\s+)?)?(?P<along>across|a?round|along)(?:\s+(?:all\s+(?:the\s+)?{STS}|(?:the\s+|next\s+)?{ROUND}))?|(?:all\s+{STS}\s+)?to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?{ROUND})?)(?P<in>{_FABRIC})(?![\w-])",
-        ),
-        ("lead", rf"(?:on|in|over|across)\s+(?:an?|one|the\s+next)\s+(?P<verb>knit|purl|plain)\s+(?P<row>{ROUND})(?P<in>)"),
-        (
-            "which",
-            rf"(?:(?:on|in|over|across)\s+)?(?:the\s+)?(?P<which>last|first|next|second|following|this)(?:\s+|(?=\s*(?:[.;]|$)))(?:rib(?:bing)?\s+(?=row|rnd|round))?(?:(?:of\s+(?:these|those|them)|one)(?:\s+{ROUND})?|(?P<row>{ROUND})|(?<=last)(?=\s*(?:[.;]|$)))(?!\s*:)(?:\s+of\s+(?:the\s+)?rib(?:bing)?)?",
-        ),
-        ("with", r"(?:with|using|in)\s+(?:yarn\s+)?(?P<yarn>(?-i:MC|CC\d?|[A-H]))(?=\s*,|\s+(?:knit|purl|work|[kp])\b)"),
-        (
-            "said",
-            r"(?:resolving|closing|working|picking\s+up|knitting|hiding)\s+(?:all\s+)?(?:the\s+)?(?:ds|dss|double\s+st(?:itche)?s|wraps?)(?:\s+(?:as\s+(?:one|you\s+(?:come|get)\s+to\s+them|single\s+sts)|together\s+with\s+their\s+sts|with\s+their\s+sts))?\b",
-        ),
-        ("passive", rf"(?:(?:where|while|in\s+which)\s+)?(?:you\s+)?(?P<n>{N})\s+{STS}\s+are\s+{_DIR}"),
-        (
-            "to",
-            rf"(?:(?:where|in\s+which)\s+you\s+)?{_DIR}\s+(?P<even>evenly\s+(?:(?:across|around|over|in|on)\s+(?:the\s+)?(?:next\s+)?(?:round|rnd|row)\s+)?)?to\s+(?P<n>{N})(?:\s+{STS})?",
-        ),
-        ("change", rf"(?:(?:where|in\s+which)\s+you\s+|(?:it|there)\s+(?:is|are)\s+)?{_DIR}\s+(?:by\s+)?(?P<n>{N})(?:\s+{STS}\.?)?"),
-        (
-            "evenly",
-            r"(?:(?:spaced\s+|spread\s+)?as\s+evenly\s+(?:spaced\s+|spread\s+)?as\s+(?:you\s+can|possible))(?:\s+(?:a?round|across)\b)?|(?:spread\s+(?:out\s+)?|spaced\s+|distributed\s+|dispersed\s+|placed\s+)?evenly\b(?:\s+(?:spaced|spread|distributed|apart))?(?:\s+(?:a?round|across|over|along)\b(?:\s+(?:the\s+)?(?:(?:whole|entire)\s+)?(?:round|rnd|row)\b)?)?|at\s+(?:even|regular)\s+intervals|regularly\s+(?:spaced|spread)",
-        ),
-        ("join", r"(?:at\s+the\s+same\s+time(?:\s+as)?|while|as\s+you\s+go|by|where)\b"),
-    )
+EVENLY: Final[Kinds] = prepare_kinds(
+    (
+        "lead",
+        rf"(?P<verb>(?:knit|purl|work|rib)(?=\s)|[kp](?=\s*\d))\s*(?P<n>{N}|an?)\s+(?:more\s+)?(?P<row>{ROUND})(?P<in>{_FABRIC})(?:\s+(?:on|from)\s+(?:the\s+)?(?P<side>ws|rs|wrong[-\s]side|right[-\s]side))?",
+    ),
+    (
+        "lead",
+        rf"(?P<verb>(?:knit|purl|work|rib|[kp])(?=\s))(?P<before>{_FABRIC})\s+(?:(?:the\s+)?(?:next|foll(?:owing)?)\s+(?P<row>{ROUND})|(?:all\s+(?:the\s+way\s+)?)?(?P<along>across|a?round|along)(?:\s+(?:all\s+(?:the\s+)?{STS}|(?:the\s+|next\s+)?{ROUND}))?|(?:all\s+{STS}\s+)?to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?{ROUND})?)(?P<in>{_FABRIC})(?![\w-])",
+    ),
+    ("lead", rf"(?:on|in|over|across)\s+(?:an?|one|the\s+next)\s+(?P<verb>knit|purl|plain)\s+(?P<row>{ROUND})(?P<in>)"),
+    (
+        "which",
+        rf"(?:(?:on|in|over|across)\s+)?(?:the\s+)?(?P<which>last|first|next|second|following|this)(?:\s+|(?=\s*(?:[.;]|$)))(?:rib(?:bing)?\s+(?=row|rnd|round))?(?:(?:of\s+(?:these|those|them)|one)(?:\s+{ROUND})?|(?P<row>{ROUND})|(?<=last)(?=\s*(?:[.;]|$)))(?!\s*:)(?:\s+of\s+(?:the\s+)?rib(?:bing)?)?",
+    ),
+    ("with", r"(?:with|using|in)\s+(?:yarn\s+)?(?P<yarn>(?-i:MC|CC\d?|[A-H]))(?=\s*,|\s+(?:knit|purl|work|[kp])\b)"),
+    (
+        "said",
+        r"(?:resolving|closing|working|picking\s+up|knitting|hiding)\s+(?:all\s+)?(?:the\s+)?(?:ds|dss|double\s+st(?:itche)?s|wraps?)(?:\s+(?:as\s+(?:one|you\s+(?:come|get)\s+to\s+them|single\s+sts)|together\s+with\s+their\s+sts|with\s+their\s+sts))?\b",
+    ),
+    ("passive", rf"(?:(?:where|while|in\s+which)\s+)?(?:you\s+)?(?P<n>{N})\s+{STS}\s+are\s+{_DIR}"),
+    (
+        "to",
+        rf"(?:(?:where|in\s+which)\s+you\s+)?{_DIR}\s+(?P<even>evenly\s+(?:(?:across|around|over|in|on)\s+(?:the\s+)?(?:next\s+)?(?:round|rnd|row)\s+)?)?to\s+(?P<n>{N})(?:\s+{STS})?",
+    ),
+    ("change", rf"(?:(?:where|in\s+which)\s+you\s+|(?:it|there)\s+(?:is|are)\s+)?{_DIR}\s+(?:by\s+)?(?P<n>{N})(?:\s+{STS}\.?)?"),
+    (
+        "evenly",
+        r"(?:(?:spaced\s+|spread\s+)?as\s+evenly\s+(?:spaced\s+|spread\s+)?as\s+(?:you\s+can|possible))(?:\s+(?:a?round|across)\b)?|(?:spread\s+(?:out\s+)?|spaced\s+|distributed\s+|dispersed\s+|placed\s+)?evenly\b(?:\s+(?:spaced|spread|distributed|apart))?(?:\s+(?:a?round|across|over|along)\b(?:\s+(?:the\s+)?(?:(?:whole|entire)\s+)?(?:round|rnd|row)\b)?)?|at\s+(?:even|regular)\s+intervals|regularly\s+(?:spaced|spread)",
+    ),
+    ("join", r"(?:at\s+the\s+same\s+time(?:\s+as)?|while|as\s+you\s+go|by|where)\b"),
 )
 """The kinds of phrases of which such a sentence is made."""
 JOINED: Final = ", "

@@ -17,7 +17,7 @@ from typing import Final
 from stepper.craft.needles import SIZE
 from stepper.project.rewording.on_needles.waiting_synonyms import ON_HOLDER, PART
 from stepper.project.rewording.synonym import SIDE, STS, N
-from stepper.project.rewording.told.phrases import Kinds, ToldPhrase
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, prepare_kinds
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -41,81 +41,78 @@ _JOIN: Final = r"(?:(?:re-?)?(?:join|attach)(?:ing)?(?:\s+in)?\s+(?:the\s+|a\s+|
 _USE: Final = rf"(?P<use>(?:(?:left|right|first|second|third|back|front|other|cent(?:er|re)|one)\s+)*(?:shoulder|neck|neckband|neckline|sleeve|front|back|thumb|heel|instep|hood|collar|pocket|band|body|strap|side|armhole|gusset|finger|side\s+of\s+(?:the\s+)?neck))(?:s\b|\s+{_STS}|\b)"
 _WAIT: Final = r"(?:rest|wait|stay|remain|sit|hang|sleep)"
 
-MOVES: Final[Kinds] = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        # --- the verbs ---
-        (
-            "back",
-            r"(?:return(?:\s+to)?|replace(?=[^.;]*\b(?:needles?|ndls?|dpns?)\b)|go\s+back\s+to|take\s+up(?:\s+again)?|pick\s+up(?=\s+(?:the\s+)?(?:\d[\d\s(),]*)?held\b|\s+the\s+(?:sts|stitches|[a-z]+\s+(?:sts|stitches)\s+(?:from|off|again))))\b",
-        ),
-        (
-            "put",
-            r"(?:place|put|slip|slide|sl|leave|transfer|move|thread|lay|park|keep|hold|store|set(?=\s+(?!in\b|up\b))|let|take)\b",
-        ),
-        (
-            "putting",
-            r"(?:placing|putting|slipping|sliding|leaving|transferring|moving|threading|keeping|holding|letting)\b",
-        ),
-        (
-            "stay",
-            rf"(?:(?:they|and|these|which)\s+)?(?:(?:to|can|will|may|should|now|all|just|then)\s+)*(?:{_WAIT}s?\b|(?:have|take)\s+a\s+(?:rest|break|nap)\b|be\s+(?:held|kept|left|put|placed|slipped)\b|(?:are|is)\s+(?:now\s+|then\s+)?(?:left|kept|held|put|placed|slipped|transferred|moved|set)\b)",
-        ),
-        # --- which stitches ---
-        (
-            "these",
-            rf"(?:(?:these|those)(?:\s+(?:(?:last|first)\s+)?{_NUM})?(?:\s+{_MY}{_STS})?{_OF}|them\b|(?:the\s+)?(?P<n2>{N})\s+{_STS}\s+(?:you(?:'ve|\s+have)\s+)?just\s+(?:worked|knit(?:ted)?|purled)|(?:the\s+)?{_STS}\s+(?:you(?:'ve|\s+have)\s+)?just\s+(?:worked|knit(?:ted)?|purled))",
-        ),
-        ("next", rf"{_ART}(?:next|first|foll(?:owing)?\.?)\s+{_NUM}(?:\s+{_MY}{_STS}{_OF}|(?=\s+on\b))"),
-        ("last", rf"{_ART}last\s+{_NUM}(?:\s+{_MY}{_STS}{_OF}|(?=\s+on\b))"),
-        ("middle", rf"{_ART}(?:cent(?:er|re)|middle)\s+{_NUM}(?:\s+{_MY}{_STS}{_OF}|(?=\s+on\b))"),
-        (
-            "rem",
-            rf"{_ART}(?:(?:other|remaining|rem\.?|unworked)(?:\s+{_NUM})?(?:\s+{_MY}{_STS}{_OF})|(?:other|remaining|rem\.?)\s+(?P<n2>{N})\b|(?:rest|remainder|others)\b(?:\s+of\s+(?:the|your)\s+{_STS})?|{_STS}\s+(?:that\s+(?:are|were)\s+)?(?:left|remaining)\b(?=\s*[,.;]|\s*$|\s+and\b))",
-        ),
-        ("named", rf"{_ART}{_NUM}\s+(?:{_HELD}\s+)?(?P<part>{_PARTS})\s+(?:{_HELD}\s+)?{_STS}"),
-        ("named", rf"{_ART}(?:{_HELD}\s+)?(?:{_NUM}\s+)?(?:{_HELD}\s+)?{_STS}\s+(?:of|for|from)\s+(?:(?:the|one|your|a|each|first|either)\s+)*(?P<part>{_PARTS})(?:\s+{_STS})?"),
-        ("named", rf"{_ART}(?:{_HELD}\s+)?(?P<part>(?:(?:other|second|first)\s+)?{_PARTS})\s+(?:{_HELD}\s+)?{_STS}"),
-        ("held", rf"{_ART}(?:{_HELD}\s+(?:{_NUM}\s+)?|(?P<n2>{N})\s+{_HELD}\s+)(?:(?P<part>{_PARTS})\s+)?{_STS}"),
-        ("between", rf"{_ART}{_STS}\s+(?:lying\s+)?(?:in\s+)?between\s+(?:the\s+)?(?:two\s+|next\s+two\s+)?(?:raglan\s+|sleeve\s+|gusset\s+|thumb\s+)?(?:markers|ms)\b"),
-        ("some", rf"{_ART}{_NUM}(?:\s+{_STS}|(?=\s+on\b))"),
-        ("one", rf"{_ART}(?:next|first|cent(?:er|re)|middle)\s+st(?:itch)?\b\.?"),
-        ("all", rf"{_ART}(?:stitches|sts)\b\.?|(?:the|your|this)\s+(?:work|piece|knitting)\b"),
-        # --- where from, where to ---
-        ("from", rf"(?:from|off)\s+(?:the\s+)?(?!(?:neck|armhole)\b)(?P<part>{_PARTS})\s+{_HOLDER}"),
-        ("from", rf"(?:from|off)\s+(?!(?:the\s+)?(?:neck|armhole)\b){_HOLDER}"),
-        ("lying", rf"(?:on|left\s+on|waiting\s+on)\s+(?:the\s+)(?:[a-z]+\s+)?(?:(?:st(?:itch)?[\s-]?)?holders?|(?:spare|holding)\s+(?:needles?|ndls?)|(?:waste|scrap)\s+{_YARN}|thread|pin)\b|(?:left\s+)?on\s+hold\b(?:\s+for\s+(?:the\s+)?(?P<part>{_PARTS})(?:\s+{_STS})?)?|left\s+unworked\b"),
-        ("holder", ON_HOLDER),
-        (
-            "holder",
-            r"(?:on\s+to|onto|on|to)\s+(?:an?\s+|the\s+)?(?:another|(?:second|2nd|third|3rd|fourth|4th|separate|different)(?:\s+one)?)(?:\s+(?:one|holder|thread|length|piece|pin|spare\s+(?:needle|ndl)))?\b",
-        ),
-        ("holder", r"(?:on\s+to|onto|on|to)\s+(?:an?\s+|the\s+)?spare\s+ndls?\b\.?|aside\b|(?:on|to)\s+one\s+side\b"),
-        ("needle", rf"(?:back\s+)?(?:on\s+to|onto|on|to)\s+(?:(?:the|your|a)\s+)?{_BIGGER}\s+{_NEEDLE}"),
-        ("needle", rf"(?:back\s+)?(?:on\s+to|onto|on|to)\s+(?:(?:the|your|a|set\s+of)\s+)*(?P<size>{SIZE})\s+{_NEEDLE}"),
-        ("needle", rf"(?:back\s+)?(?:on\s+to|onto|on|to)\s+{_NEEDLE}"),
-        ("needle", r"back\s+(?:in)?to\s+work\b"),
-        # --- what for, how, how long ---
-        ("later", r"for\s+(?:now|later|the\s+(?:moment|present))\b|(?:un)?till?\s+(?:they\s+are\s+|you\s+|it\s+is\s+)?(?:needed|wanted|required|later|need(?:\s+them)?|want(?:\s+them)?|come\s+(?:back\s+)?to\s+them)(?:\s+(?:again|later))?\b|to\s+be\s+(?:worked|knitted|picked\s+up|used)\s+later(?:\s+on)?\b|in\s+the\s+meantime\b"),
-        ("for", rf"for\s+(?:(?:the|your|a)\s+)?{_USE}"),
-        (
-            "said",
-            r"without\s+(?:knitting|working)(?:\s+(?:them|these|it))?\b|as\s+well\b|too\b|also\b|(?:in\s+)?the\s+same\s+way\b|as\s+before\b|unworked\b",
-        ),
-        (
-            "while",
-            rf"while\s+(?:you\s+(?:work|knit|finish|make)|(?:working|knitting))\s+(?:on\s+)?(?:the\s+)?(?:{_PARTS}|other\s+(?:side|half|one))(?:\s+{_STS})?",
-        ),
-        ("facing", rf"(?:with\s+)?(?:the\s+)?(?P<side>{_SIDE})(?:\s+of\s+(?:the\s+)?work)?\s+facing(?:\s+you)?\b"),
-        ("facing", rf"(?:and\s+)?(?:for|ready\s+(?:for|to\s+(?:work|begin(?:\s+with)?|start(?:\s+with)?)))\s+an?\s+(?P<side>{_SIDE})\s+row\b"),
-        ("join", _JOIN),
-        ("named", r"(?:to|at)\s+(?:the\s+)?(?P<part>(?:left\s+|right\s+)?(?:front|back|sleeve|thumb))\b(?=\s*(?:[,.;]|$)|\s+(?:with|and)\b)"),
-        ("to", rf"(?:to|with)(?=\s+(?:the\s+)?(?:rem|held|live|other|second|sts|stitches|{N}|{_PARTS}\s+(?:{_HELD}\s+)?{_STS}))"),
-        ("is", rf"(?:are|is|form|make|become|belongs?\s+to)\s+(?:now\s+)?(?:(?:the|your)\s+)?{_USE}"),
-        ("set", rf"(?:the\s+)?(?:other|second|2nd|remaining)\s+(?:set|group|lot|half|side)(?:\s+of\s+(?:the\s+)?{_STS})?\b"),
-        ("at", _SPOT),
-        ("adverb", r"(?:now|then|carefully|simply|again(?!\s+(?:place|put|slip|sl|transfer|move|leave|hold|keep|set)\b))\b"),
-    )
+MOVES: Final[Kinds] = prepare_kinds(
+    # --- the verbs ---
+    (
+        "back",
+        r"(?:return(?:\s+to)?|replace(?=[^.;]*\b(?:needles?|ndls?|dpns?)\b)|go\s+back\s+to|take\s+up(?:\s+again)?|pick\s+up(?=\s+(?:the\s+)?(?:\d[\d\s(),]*)?held\b|\s+the\s+(?:sts|stitches|[a-z]+\s+(?:sts|stitches)\s+(?:from|off|again))))\b",
+    ),
+    (
+        "put",
+        r"(?:place|put|slip|slide|sl|leave|transfer|move|thread|lay|park|keep|hold|store|set(?=\s+(?!in\b|up\b))|let|take)\b",
+    ),
+    (
+        "putting",
+        r"(?:placing|putting|slipping|sliding|leaving|transferring|moving|threading|keeping|holding|letting)\b",
+    ),
+    (
+        "stay",
+        rf"(?:(?:they|and|these|which)\s+)?(?:(?:to|can|will|may|should|now|all|just|then)\s+)*(?:{_WAIT}s?\b|(?:have|take)\s+a\s+(?:rest|break|nap)\b|be\s+(?:held|kept|left|put|placed|slipped)\b|(?:are|is)\s+(?:now\s+|then\s+)?(?:left|kept|held|put|placed|slipped|transferred|moved|set)\b)",
+    ),
+    # --- which stitches ---
+    (
+        "these",
+        rf"(?:(?:these|those)(?:\s+(?:(?:last|first)\s+)?{_NUM})?(?:\s+{_MY}{_STS})?{_OF}|them\b|(?:the\s+)?(?P<n2>{N})\s+{_STS}\s+(?:you(?:'ve|\s+have)\s+)?just\s+(?:worked|knit(?:ted)?|purled)|(?:the\s+)?{_STS}\s+(?:you(?:'ve|\s+have)\s+)?just\s+(?:worked|knit(?:ted)?|purled))",
+    ),
+    ("next", rf"{_ART}(?:next|first|foll(?:owing)?\.?)\s+{_NUM}(?:\s+{_MY}{_STS}{_OF}|(?=\s+on\b))"),
+    ("last", rf"{_ART}last\s+{_NUM}(?:\s+{_MY}{_STS}{_OF}|(?=\s+on\b))"),
+    ("middle", rf"{_ART}(?:cent(?:er|re)|middle)\s+{_NUM}(?:\s+{_MY}{_STS}{_OF}|(?=\s+on\b))"),
+    (
+        "rem",
+        rf"{_ART}(?:(?:other|remaining|rem\.?|unworked)(?:\s+{_NUM})?(?:\s+{_MY}{_STS}{_OF})|(?:other|remaining|rem\.?)\s+(?P<n2>{N})\b|(?:rest|remainder|others)\b(?:\s+of\s+(?:the|your)\s+{_STS})?|{_STS}\s+(?:that\s+(?:are|were)\s+)?(?:left|remaining)\b(?=\s*[,.;]|\s*$|\s+and\b))",
+    ),
+    ("named", rf"{_ART}{_NUM}\s+(?:{_HELD}\s+)?(?P<part>{_PARTS})\s+(?:{_HELD}\s+)?{_STS}"),
+    ("named", rf"{_ART}(?:{_HELD}\s+)?(?:{_NUM}\s+)?(?:{_HELD}\s+)?{_STS}\s+(?:of|for|from)\s+(?:(?:the|one|your|a|each|first|either)\s+)*(?P<part>{_PARTS})(?:\s+{_STS})?"),
+    ("named", rf"{_ART}(?:{_HELD}\s+)?(?P<part>(?:(?:other|second|first)\s+)?{_PARTS})\s+(?:{_HELD}\s+)?{_STS}"),
+    ("held", rf"{_ART}(?:{_HELD}\s+(?:{_NUM}\s+)?|(?P<n2>{N})\s+{_HELD}\s+)(?:(?P<part>{_PARTS})\s+)?{_STS}"),
+    ("between", rf"{_ART}{_STS}\s+(?:lying\s+)?(?:in\s+)?between\s+(?:the\s+)?(?:two\s+|next\s+two\s+)?(?:raglan\s+|sleeve\s+|gusset\s+|thumb\s+)?(?:markers|ms)\b"),
+    ("some", rf"{_ART}{_NUM}(?:\s+{_STS}|(?=\s+on\b))"),
+    ("one", rf"{_ART}(?:next|first|cent(?:er|re)|middle)\s+st(?:itch)?\b\.?"),
+    ("all", rf"{_ART}(?:stitches|sts)\b\.?|(?:the|your|this)\s+(?:work|piece|knitting)\b"),
+    # --- where from, where to ---
+    ("from", rf"(?:from|off)\s+(?:the\s+)?(?!(?:neck|armhole)\b)(?P<part>{_PARTS})\s+{_HOLDER}"),
+    ("from", rf"(?:from|off)\s+(?!(?:the\s+)?(?:neck|armhole)\b){_HOLDER}"),
+    ("lying", rf"(?:on|left\s+on|waiting\s+on)\s+(?:the\s+)(?:[a-z]+\s+)?(?:(?:st(?:itch)?[\s-]?)?holders?|(?:spare|holding)\s+(?:needles?|ndls?)|(?:waste|scrap)\s+{_YARN}|thread|pin)\b|(?:left\s+)?on\s+hold\b(?:\s+for\s+(?:the\s+)?(?P<part>{_PARTS})(?:\s+{_STS})?)?|left\s+unworked\b"),
+    ("holder", ON_HOLDER),
+    (
+        "holder",
+        r"(?:on\s+to|onto|on|to)\s+(?:an?\s+|the\s+)?(?:another|(?:second|2nd|third|3rd|fourth|4th|separate|different)(?:\s+one)?)(?:\s+(?:one|holder|thread|length|piece|pin|spare\s+(?:needle|ndl)))?\b",
+    ),
+    ("holder", r"(?:on\s+to|onto|on|to)\s+(?:an?\s+|the\s+)?spare\s+ndls?\b\.?|aside\b|(?:on|to)\s+one\s+side\b"),
+    ("needle", rf"(?:back\s+)?(?:on\s+to|onto|on|to)\s+(?:(?:the|your|a)\s+)?{_BIGGER}\s+{_NEEDLE}"),
+    ("needle", rf"(?:back\s+)?(?:on\s+to|onto|on|to)\s+(?:(?:the|your|a|set\s+of)\s+)*(?P<size>{SIZE})\s+{_NEEDLE}"),
+    ("needle", rf"(?:back\s+)?(?:on\s+to|onto|on|to)\s+{_NEEDLE}"),
+    ("needle", r"back\s+(?:in)?to\s+work\b"),
+    # --- what for, how, how long ---
+    ("later", r"for\s+(?:now|later|the\s+(?:moment|present))\b|(?:un)?till?\s+(?:they\s+are\s+|you\s+|it\s+is\s+)?(?:needed|wanted|required|later|need(?:\s+them)?|want(?:\s+them)?|come\s+(?:back\s+)?to\s+them)(?:\s+(?:again|later))?\b|to\s+be\s+(?:worked|knitted|picked\s+up|used)\s+later(?:\s+on)?\b|in\s+the\s+meantime\b"),
+    ("for", rf"for\s+(?:(?:the|your|a)\s+)?{_USE}"),
+    (
+        "said",
+        r"without\s+(?:knitting|working)(?:\s+(?:them|these|it))?\b|as\s+well\b|too\b|also\b|(?:in\s+)?the\s+same\s+way\b|as\s+before\b|unworked\b",
+    ),
+    (
+        "while",
+        rf"while\s+(?:you\s+(?:work|knit|finish|make)|(?:working|knitting))\s+(?:on\s+)?(?:the\s+)?(?:{_PARTS}|other\s+(?:side|half|one))(?:\s+{_STS})?",
+    ),
+    ("facing", rf"(?:with\s+)?(?:the\s+)?(?P<side>{_SIDE})(?:\s+of\s+(?:the\s+)?work)?\s+facing(?:\s+you)?\b"),
+    ("facing", rf"(?:and\s+)?(?:for|ready\s+(?:for|to\s+(?:work|begin(?:\s+with)?|start(?:\s+with)?)))\s+an?\s+(?P<side>{_SIDE})\s+row\b"),
+    ("join", _JOIN),
+    ("named", r"(?:to|at)\s+(?:the\s+)?(?P<part>(?:left\s+|right\s+)?(?:front|back|sleeve|thumb))\b(?=\s*(?:[,.;]|$)|\s+(?:with|and)\b)"),
+    ("to", rf"(?:to|with)(?=\s+(?:the\s+)?(?:rem|held|live|other|second|sts|stitches|{N}|{_PARTS}\s+(?:{_HELD}\s+)?{_STS}))"),
+    ("is", rf"(?:are|is|form|make|become|belongs?\s+to)\s+(?:now\s+)?(?:(?:the|your)\s+)?{_USE}"),
+    ("set", rf"(?:the\s+)?(?:other|second|2nd|remaining)\s+(?:set|group|lot|half|side)(?:\s+of\s+(?:the\s+)?{_STS})?\b"),
+    ("at", _SPOT),
+    ("adverb", r"(?:now|then|carefully|simply|again(?!\s+(?:place|put|slip|sl|transfer|move|leave|hold|keep|set)\b))\b"),
 )
 """The kinds of phrases about stitches that are moved, in the order tried."""
 _CLAUSE: Final = regex(r"\s*(?:$|[.;:,!(]|-+\s|\band\b|\bthen\b)", re.IGNORECASE)

@@ -51,120 +51,124 @@ BETWEEN_MARKERS: Final = rf"(?:[:=(]\s*)?(?:-+\s*)?(?:there\s+are\s+)?(?P<n>{N})
 """Stitches counted between the two markers of a gusset."""
 Kinds = tuple[tuple[str, re.Pattern[str]], ...]
 """Kinds of phrases and how each looks, in the order tried."""
-SHAPING: Final[Kinds] = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        # --- what is only said, or counted apart ---
-        (
-            "said",
-            r"changing\s+to\s+[^.,;:()]*?(?:needles?|dpns?|circulars?|loop)(?:\s+(?:when|as|if)\s+(?:there\s+are\s+enough\s+(?:sts|stitches)|(?:it\s+(?:is|becomes)\s+)?(?:needed|necessary|required|possible)|you\s+(?:need|can)|the\s+(?:sts|stitches)\s+(?:fit|allow)))",
-        ),
-        ("said", rf"(?:\(\s*|=\s*)?(?:that\s+is|which\s+(?:is|makes)|i\.?e\.?|so)\s+(?:a\s+total\s+of\s+)?{N}\s+(?:inc|dec)(?:rease)?(?:s|\s+{ROUND})(?:\s+{ALL})?\s*\)?"),
-        ("said", r"(?:with\s+)?no\s+plain\s+(?:rounds|rnds|rows)(?:\s+in)?\s+between"),
-        ("each", SECTIONED),
-        # --- how often: with the times before, or on top ---
-        (
-            "all",
-            rf"(?:until|till)\s+{_HAS_DONE}\s+(?:{_WHAT_DONE}\s+)?(?:(?:a\s+total\s+of|in\s+(?:all|total))\s+)?(?P<n>{N})\s+(?:times?|of\s+(?:them|these|those))\b(?:\s+{ALL})?",
-        ),
-        (
-            "all",
-            rf"(?:(?:until|till)\s+(?:{_HAS_DONE}|there\s+are)\s+|for\s+)?(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:{_KIND}\s+)?(?:inc|dec)(?:rease)?(?:s|\s+{ROUND})(?:\s+(?:have\s+been|are|were)\s+{DONE})?(?:\s+{ALL})?(?<=\w)(?=\s*[.,;:=(]|\s+[-=]|\s*$)",
-        ),
-        ("all", TIMES_IN_ALL),
-        ("all", rf"(?:for\s+)?(?:a\s+total\s+of|{ALL})\s+(?P<n>{N})\b(?!\s+(?:{STS}|{ROUND}))"),
-        ("more", MORE_TIMES),
-        ("more", r"(?:once|twice)\s+(?:more|again)"),
-        ("times", TIMES),
-        # --- how long ---
-        (
-            "until",
-            rf"(?:until|till|up\s+to|down\s+to|to)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|just|again|a\s+total\s+of|the\s+(?:shawl|work|piece)\s+has|(?P<gusset>the\s+(?:gusset|thumb)\s+has))\s+)*(?P<n>{N})(?:\s+{STS}|(?=\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left)\b))"
-            rf"(?:\s+(?:(?P<between>(?:in\s+)?between\s+(?:them\b|(?:the\s+)?(?:two\s+)?{_MARKERS}))|rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|{ALL}))*",
-        ),
-        # --- on which rows ---
-        ("every", rf"(?:(?:for|on)\s+)?(?:every|each)\s+(?P<length>{LONG})"),
-        (
-            "every",
-            rf"{_ON}(?:every|each)\s+(?:(?:foll(?:owing)?|subsequent|successive|succeeding)\.?\s+)?(?P<other>(?:other|2nd|second|alt(?:ernate)?\.?)\s+)?(?:(?P<side>{SIDE})\s+)?(?P<row>{ROUND})\b(?!\s*:)",
-        ),
-        (
-            "every",
-            rf"{_ON}(?:every|each)\s+(?:(?:foll(?:owing)?|subsequent|successive|succeeding)\.?\s+)?(?:(?P<nth>{_NTH})|(?P<number>{N}))\s+(?:(?P<side>{SIDE})\s+)?(?P<row>{ROUND})\b(?:\s+(?:after(?:\s+that|wards)?|thereafter|from\s+(?:then|there|here)\s+on)\b)?",
-        ),
-        ("every", rf"(?:on\s+)?(?:every|each)\s+(?P<nth>{_NTH})(?=\s+{N}\s+times)"),
-        (
-            "apart",
-            rf"(?:with|working|knitting|leaving)\s+(?P<n>{N})\s+(?:(?:plain|even|straight)\s+)?(?P<row>{ROUND})\s+(?:(?:worked\s+)?(?:in\s+)?between(?:\s+(?:each(?:\s+(?:one|dec(?:rease)?|inc(?:rease)?))?|them|every\s+(?:dec|inc)(?:rease)?|(?:the\s+)?(?:dec|inc)(?:rease)?s?))?|(?P<distance>from\s+(?:one|each)\s+to\s+the\s+next))",
-        ),
-        (
-            "every",
-            rf"(?:with|working|knitting|leaving|at)\s+(?P<length>{LONG})(?:\s+(?:in\s+)?between(?:\s+(?:each(?:\s+(?:one|dec(?:rease)?|inc(?:rease)?))?|them|every\s+(?:dec|inc)(?:rease)?|(?:the\s+)?(?:dec|inc)(?:rease)?s))?|\s+apart|\s+intervals)",
-        ),
-        ("next", rf"{_ON}(?:next|following|foll)\s+(?:(?P<side>{SIDE})\s+)?(?P<row>{ROUND})\b(?!\s*:)"),
-        ("next", r"(?:right\s+)?now\b(?=\s*,?\s+(?:and|then)\s+(?:then\s+)?(?:on\s+|in\s+)?(?:the\s+)?(?:every|each)\b)"),
-        ("next", rf"{_ON}next\b(?=\s*,?\s+(?:and|then)\s+(?:on\s+|in\s+)?(?:the\s+)?(?:every|each)\b)"),
-        # --- in which manner ---
-        (
-            "manner",
-            r"(?:exactly\s+)?(?:(?:in\s+)?(?:this|the\s+same|that|like|a\s+similar)\s+(?:manner|way|fashion)|like\s+(?:this|that|so)|as\s+(?:before|set|established|described|above|shown|you\s+did)|thus|likewise|accordingly)\b",
-        ),
-        (
-            "closer",
-            rf"(?:(?:but\s+)?(?:always\s+)?(?:with|working|having|knitting|leaving)\s+)?(?:1|one)\s+(?:(?:less|fewer)\s+(?:knit\s+|plain\s+)?{STS}|(?:knit\s+|plain\s+)?{STS}\s+(?:less|fewer))\s+(?:between|before)\s+(?:each|every|the)\s+(?:dec(?:rease)?s?|k2tog)(?:\s+(?:every|each)\s+time)?",
-        ),
-        (
-            "wider",
-            rf"(?:(?:but\s+)?(?:always\s+)?(?:with|working|having|knitting|leaving)\s+)?(?:1|one)\s+(?:(?:more|extra|additional)\s+(?:knit\s+|plain\s+)?{STS}|(?:knit\s+|plain\s+)?{STS}\s+more)\s+(?:between|before)\s+(?:each|every|the)\s+(?:inc(?:rease)?s?|m1|yo|kfb)(?:\s+(?:every|each)\s+time)?",
-        ),
-        (
-            "first",
-            r"(?:the\s+(?:row|rnd|round|one)\s+(?:you\s+have\s+|you've\s+)?just\s+worked\s+counts\s+as\s+(?:the\s+)?first(?:\s+(?:one|of\s+(?:the|these)\s+(?:inc|dec)(?:rease)?s))?|(?:counting|including)\s+(?:the\s+(?:one|row|rnd|round|(?:inc|dec)(?:rease)?)\s+(?:you(?:'ve|\s+have)\s+)?just\s+(?:worked|made|done)|the\s+first(?:\s+one)?|this\s+(?:one|row|rnd|round)))\b",
-        ),
-        # --- where ---
-        (
-            "ends",
-            rf"{_FIRST_LAST}|at\s+(?:the\s+)?(?:beg\b\.?|beginning|start)\s+and\s+(?:the\s+|at\s+the\s+)?end(?:(?=\s+of\s+(?:every|each|the\s+next|next)\b)|\s+of\s+(?:the\s+)?(?:row|rnd|round)\b(?=\s*,?\s+(?:on\s+)?(?:every|each|next|the\s+next|now|until|{N})\b))|(?:at\s+|on\s+|(?<=sts\s)|(?<=st\s))(?:each|both|either)\s+(?:ends?|sides?|edges?)(?:\s+of\s+(?:the\s+)?(?:row|rnd|round|work|piece|needle))?\b(?!\s+of\s+(?:(?:the|each|every|all|both)\s+(?:of\s+the\s+)?)?(?:[a-z]+\s+)?(?:m|markers?|sts?|stitch(?:es)?)\b)",
-        ),
-        ("arm", r"(?:at\s+|in\s+)?(?:(?:the\s+)?(?:mid(?:dle)?|cent(?:er|re))\s+(?:of\s+(?:the\s+)?)?)?(?:under\s+(?:the\s+)?(?:arm|sleeve)|under-?arm|sleeve\s+seam)\b"),
-        ("edge", r"at\s+(?:the\s+|each\s+)?(?:neck|armhole|front|side)\s+edges?\b"),
-        (
-            "marker",
-            r"(?:at|on)?\s*(?:each|both|either)\s+sides?\s+of\s+(?:(?:the|a|your)\s+)?(?:raglan\s+|side\s+|gusset\s+|marking\s+|bor\s+)?(?:marker|m|thread)\b(?:\s+(?:at|for)\s+(?:the\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?(?:rnd|round))?|before\s+and\s+after\s+(?:(?:the|a|your)\s+)?(?:marker|m)\b",
-        ),
-        (
-            "markers",
-            rf"(?:(?:at|on)?\s*(?:each|both|either)\s+sides?\s+of|before\s+and\s+after)\s+(?:(?:each|every|all|both|the)\s+(?:of\s+the\s+)?)?(?:four\s+|two\s+)?{_MARKERS}",
-        ),
-        (
-            "gusset",
-            rf"(?:for\s+(?:the\s+)?(?:thumb\s+)?(?:gusset|thumb)|(?:inside|between|within)\s+(?:the\s+)?(?:two\s+)?(?:gusset\s+|thumb\s+)?{_MARKERS})",
-        ),
-        (
-            "raglan",
-            r"(?:for\s+(?:the\s+)?raglans?|at\s+(?:the\s+|each\s+|all\s+)?(?:four\s+)?raglans?(?:\s+(?:lines?|seams?))?)\b",
-        ),
-        # --- what ---
-        (
-            "noun",
-            rf"(?:(?P<this>this|that|these|those|the\s+last|the\s+same)\s+|the\s+|your\s+|an?\s+|all\s+(?:the\s+)?)?(?:(?P<kind>{_KIND})\s+)?(?:shaping\s+)?{_CHANGE}(?:\s+(?P<row>row|rnd|round)s?)?(?:\s+again)?(?!\s*(?:{N}\s+)?{STS}|\s+{N}\s+(?:at\s+)?(?:each|both|either)\b)(?=\s|[.,;:]|$)",
-        ),
-        (
-            "again",
-            r"(?:this|that|it|another(?:\s+one)?|one\s+more|the\s+(?:last|above)|the\s+same)(?:\s+(?P<row>row|rnd|round))?(?:\s+again)?(?=\s|[.,;]|$)(?!\s+(?:\d|end|other|side|manner|way|fashion))",
-        ),
-        ("change", rf"(?:to\s+)?{_CHANGE}(?:\s+(?P<n>{N})(?:\s*{STS}\.?|(?=\s+(?:at\s+)?(?:each|both|either)\s+(?:ends?|sides?)\b)))?"),
-        # --- and the verbs ---
-        (
-            "go",
-            r"(?:cont(?:inu(?:e|ing))?\.?|keep(?:\s+on)?|go(?:ing)?\s+on|carry(?:ing)?\s+on|proceed)(?:\s+(?:to|with))?(?:\s+(?:work|mak|do|repeat)(?:e|ing)?)?\b",
-        ),
-        ("only", r"only\b"),
-        ("rep", r"(?:rep(?:eat)?(?:ing|ed)?\b\.?|(?:do|work)(?=\s+(?:this|that|it|another(?!\s+(?:inc|dec|\d))|one\s+more(?!\s+(?:inc|dec))|the\s+same)\b))"),
-        ("work", r"(?:work(?:ing)?|do|make|knit)\b"),
-        ("are", rf"(?:is|are|happens?|falls?|comes?|occurs?)(?:\s+(?:then\s+)?{DONE})?\b"),
-        ("adverb", rf"{_ADVERB}\b"),
-    )
+
+
+def prepare_kinds(*kinds: tuple[str, str]) -> Kinds:
+    """Return kinds of phrases, each with an expression that finds it in any case of letters."""
+    return tuple((kind, regex(expression, re.IGNORECASE)) for kind, expression in kinds)
+
+
+SHAPING: Final[Kinds] = prepare_kinds(
+    # --- what is only said, or counted apart ---
+    (
+        "said",
+        r"changing\s+to\s+[^.,;:()]*?(?:needles?|dpns?|circulars?|loop)(?:\s+(?:when|as|if)\s+(?:there\s+are\s+enough\s+(?:sts|stitches)|(?:it\s+(?:is|becomes)\s+)?(?:needed|necessary|required|possible)|you\s+(?:need|can)|the\s+(?:sts|stitches)\s+(?:fit|allow)))",
+    ),
+    ("said", rf"(?:\(\s*|=\s*)?(?:that\s+is|which\s+(?:is|makes)|i\.?e\.?|so)\s+(?:a\s+total\s+of\s+)?{N}\s+(?:inc|dec)(?:rease)?(?:s|\s+{ROUND})(?:\s+{ALL})?\s*\)?"),
+    ("said", r"(?:with\s+)?no\s+plain\s+(?:rounds|rnds|rows)(?:\s+in)?\s+between"),
+    ("each", SECTIONED),
+    # --- how often: with the times before, or on top ---
+    (
+        "all",
+        rf"(?:until|till)\s+{_HAS_DONE}\s+(?:{_WHAT_DONE}\s+)?(?:(?:a\s+total\s+of|in\s+(?:all|total))\s+)?(?P<n>{N})\s+(?:times?|of\s+(?:them|these|those))\b(?:\s+{ALL})?",
+    ),
+    (
+        "all",
+        rf"(?:(?:until|till)\s+(?:{_HAS_DONE}|there\s+are)\s+|for\s+)?(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:{_KIND}\s+)?(?:inc|dec)(?:rease)?(?:s|\s+{ROUND})(?:\s+(?:have\s+been|are|were)\s+{DONE})?(?:\s+{ALL})?(?<=\w)(?=\s*[.,;:=(]|\s+[-=]|\s*$)",
+    ),
+    ("all", TIMES_IN_ALL),
+    ("all", rf"(?:for\s+)?(?:a\s+total\s+of|{ALL})\s+(?P<n>{N})\b(?!\s+(?:{STS}|{ROUND}))"),
+    ("more", MORE_TIMES),
+    ("more", r"(?:once|twice)\s+(?:more|again)"),
+    ("times", TIMES),
+    # --- how long ---
+    (
+        "until",
+        rf"(?:until|till|up\s+to|down\s+to|to)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|just|again|a\s+total\s+of|the\s+(?:shawl|work|piece)\s+has|(?P<gusset>the\s+(?:gusset|thumb)\s+has))\s+)*(?P<n>{N})(?:\s+{STS}|(?=\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left)\b))"
+        rf"(?:\s+(?:(?P<between>(?:in\s+)?between\s+(?:them\b|(?:the\s+)?(?:two\s+)?{_MARKERS}))|rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|{ALL}))*",
+    ),
+    # --- on which rows ---
+    ("every", rf"(?:(?:for|on)\s+)?(?:every|each)\s+(?P<length>{LONG})"),
+    (
+        "every",
+        rf"{_ON}(?:every|each)\s+(?:(?:foll(?:owing)?|subsequent|successive|succeeding)\.?\s+)?(?P<other>(?:other|2nd|second|alt(?:ernate)?\.?)\s+)?(?:(?P<side>{SIDE})\s+)?(?P<row>{ROUND})\b(?!\s*:)",
+    ),
+    (
+        "every",
+        rf"{_ON}(?:every|each)\s+(?:(?:foll(?:owing)?|subsequent|successive|succeeding)\.?\s+)?(?:(?P<nth>{_NTH})|(?P<number>{N}))\s+(?:(?P<side>{SIDE})\s+)?(?P<row>{ROUND})\b(?:\s+(?:after(?:\s+that|wards)?|thereafter|from\s+(?:then|there|here)\s+on)\b)?",
+    ),
+    ("every", rf"(?:on\s+)?(?:every|each)\s+(?P<nth>{_NTH})(?=\s+{N}\s+times)"),
+    (
+        "apart",
+        rf"(?:with|working|knitting|leaving)\s+(?P<n>{N})\s+(?:(?:plain|even|straight)\s+)?(?P<row>{ROUND})\s+(?:(?:worked\s+)?(?:in\s+)?between(?:\s+(?:each(?:\s+(?:one|dec(?:rease)?|inc(?:rease)?))?|them|every\s+(?:dec|inc)(?:rease)?|(?:the\s+)?(?:dec|inc)(?:rease)?s?))?|(?P<distance>from\s+(?:one|each)\s+to\s+the\s+next))",
+    ),
+    (
+        "every",
+        rf"(?:with|working|knitting|leaving|at)\s+(?P<length>{LONG})(?:\s+(?:in\s+)?between(?:\s+(?:each(?:\s+(?:one|dec(?:rease)?|inc(?:rease)?))?|them|every\s+(?:dec|inc)(?:rease)?|(?:the\s+)?(?:dec|inc)(?:rease)?s))?|\s+apart|\s+intervals)",
+    ),
+    ("next", rf"{_ON}(?:next|following|foll)\s+(?:(?P<side>{SIDE})\s+)?(?P<row>{ROUND})\b(?!\s*:)"),
+    ("next", r"(?:right\s+)?now\b(?=\s*,?\s+(?:and|then)\s+(?:then\s+)?(?:on\s+|in\s+)?(?:the\s+)?(?:every|each)\b)"),
+    ("next", rf"{_ON}next\b(?=\s*,?\s+(?:and|then)\s+(?:on\s+|in\s+)?(?:the\s+)?(?:every|each)\b)"),
+    # --- in which manner ---
+    (
+        "manner",
+        r"(?:exactly\s+)?(?:(?:in\s+)?(?:this|the\s+same|that|like|a\s+similar)\s+(?:manner|way|fashion)|like\s+(?:this|that|so)|as\s+(?:before|set|established|described|above|shown|you\s+did)|thus|likewise|accordingly)\b",
+    ),
+    (
+        "closer",
+        rf"(?:(?:but\s+)?(?:always\s+)?(?:with|working|having|knitting|leaving)\s+)?(?:1|one)\s+(?:(?:less|fewer)\s+(?:knit\s+|plain\s+)?{STS}|(?:knit\s+|plain\s+)?{STS}\s+(?:less|fewer))\s+(?:between|before)\s+(?:each|every|the)\s+(?:dec(?:rease)?s?|k2tog)(?:\s+(?:every|each)\s+time)?",
+    ),
+    (
+        "wider",
+        rf"(?:(?:but\s+)?(?:always\s+)?(?:with|working|having|knitting|leaving)\s+)?(?:1|one)\s+(?:(?:more|extra|additional)\s+(?:knit\s+|plain\s+)?{STS}|(?:knit\s+|plain\s+)?{STS}\s+more)\s+(?:between|before)\s+(?:each|every|the)\s+(?:inc(?:rease)?s?|m1|yo|kfb)(?:\s+(?:every|each)\s+time)?",
+    ),
+    (
+        "first",
+        r"(?:the\s+(?:row|rnd|round|one)\s+(?:you\s+have\s+|you've\s+)?just\s+worked\s+counts\s+as\s+(?:the\s+)?first(?:\s+(?:one|of\s+(?:the|these)\s+(?:inc|dec)(?:rease)?s))?|(?:counting|including)\s+(?:the\s+(?:one|row|rnd|round|(?:inc|dec)(?:rease)?)\s+(?:you(?:'ve|\s+have)\s+)?just\s+(?:worked|made|done)|the\s+first(?:\s+one)?|this\s+(?:one|row|rnd|round)))\b",
+    ),
+    # --- where ---
+    (
+        "ends",
+        rf"{_FIRST_LAST}|at\s+(?:the\s+)?(?:beg\b\.?|beginning|start)\s+and\s+(?:the\s+|at\s+the\s+)?end(?:(?=\s+of\s+(?:every|each|the\s+next|next)\b)|\s+of\s+(?:the\s+)?(?:row|rnd|round)\b(?=\s*,?\s+(?:on\s+)?(?:every|each|next|the\s+next|now|until|{N})\b))|(?:at\s+|on\s+|(?<=sts\s)|(?<=st\s))(?:each|both|either)\s+(?:ends?|sides?|edges?)(?:\s+of\s+(?:the\s+)?(?:row|rnd|round|work|piece|needle))?\b(?!\s+of\s+(?:(?:the|each|every|all|both)\s+(?:of\s+the\s+)?)?(?:[a-z]+\s+)?(?:m|markers?|sts?|stitch(?:es)?)\b)",
+    ),
+    ("arm", r"(?:at\s+|in\s+)?(?:(?:the\s+)?(?:mid(?:dle)?|cent(?:er|re))\s+(?:of\s+(?:the\s+)?)?)?(?:under\s+(?:the\s+)?(?:arm|sleeve)|under-?arm|sleeve\s+seam)\b"),
+    ("edge", r"at\s+(?:the\s+|each\s+)?(?:neck|armhole|front|side)\s+edges?\b"),
+    (
+        "marker",
+        r"(?:at|on)?\s*(?:each|both|either)\s+sides?\s+of\s+(?:(?:the|a|your)\s+)?(?:raglan\s+|side\s+|gusset\s+|marking\s+|bor\s+)?(?:marker|m|thread)\b(?:\s+(?:at|for)\s+(?:the\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?(?:rnd|round))?|before\s+and\s+after\s+(?:(?:the|a|your)\s+)?(?:marker|m)\b",
+    ),
+    (
+        "markers",
+        rf"(?:(?:at|on)?\s*(?:each|both|either)\s+sides?\s+of|before\s+and\s+after)\s+(?:(?:each|every|all|both|the)\s+(?:of\s+the\s+)?)?(?:four\s+|two\s+)?{_MARKERS}",
+    ),
+    (
+        "gusset",
+        rf"(?:for\s+(?:the\s+)?(?:thumb\s+)?(?:gusset|thumb)|(?:inside|between|within)\s+(?:the\s+)?(?:two\s+)?(?:gusset\s+|thumb\s+)?{_MARKERS})",
+    ),
+    (
+        "raglan",
+        r"(?:for\s+(?:the\s+)?raglans?|at\s+(?:the\s+|each\s+|all\s+)?(?:four\s+)?raglans?(?:\s+(?:lines?|seams?))?)\b",
+    ),
+    # --- what ---
+    (
+        "noun",
+        rf"(?:(?P<this>this|that|these|those|the\s+last|the\s+same)\s+|the\s+|your\s+|an?\s+|all\s+(?:the\s+)?)?(?:(?P<kind>{_KIND})\s+)?(?:shaping\s+)?{_CHANGE}(?:\s+(?P<row>row|rnd|round)s?)?(?:\s+again)?(?!\s*(?:{N}\s+)?{STS}|\s+{N}\s+(?:at\s+)?(?:each|both|either)\b)(?=\s|[.,;:]|$)",
+    ),
+    (
+        "again",
+        r"(?:this|that|it|another(?:\s+one)?|one\s+more|the\s+(?:last|above)|the\s+same)(?:\s+(?P<row>row|rnd|round))?(?:\s+again)?(?=\s|[.,;]|$)(?!\s+(?:\d|end|other|side|manner|way|fashion))",
+    ),
+    ("change", rf"(?:to\s+)?{_CHANGE}(?:\s+(?P<n>{N})(?:\s*{STS}\.?|(?=\s+(?:at\s+)?(?:each|both|either)\s+(?:ends?|sides?)\b)))?"),
+    # --- and the verbs ---
+    (
+        "go",
+        r"(?:cont(?:inu(?:e|ing))?\.?|keep(?:\s+on)?|go(?:ing)?\s+on|carry(?:ing)?\s+on|proceed)(?:\s+(?:to|with))?(?:\s+(?:work|mak|do|repeat)(?:e|ing)?)?\b",
+    ),
+    ("only", r"only\b"),
+    ("rep", r"(?:rep(?:eat)?(?:ing|ed)?\b\.?|(?:do|work)(?=\s+(?:this|that|it|another(?!\s+(?:inc|dec|\d))|one\s+more(?!\s+(?:inc|dec))|the\s+same)\b))"),
+    ("work", r"(?:work(?:ing)?|do|make|knit)\b"),
+    ("are", rf"(?:is|are|happens?|falls?|comes?|occurs?)(?:\s+(?:then\s+)?{DONE})?\b"),
+    ("adverb", rf"{_ADVERB}\b"),
 )
 """The kinds of phrases about shaping over many rows."""
 _COUNT: Final = regex(

@@ -16,7 +16,7 @@ from typing import Final
 from stepper.craft.stitch_patterns import RIB
 from stepper.project.rewording.synonym import LONG, ROUND, STS, N
 from stepper.project.rewording.told.numbers import digits_of
-from stepper.project.rewording.told.phrases import Kinds, ToldPhrase
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, prepare_kinds
 from stepper.project.rewording.told.repeats import HOW_OFTEN
 from stepper.project.rewording.told.shaping import Piece
 from stepper.regex import regex
@@ -40,81 +40,78 @@ _REVERSED: Final = (
     r"|(?:mirror|revers)(?:e|ing|ed)?(?:\s+(?:all|the|both|its))*\s+(?:shapings?|decreases?|decs?|increases?|everything))\b"
 )
 _UP_TO: Final = regex(r"shoulder|armhole|underarm|neck|raglan", re.IGNORECASE)
-REFERENCES: Final[Kinds] = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        ("lead", r"(?:now|then|next)\b\s*,?"),
-        ("cast", r"cast\s+on\s+and(?=\s+(?:work|knit|rib)\b)"),
-        (
-            "begun",
-            rf"(?P<begun>(?:(?:using|with)\s+[^.,;:]{{2,50}},\s*)?(?:cast\s+on|pick\s+up\s+and\s+knit)\s+{N}\s*{STS})\s*,?\s+and(?=\s+(?:(?:then\s+)?(?:work|knit|cont)|rib)\b)",
-        ),
-        ("finish", r"(?:complete|finish)\b"),
-        ("own", rf"{_THIS_SIDE}(?:\s+is)?(?:\s+(?:worked|knit(?:ted)?|made))?(?=\s+(?:to\s+match|to\s+correspond|(?:exactly\s+|just\s+)?(?:(?:in\s+)?the\s+same|same|as|like)\b))"),
-        (
-            "shape",
-            r"(?:shape|work|make|dec(?:rease)?\.?(?:\s+for)?|rep(?:eat)?)\s+(?:the\s+)?(?:(?P<shaped>armhole|raglan)s?\s+(?:edge\s+)?(?:shapings?|dec(?:rease)?s?)(?:\s+rows?)?|(?:shapings?|decreases?|decs)\s+(?:for|of)\s+(?:the\s+)?(?P<shaped2>armhole|raglan)s?)\b",
-        ),
-        ("shape", r"(?:shape|dec(?:rease)?\.?\s+(?:for|at))\s+(?:the\s+)?(?P<shaped>armhole|raglan)s?\b"),
-        ("reversed", _REVERSED),
-        ("verb", r"(?:work|knit|make|do|cont(?:inue)?\.?|proceed|go\s+on|rep(?:eat)?\.?|follow)(?:\s+(?:even|straight|this(?:\s+(?:one|piece|front))?(?!\s+(?:side|half|shoulder)\b)|it|(?:the\s+)?(?:left|right)\s+front))?(?=\s)"),
-        # --- what of it ---
-        ("rows", rf"(?:all\s+)?(?:(?:of\s+)?the\s+)?(?P<n>{N}\s+)?(?P<row>{ROUND})\s+(?:of|from|in)\s+(?:the\s+)?(?P<part>{_SECTION})\b"),
-        (
-            "span",
-            rf"(?:the\s+)?(?P<row>{ROUND})\s+(?P<first>\d+)(?:\s*(?:-|and|&|to|through)\s*(?P<last>\d+))?(?:\s+(?:of|from|in)\s+(?:the\s+)?(?P<part>{_SECTION})\b)?",
-        ),
-        ("section", rf"(?P<part>{_SECTION})\b"),
-        ("long", rf"(?P<long>{LONG})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
-        ("lines", rf"(?P<n>{N})\s+(?P<row>{ROUND})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
-        ("lines", rf"(?P<n>{N})\s+(?P<row>{ROUND})(?=\s+(?:as|like|the\s+same|exactly)\b)"),
-        ("rib", rf"(?:in\s+|of\s+)?(?:the\s+)?(?:{RIB}|rib(?:bing)?|(?:cuff|welt)(?=\s+(?:exactly\s+|just\s+)?(?:as|like|the\s+same)\b))(?:\s+(?:rounds?|rnds?|rows?))?\b"),
-        # --- of what ---
-        ("side", r"(?:in\s+)?the\s+same(?:\s+(?:way|manner))?(?=\s*[,.;]|\s*$|\s+but\b)"),
-        ("side", rf"(?<=mirror\simage\s)of\s+{_SAME_SIDE}"),
-        ("side", r"(?P<bare>to\s+(?:match|correspond))(?=\s*[.;,]|\s*$)"),
-        ("side", rf"(?:{_LIKE}|to\s+(?:match|correspond(?:\s+(?:to|with))?)\s+){_SAME_SIDE}"),
-        ("like", rf"(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?){_PART}"),
-        ("like", rf"(?<=mirror\simage\s)of\s+(?:the\s+)?{_PART}"),
-        ("like", rf"(?:the\s+)?(?:instructions|directions)\s+(?:for|of)\s+(?:the\s+)?{_PART}"),
-        ("along", r"(?:along|on|up|down)\s+(?:the\s+)?(?:other|second|opposite|remaining)\s+(?:front\s+|side\s+)?edge"),
-        # --- as long as another ---
-        ("manner", r"(?:in\s+(?:[a-z0-9][a-z0-9'.-]*\s+){1,3}?(?=(?:until|to)\b)|(?:even|straight|without\s+(?:any\s+)?(?:further\s+)?shaping)\b|st(?:\.?\s*st\b\.?|ockinette|ocking\s+st(?:itch)?))"),
-        (
-            "aslong",
-            rf"(?:until|to)\s+(?:(?:the\s+)?(?P<own>armholes?|piece|work|it|this\s+(?:side|piece|front|half)|(?:(?:left|right|second)\s+)?(?:front|back|side|sleeve|body))\s+)?"
-            rf"(?:(?:(?:measures?|is|are)\s+)?(?:exactly\s+)?(?:the\s+)?(?:same(?:\s+(?:length|depth|height))?\s+as|as\s+(?:long|deep)\s+as)|match(?:es)?|equals?)\s+(?:(?:on|for|that\s+of|those\s+of)\s+)?"
-            rf"(?:(?P<first>{_SAME_SIDE})|(?:the\s+)?(?P<part>(?:(?:left|right)\s+)?(?:back|front|sleeve|body)))s?\b(?:\s+armholes?\b)?(?:\s+in\s+length)?",
-        ),
-        # --- how far ---
-        ("between", rf"(?:from|between)\s+(?P<from>{_MARK})\s*(?:to|and|until|-)\s*(?P<to>{_MARK})"),
-        ("mark", rf"(?:up\s+to|to|until|as\s+far\s+as)\s+(?:the\s+)?(?P<to>{_MARK})"),
-        ("ribbed", r"(?:to|until)\s+(?:the\s+)?end\s+of\s+(?:the\s+)?rib(?:bing)?"),
-        ("event", rf"(?:until|up\s+to|as\s+far\s+as|to)\s+(?P<place>{_PLACE})(?=\s*[.,;(]|\s*$|\s+(?:as|but|revers|like))"),
-        ("upto", r"(?:(?:up\s+)?to|at|before)\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?)?(?P<place>shoulder|armhole|underarm|neck|raglan)s?(?:\s+shapings?)?"),
-        ("for", rf"for\s+(?P<for>{LONG}|{N}\s+{ROUND})"),
-        ("measured", rf"until\s+(?:the\s+)?(?:piece|work|it|[a-z]+)\s+measures\s+{LONG}(?:\s+from\s+[a-z -]{{3,30}}?(?=\s*[.,;]|\s*$))?"),
-        ("until", rf"until\s+(?:there\s+are\s+)?(?P<sts>{N})\s+{STS}(?:\s+(?:rem(?:ain)?|(?:are\s+)?left))?"),
-        # --- how often, from where, to where, with what difference ---
-        *HOW_OFTEN,
-        (
-            "begin",
-            rf"(?:beg(?:inning)?|start(?:ing)?)\s+(?:with|on|from)\s+(?P<row>{ROUND})\s+(?P<n>\d+)(?P<once>\s+(?:on\s+|for\s+)?the\s+first\s+(?:time|repeat)(?:\s+only)?)?",
-        ),
-        (
-            "ending",
-            rf"(?:but\s+)?(?:and\s+)?(?:end(?:ing)?|finish(?:ing)?|stop(?:ping)?)\s+(?:(?:with|after|on)\s+)?(?:an?\s+|the\s+)?(?:(?P<facing>(?:rs|ws|right[-\s]side|wrong[-\s]side)\s+(?:is\s+)?facing(?:\s+for\s+(?:the\s+)?next\s+row)?)|(?P<edge>at\s+(?:the\s+)?(?:armhole|neck|side|front)\s+edge)|(?P<row>{ROUND})\s+(?P<n>\d+)|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?P<row2>{ROUND})|(?:(?:at\s+)?(?:the\s+)?end\s+of\s+an?\s+)?(?P<side>rs|ws|right[-\s]side|wrong[-\s]side)(?:\s+{ROUND})?(?=\s*[.,;)]|\s*$))",
-        ),
-        ("omit", rf"(?:but\s+)?(?:omit(?:ting)?|leav(?:e|ing)\s+(?:out|off))\s+(?:the\s+)?(?P<what>last|final)\s+{ROUND}"),
-        (
-            "lie",
-            rf"(?:[:(]\s*)?(?:so\s+that\s+)?(?:the\s+)?(?P<edge>neck|front|armhole|raglan|side)(?:\s+edge)?\s+(?:dec(?:rease)?s?|shapings?)\s+(?:(?:now|will|then)\s+)*(?:(?:lie|are|is|come|comes|fall|go)(?:\s+(?:now|worked))?\s+)?at\s+(?:the\s+)?(?P<end>beg(?:inning)?|start|end)s?(?:\s+of\s+(?:the\s+)?(?:(?:rs|right[-\s]side)\s+)?{ROUND})?\s*\)?",
-        ),
-        (
-            "later",
-            rf"(?:but\s+)?work(?:ing)?\s+(?:1|one)\s+(?:{ROUND}\s+more|more\s+{ROUND}|extra\s+{ROUND}|additional\s+{ROUND})\s+before\s+(?:the\s+)?(?:shaping|start\s+of|beginning)(?:\s+(?:the\s+)?(?:shoulders?|armholes?|necks?)(?:\s+shapings?)?)?",
-        ),
-    )
+REFERENCES: Final[Kinds] = prepare_kinds(
+    ("lead", r"(?:now|then|next)\b\s*,?"),
+    ("cast", r"cast\s+on\s+and(?=\s+(?:work|knit|rib)\b)"),
+    (
+        "begun",
+        rf"(?P<begun>(?:(?:using|with)\s+[^.,;:]{{2,50}},\s*)?(?:cast\s+on|pick\s+up\s+and\s+knit)\s+{N}\s*{STS})\s*,?\s+and(?=\s+(?:(?:then\s+)?(?:work|knit|cont)|rib)\b)",
+    ),
+    ("finish", r"(?:complete|finish)\b"),
+    ("own", rf"{_THIS_SIDE}(?:\s+is)?(?:\s+(?:worked|knit(?:ted)?|made))?(?=\s+(?:to\s+match|to\s+correspond|(?:exactly\s+|just\s+)?(?:(?:in\s+)?the\s+same|same|as|like)\b))"),
+    (
+        "shape",
+        r"(?:shape|work|make|dec(?:rease)?\.?(?:\s+for)?|rep(?:eat)?)\s+(?:the\s+)?(?:(?P<shaped>armhole|raglan)s?\s+(?:edge\s+)?(?:shapings?|dec(?:rease)?s?)(?:\s+rows?)?|(?:shapings?|decreases?|decs)\s+(?:for|of)\s+(?:the\s+)?(?P<shaped2>armhole|raglan)s?)\b",
+    ),
+    ("shape", r"(?:shape|dec(?:rease)?\.?\s+(?:for|at))\s+(?:the\s+)?(?P<shaped>armhole|raglan)s?\b"),
+    ("reversed", _REVERSED),
+    ("verb", r"(?:work|knit|make|do|cont(?:inue)?\.?|proceed|go\s+on|rep(?:eat)?\.?|follow)(?:\s+(?:even|straight|this(?:\s+(?:one|piece|front))?(?!\s+(?:side|half|shoulder)\b)|it|(?:the\s+)?(?:left|right)\s+front))?(?=\s)"),
+    # --- what of it ---
+    ("rows", rf"(?:all\s+)?(?:(?:of\s+)?the\s+)?(?P<n>{N}\s+)?(?P<row>{ROUND})\s+(?:of|from|in)\s+(?:the\s+)?(?P<part>{_SECTION})\b"),
+    (
+        "span",
+        rf"(?:the\s+)?(?P<row>{ROUND})\s+(?P<first>\d+)(?:\s*(?:-|and|&|to|through)\s*(?P<last>\d+))?(?:\s+(?:of|from|in)\s+(?:the\s+)?(?P<part>{_SECTION})\b)?",
+    ),
+    ("section", rf"(?P<part>{_SECTION})\b"),
+    ("long", rf"(?P<long>{LONG})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
+    ("lines", rf"(?P<n>{N})\s+(?P<row>{ROUND})(?=\s+(?:in\s+|of\s+)?(?:the\s+)?(?:\S+\s+)?rib)"),
+    ("lines", rf"(?P<n>{N})\s+(?P<row>{ROUND})(?=\s+(?:as|like|the\s+same|exactly)\b)"),
+    ("rib", rf"(?:in\s+|of\s+)?(?:the\s+)?(?:{RIB}|rib(?:bing)?|(?:cuff|welt)(?=\s+(?:exactly\s+|just\s+)?(?:as|like|the\s+same)\b))(?:\s+(?:rounds?|rnds?|rows?))?\b"),
+    # --- of what ---
+    ("side", r"(?:in\s+)?the\s+same(?:\s+(?:way|manner))?(?=\s*[,.;]|\s*$|\s+but\b)"),
+    ("side", rf"(?<=mirror\simage\s)of\s+{_SAME_SIDE}"),
+    ("side", r"(?P<bare>to\s+(?:match|correspond))(?=\s*[.;,]|\s*$)"),
+    ("side", rf"(?:{_LIKE}|to\s+(?:match|correspond(?:\s+(?:to|with))?)\s+){_SAME_SIDE}"),
+    ("like", rf"(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?){_PART}"),
+    ("like", rf"(?<=mirror\simage\s)of\s+(?:the\s+)?{_PART}"),
+    ("like", rf"(?:the\s+)?(?:instructions|directions)\s+(?:for|of)\s+(?:the\s+)?{_PART}"),
+    ("along", r"(?:along|on|up|down)\s+(?:the\s+)?(?:other|second|opposite|remaining)\s+(?:front\s+|side\s+)?edge"),
+    # --- as long as another ---
+    ("manner", r"(?:in\s+(?:[a-z0-9][a-z0-9'.-]*\s+){1,3}?(?=(?:until|to)\b)|(?:even|straight|without\s+(?:any\s+)?(?:further\s+)?shaping)\b|st(?:\.?\s*st\b\.?|ockinette|ocking\s+st(?:itch)?))"),
+    (
+        "aslong",
+        rf"(?:until|to)\s+(?:(?:the\s+)?(?P<own>armholes?|piece|work|it|this\s+(?:side|piece|front|half)|(?:(?:left|right|second)\s+)?(?:front|back|side|sleeve|body))\s+)?"
+        rf"(?:(?:(?:measures?|is|are)\s+)?(?:exactly\s+)?(?:the\s+)?(?:same(?:\s+(?:length|depth|height))?\s+as|as\s+(?:long|deep)\s+as)|match(?:es)?|equals?)\s+(?:(?:on|for|that\s+of|those\s+of)\s+)?"
+        rf"(?:(?P<first>{_SAME_SIDE})|(?:the\s+)?(?P<part>(?:(?:left|right)\s+)?(?:back|front|sleeve|body)))s?\b(?:\s+armholes?\b)?(?:\s+in\s+length)?",
+    ),
+    # --- how far ---
+    ("between", rf"(?:from|between)\s+(?P<from>{_MARK})\s*(?:to|and|until|-)\s*(?P<to>{_MARK})"),
+    ("mark", rf"(?:up\s+to|to|until|as\s+far\s+as)\s+(?:the\s+)?(?P<to>{_MARK})"),
+    ("ribbed", r"(?:to|until)\s+(?:the\s+)?end\s+of\s+(?:the\s+)?rib(?:bing)?"),
+    ("event", rf"(?:until|up\s+to|as\s+far\s+as|to)\s+(?P<place>{_PLACE})(?=\s*[.,;(]|\s*$|\s+(?:as|but|revers|like))"),
+    ("upto", r"(?:(?:up\s+)?to|at|before)\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?)?(?P<place>shoulder|armhole|underarm|neck|raglan)s?(?:\s+shapings?)?"),
+    ("for", rf"for\s+(?P<for>{LONG}|{N}\s+{ROUND})"),
+    ("measured", rf"until\s+(?:the\s+)?(?:piece|work|it|[a-z]+)\s+measures\s+{LONG}(?:\s+from\s+[a-z -]{{3,30}}?(?=\s*[.,;]|\s*$))?"),
+    ("until", rf"until\s+(?:there\s+are\s+)?(?P<sts>{N})\s+{STS}(?:\s+(?:rem(?:ain)?|(?:are\s+)?left))?"),
+    # --- how often, from where, to where, with what difference ---
+    *HOW_OFTEN,
+    (
+        "begin",
+        rf"(?:beg(?:inning)?|start(?:ing)?)\s+(?:with|on|from)\s+(?P<row>{ROUND})\s+(?P<n>\d+)(?P<once>\s+(?:on\s+|for\s+)?the\s+first\s+(?:time|repeat)(?:\s+only)?)?",
+    ),
+    (
+        "ending",
+        rf"(?:but\s+)?(?:and\s+)?(?:end(?:ing)?|finish(?:ing)?|stop(?:ping)?)\s+(?:(?:with|after|on)\s+)?(?:an?\s+|the\s+)?(?:(?P<facing>(?:rs|ws|right[-\s]side|wrong[-\s]side)\s+(?:is\s+)?facing(?:\s+for\s+(?:the\s+)?next\s+row)?)|(?P<edge>at\s+(?:the\s+)?(?:armhole|neck|side|front)\s+edge)|(?P<row>{ROUND})\s+(?P<n>\d+)|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?P<row2>{ROUND})|(?:(?:at\s+)?(?:the\s+)?end\s+of\s+an?\s+)?(?P<side>rs|ws|right[-\s]side|wrong[-\s]side)(?:\s+{ROUND})?(?=\s*[.,;)]|\s*$))",
+    ),
+    ("omit", rf"(?:but\s+)?(?:omit(?:ting)?|leav(?:e|ing)\s+(?:out|off))\s+(?:the\s+)?(?P<what>last|final)\s+{ROUND}"),
+    (
+        "lie",
+        rf"(?:[:(]\s*)?(?:so\s+that\s+)?(?:the\s+)?(?P<edge>neck|front|armhole|raglan|side)(?:\s+edge)?\s+(?:dec(?:rease)?s?|shapings?)\s+(?:(?:now|will|then)\s+)*(?:(?:lie|are|is|come|comes|fall|go)(?:\s+(?:now|worked))?\s+)?at\s+(?:the\s+)?(?P<end>beg(?:inning)?|start|end)s?(?:\s+of\s+(?:the\s+)?(?:(?:rs|right[-\s]side)\s+)?{ROUND})?\s*\)?",
+    ),
+    (
+        "later",
+        rf"(?:but\s+)?work(?:ing)?\s+(?:1|one)\s+(?:{ROUND}\s+more|more\s+{ROUND}|extra\s+{ROUND}|additional\s+{ROUND})\s+before\s+(?:the\s+)?(?:shaping|start\s+of|beginning)(?:\s+(?:the\s+)?(?:shoulders?|armholes?|necks?)(?:\s+shapings?)?)?",
+    ),
 )
 """The kinds of phrases of which such a sentence is made."""
 

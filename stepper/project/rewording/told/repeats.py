@@ -24,6 +24,7 @@ from stepper.project.rewording.told.phrases import (
     TIMES_IN_ALL,
     Kinds,
     ToldPhrase,
+    prepare_kinds,
 )
 from stepper.project.rewording.told.shaping import Piece, sections
 from stepper.regex import regex
@@ -50,98 +51,95 @@ HOW_OFTEN: Final = (
 )
 """The kinds of phrases that say how often: in all, more, once more, or so many times."""
 
-REPEATS: Final[Kinds] = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        (
-            "lead",
-            r"(?:(?:now|then|just|simply|from\s+(?:here|now)(?:\s+on)?|skip\s+the\s+plain\s+(?:rounds|rnds|rows))\b\s*(?:,\s*)?)+",
-        ),
-        (
-            "half",
-            rf"(?:(?:rep(?:eat)?|work)\s+)?the\s+(?:first|1st)\s+of\s+(?:these|those|them|the)(?:\s+(?:two|2|last\s+(?:two|2)))?(?:\s+{_ROW})?(?:\s+(?:once\s+more|again|once|only))?",
-        ),
-        (
-            "verb",
-            rf"(?:(?:keep(?:\s+(?:on|going))?|cont(?:inue)?\.?|go\s+on|carry\s+on|proceed)(?:\s+(?:to|with|in(?=\s+(?:the\s+last|these|those))))?(?:\s+{_DOING}\b)?|rep(?:eat)?\b\.?|work|do|alternate|knit)(?:\s+(?:just|only))?(?=\s)",
-        ),
-        (
-            "span",
-            rf"(?:only\s+|just\s+)?(?:the\s+)?(?P<row>{_ROW})\s+(?P<n>\d+)(?!\s*[(\[]\s*\d)(?:\s*(?:-|and|&|to|through)\s*(?P<to>\d+))?{_WHILE}(?!\s*[:(])",
-        ),
-        (
-            "span",
-            rf"(?:only\s+|just\s+)?(?:from\s+)?(?:the\s+)?(?P<n>\d+){_TH}(?:\s+(?={_ROW}\s+(?:-|to|through)\s))?(?:(?:{_ROW}\s+)?(?:\s*-\s*|\s+(?:and|to|through)\s+)(?:the\s+)?(?P<to>\d+){_TH})?\s+(?P<row>{_ROW}){_WHILE}(?!\s*[:(])",
-        ),
-        ("pair", rf"(?:these|those|this|that|the)\s+(?:(?:last|previous|same)\s+)?pair(?:\s+of\s+(?P<row>{_ROW}))?"),
-        (
-            "last",
-            rf"(?:only\s+|just\s+)?(?:these|those|the\s+last|last|the\s+previous|the\s+above)\s+(?:(?P<n>{N})\s+)?(?P<row>{_ROW}){_WHILE}",
-        ),
-        ("both", rf"(?:both|the\s+two)\s+(?:of\s+(?:these|those|the)\s+)?(?P<row>{_ROW}){_WHILE}"),
-        ("them", r"(?:them|these|those)(?=\s+(?:\d|[a-z]+\s+(?:more\s+)?times|twice|once|again|until|till|for\b)|\s*,\s*until)"),
-        ("so", r"(?:this|(?:like|in)\s+this(?:\s+(?:way|manner))?)(?=\s+for\s+)"),
-        ("for rows", rf"for\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+{ROUND}(?:\s+{ALL})?"),
-        ("this", rf"(?:this|that)\s+(?:(?!inc|dec)[a-z]+\s+)?(?P<row>{_ROW})"),
-        (
-            "named",
-            r"(?:the\s+)?(?P<name>(?!last|this|that|these|those|next|every|each|same|other|first|second|short|more|all|of)[a-z]+\s+(?:round|rnd|row))\b(?!\s+\d+\b(?!\s*[(\[]|\s+(?:more|times|further)))",
-        ),
-        # --- how often ---
-        (
-            "shaped",
-            rf"(?:until|till)\s+(?:you(?:'ve|\s+have)\s+{DONE}\s+)?(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:inc|dec)(?:rease)?(?:s\b|\s+{_ROW})(?:\s+(?:have\s+been\s+)?{DONE})?(?:\s+{ALL})?(?P<since>\s+since\s+(?:joining|dividing|the\s+(?:cast[-\s]on|join|division|separation)))?",
-        ),
-        ("each", SECTIONED),
-        ("each", BETWEEN_MARKERS),
-        (
-            "used",
-            rf"until\s+(?:all\s+(?:of\s+)?(?:the\s+)?(?:[a-z]+\s+)?{STS}\s+(?:have\s+been|are)\s+(?:worked|used(?:\s+up)?|decreased)|no\s+(?:more\s+)?{STS}\s+(?:remain|are\s+left)\s+(?:outside|beyond)\s+(?:the\s+)?(?:gaps?|turns?))",
-        ),
-        *HOW_OFTEN,
-        ("every", rf"(?:(?:on\s+)?(?:every|each)\s+(?:time|{_ROW}))"),
-        # --- until when ---
-        (
-            "worked",
-            rf"(?:until|till)\s+(?:you(?:'ve|\s+have)(?:\s+{DONE})?|there\s+are)\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+{_ROW}(?:\s+(?:have\s+been\s+)?{DONE})?(?P<all>\s+{ALL})?",
-        ),
-        (
-            "worked",
-            rf"(?:until|till)\s+(?P<n>{N})\s+{_ROW}\s+(?:have\s+been|are)\s+{DONE}(?P<all>\s+{ALL})?",
-        ),
-        (
-            "unwrapped",
-            rf"(?:until|till)\s+(?:(?:you(?:\s+have|'ve)(?:\s+got)?|there\s+are|only)\s+)*(?:{N}\s+wrapped\s+{STS}\s+(?:(?:on|at)\s+)?(?:each|either|both)\s+(?:sides?|ends?)\s+and\s+)?(?P<n>{N})\s+(?:{STS}\s+(?:(?:are\s+left|rem(?:ain)?|left)\s+)?between\s+(?:the\s+)?(?:wraps|wrapped\s+{STS})|(?:{STS}\s+(?:are\s+(?:left\s+)?|rem(?:ain)?s?\s+|left\s+)?unwrapped|unwrapped\s+(?:{STS}|ones)(?:\s+(?:rem(?:ain)?|(?:are\s+)?left))?)\s+(?:in|at)\s+(?:the\s+)?(?:middle|cent(?:re|er)))",
-        ),
-        (
-            "until",
-            rf"(?:until|till)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again|a\s+total\s+of|the\s+(?:shawl|work|piece)\s+has)\s+)*(?P<n>{N})(?:\s+{STS}|(?=\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left)\b))"
-            rf"(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|once\s+more|{ALL}))*",
-        ),
-        ("reworked", r"(?:(?:again\s+)?working\s+(?:all\s+)?(?:the\s+)?(?:sts|stitches)\s+as\s+they\s+(?:appear|come|face\s+you|present\s+themselves)|in\s+(?:exactly\s+)?the\s+same\s+way)\b"),
-        (
-            "measured",
-            rf"(?:until|till)\s+(?P<far>(?!all\b|you\b)(?:[a-z][a-z'-]*\s+){{1,5}}(?:measures?|is|are|reach(?:es)?)\s+[^.;:()]*?{LONG}(?:(?![^.;:]*\b(?:until|then|inc|dec|increas|decreas))[^.;:()]*)?)(?=\s*[.;]|\s*$)",
-        ),
-        ("long", rf"for\s+(?P<long>{LONG})"),
-        (
-            "purpose",
-            rf"for\s+(?:the\s+)?(?:{RIB}|(?:(?!next|last|first|each|every)[a-z0-9][a-z0-9'-]*\s+){{0,3}}?(?:rib(?:bing)?|patt?(?:ern)?|st(?:itch)?|lace|border|cuff|welt|brim|hem)\b\.?)(?=\s+(?:until|till|for|\d|[a-z]+\s+(?:more\s+)?times|twice|once)\b|\s*,)",
-        ),
-        (
-            "ending",
-            rf"(?:ending|finishing|stopping)\s+(?:with|after)\s+(?:an?\s+)?(?:(?:row|round|rnd)\s+\d+|(?:rs|ws)\s+{_ROW})",
-        ),
-        (
-            "done",
-            rf"[(:=-]*\s*(?:(?:you(?:'ll|\s+will)\s+(?:then\s+)?have\s+{DONE}|(?:which|that)(?:\s+(?:is|means|makes|gives|comes\s+to)|'s)|that\s+is|i\.e\.|for)\s+)?(?:a\s+total\s+of\s+)?{_CHANGES}\s*\)?(?=\s*[.,;]|\s*$)",
-        ),
-        ("or", r"or\s+until\s+[^.;:()]*?(?:is|are|measures?|reach(?:es)?)\s+[^.;:()]*?(?=\s*[.;(]|\s*$)"),
-        (
-            "counts",
-            rf"(?:[:=-]|-+)?\s*(?P<list>\d+(?:\s*,\s*(?:then\s+)?\d+)+)(?:\s*,?\s*(?:and|then)\s+(?:finally\s+)?(?P<end>\d+))?\s+{STS}",
-        ),
-    )
+REPEATS: Final[Kinds] = prepare_kinds(
+    (
+        "lead",
+        r"(?:(?:now|then|just|simply|from\s+(?:here|now)(?:\s+on)?|skip\s+the\s+plain\s+(?:rounds|rnds|rows))\b\s*(?:,\s*)?)+",
+    ),
+    (
+        "half",
+        rf"(?:(?:rep(?:eat)?|work)\s+)?the\s+(?:first|1st)\s+of\s+(?:these|those|them|the)(?:\s+(?:two|2|last\s+(?:two|2)))?(?:\s+{_ROW})?(?:\s+(?:once\s+more|again|once|only))?",
+    ),
+    (
+        "verb",
+        rf"(?:(?:keep(?:\s+(?:on|going))?|cont(?:inue)?\.?|go\s+on|carry\s+on|proceed)(?:\s+(?:to|with|in(?=\s+(?:the\s+last|these|those))))?(?:\s+{_DOING}\b)?|rep(?:eat)?\b\.?|work|do|alternate|knit)(?:\s+(?:just|only))?(?=\s)",
+    ),
+    (
+        "span",
+        rf"(?:only\s+|just\s+)?(?:the\s+)?(?P<row>{_ROW})\s+(?P<n>\d+)(?!\s*[(\[]\s*\d)(?:\s*(?:-|and|&|to|through)\s*(?P<to>\d+))?{_WHILE}(?!\s*[:(])",
+    ),
+    (
+        "span",
+        rf"(?:only\s+|just\s+)?(?:from\s+)?(?:the\s+)?(?P<n>\d+){_TH}(?:\s+(?={_ROW}\s+(?:-|to|through)\s))?(?:(?:{_ROW}\s+)?(?:\s*-\s*|\s+(?:and|to|through)\s+)(?:the\s+)?(?P<to>\d+){_TH})?\s+(?P<row>{_ROW}){_WHILE}(?!\s*[:(])",
+    ),
+    ("pair", rf"(?:these|those|this|that|the)\s+(?:(?:last|previous|same)\s+)?pair(?:\s+of\s+(?P<row>{_ROW}))?"),
+    (
+        "last",
+        rf"(?:only\s+|just\s+)?(?:these|those|the\s+last|last|the\s+previous|the\s+above)\s+(?:(?P<n>{N})\s+)?(?P<row>{_ROW}){_WHILE}",
+    ),
+    ("both", rf"(?:both|the\s+two)\s+(?:of\s+(?:these|those|the)\s+)?(?P<row>{_ROW}){_WHILE}"),
+    ("them", r"(?:them|these|those)(?=\s+(?:\d|[a-z]+\s+(?:more\s+)?times|twice|once|again|until|till|for\b)|\s*,\s*until)"),
+    ("so", r"(?:this|(?:like|in)\s+this(?:\s+(?:way|manner))?)(?=\s+for\s+)"),
+    ("for rows", rf"for\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+{ROUND}(?:\s+{ALL})?"),
+    ("this", rf"(?:this|that)\s+(?:(?!inc|dec)[a-z]+\s+)?(?P<row>{_ROW})"),
+    (
+        "named",
+        r"(?:the\s+)?(?P<name>(?!last|this|that|these|those|next|every|each|same|other|first|second|short|more|all|of)[a-z]+\s+(?:round|rnd|row))\b(?!\s+\d+\b(?!\s*[(\[]|\s+(?:more|times|further)))",
+    ),
+    # --- how often ---
+    (
+        "shaped",
+        rf"(?:until|till)\s+(?:you(?:'ve|\s+have)\s+{DONE}\s+)?(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:inc|dec)(?:rease)?(?:s\b|\s+{_ROW})(?:\s+(?:have\s+been\s+)?{DONE})?(?:\s+{ALL})?(?P<since>\s+since\s+(?:joining|dividing|the\s+(?:cast[-\s]on|join|division|separation)))?",
+    ),
+    ("each", SECTIONED),
+    ("each", BETWEEN_MARKERS),
+    (
+        "used",
+        rf"until\s+(?:all\s+(?:of\s+)?(?:the\s+)?(?:[a-z]+\s+)?{STS}\s+(?:have\s+been|are)\s+(?:worked|used(?:\s+up)?|decreased)|no\s+(?:more\s+)?{STS}\s+(?:remain|are\s+left)\s+(?:outside|beyond)\s+(?:the\s+)?(?:gaps?|turns?))",
+    ),
+    *HOW_OFTEN,
+    ("every", rf"(?:(?:on\s+)?(?:every|each)\s+(?:time|{_ROW}))"),
+    # --- until when ---
+    (
+        "worked",
+        rf"(?:until|till)\s+(?:you(?:'ve|\s+have)(?:\s+{DONE})?|there\s+are)\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+{_ROW}(?:\s+(?:have\s+been\s+)?{DONE})?(?P<all>\s+{ALL})?",
+    ),
+    (
+        "worked",
+        rf"(?:until|till)\s+(?P<n>{N})\s+{_ROW}\s+(?:have\s+been|are)\s+{DONE}(?P<all>\s+{ALL})?",
+    ),
+    (
+        "unwrapped",
+        rf"(?:until|till)\s+(?:(?:you(?:\s+have|'ve)(?:\s+got)?|there\s+are|only)\s+)*(?:{N}\s+wrapped\s+{STS}\s+(?:(?:on|at)\s+)?(?:each|either|both)\s+(?:sides?|ends?)\s+and\s+)?(?P<n>{N})\s+(?:{STS}\s+(?:(?:are\s+left|rem(?:ain)?|left)\s+)?between\s+(?:the\s+)?(?:wraps|wrapped\s+{STS})|(?:{STS}\s+(?:are\s+(?:left\s+)?|rem(?:ain)?s?\s+|left\s+)?unwrapped|unwrapped\s+(?:{STS}|ones)(?:\s+(?:rem(?:ain)?|(?:are\s+)?left))?)\s+(?:in|at)\s+(?:the\s+)?(?:middle|cent(?:re|er)))",
+    ),
+    (
+        "until",
+        rf"(?:until|till)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again|a\s+total\s+of|the\s+(?:shawl|work|piece)\s+has)\s+)*(?P<n>{N})(?:\s+{STS}|(?=\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left)\b))"
+        rf"(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|once\s+more|{ALL}))*",
+    ),
+    ("reworked", r"(?:(?:again\s+)?working\s+(?:all\s+)?(?:the\s+)?(?:sts|stitches)\s+as\s+they\s+(?:appear|come|face\s+you|present\s+themselves)|in\s+(?:exactly\s+)?the\s+same\s+way)\b"),
+    (
+        "measured",
+        rf"(?:until|till)\s+(?P<far>(?!all\b|you\b)(?:[a-z][a-z'-]*\s+){{1,5}}(?:measures?|is|are|reach(?:es)?)\s+[^.;:()]*?{LONG}(?:(?![^.;:]*\b(?:until|then|inc|dec|increas|decreas))[^.;:()]*)?)(?=\s*[.;]|\s*$)",
+    ),
+    ("long", rf"for\s+(?P<long>{LONG})"),
+    (
+        "purpose",
+        rf"for\s+(?:the\s+)?(?:{RIB}|(?:(?!next|last|first|each|every)[a-z0-9][a-z0-9'-]*\s+){{0,3}}?(?:rib(?:bing)?|patt?(?:ern)?|st(?:itch)?|lace|border|cuff|welt|brim|hem)\b\.?)(?=\s+(?:until|till|for|\d|[a-z]+\s+(?:more\s+)?times|twice|once)\b|\s*,)",
+    ),
+    (
+        "ending",
+        rf"(?:ending|finishing|stopping)\s+(?:with|after)\s+(?:an?\s+)?(?:(?:row|round|rnd)\s+\d+|(?:rs|ws)\s+{_ROW})",
+    ),
+    (
+        "done",
+        rf"[(:=-]*\s*(?:(?:you(?:'ll|\s+will)\s+(?:then\s+)?have\s+{DONE}|(?:which|that)(?:\s+(?:is|means|makes|gives|comes\s+to)|'s)|that\s+is|i\.e\.|for)\s+)?(?:a\s+total\s+of\s+)?{_CHANGES}\s*\)?(?=\s*[.,;]|\s*$)",
+    ),
+    ("or", r"or\s+until\s+[^.;:()]*?(?:is|are|measures?|reach(?:es)?)\s+[^.;:()]*?(?=\s*[.;(]|\s*$)"),
+    (
+        "counts",
+        rf"(?:[:=-]|-+)?\s*(?P<list>\d+(?:\s*,\s*(?:then\s+)?\d+)+)(?:\s*,?\s*(?:and|then)\s+(?:finally\s+)?(?P<end>\d+))?\s+{STS}",
+    ),
 )
 """The kinds of phrases of which such a sentence is made."""
 

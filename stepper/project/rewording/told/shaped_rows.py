@@ -15,7 +15,7 @@ from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import ROUND, SIDE, STS, N
-from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, leading_phrases
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, leading_phrases, prepare_kinds
 from stepper.regex import regex
 
 _PLACE: Final = r"(?:neck(?:line)?|armholes?|shoulders?|raglans?|sleeves?|sides?|front|back|waist|thumb|gusset|v-?neck)"
@@ -25,22 +25,19 @@ _ROWS: Final = (
 )
 _OFTEN: Final = rf"(?:for\s+|a\s+total\s+of\s+|in\s+(?:all|total)\s*,?\s+)*(?P<n>{N})\s+times(?:\s+(?P<all>in\s+(?:all|total)|altogether|total)|\s+(?P<more>more|again|further))?"
 
-SHAPED: Final[Kinds] = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        ("often", _OFTEN),
-        ("often", rf"(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?P<n2>{N})\s+(?:more|further)\s+times"),
-        ("once", r"(?P<once>once|twice)\s+(?:more|again)|again\b"),
-        ("rows", rf"(?:(?:(?:at|on)\s+)?(?:the\s+)?(?:beg(?:inning)?|start|end)s?\.?\s+of\s+|(?:on|in|of)\s+)?{_ROWS}"),
-        ("where", rf"(?:at|along)\s+(?:the\s+|each\s+)?(?:{_PLACE})\s+edges?\b"),
-        ("where", r"(?:at|on)\s+(?:each|both|either)\s+(?:ends?|sides?|edges?)(?:\s+of\s+(?:the\s+)?(?:marker|row|work|piece))?\b"),
-        ("where", rf"for\s+(?:the\s+)?(?:(?:left|right|front|back)\s+)?{_PLACE}(?:\s+(?:edge|shaping))?\b"),
-        ("manner", r"as\s+foll(?:ow)?s|thus|like\s+(?:this|that|so)|(?:in\s+)?(?:the\s+same|this|that)\s+(?:manner|way|fashion)"),
-        ("do", rf"(?:shape|work|make|do)\b(?:\s+(?:it|so|(?:the|this)(?:\s+(?:same|{_PLACE}|(?:inc|dec)(?:rease)?s?(?:\s+{ROUND})?|row))?|{_PLACE}))?(?![\w-])"),
-        ("again", rf"rep(?:eat)?\b\.?(?:\s+(?:this|the|that)(?:\s+last)?(?:\s+(?:(?:inc|dec)(?:rease)?s?\b(?:\s+{ROUND})?|{ROUND}))?)?"),
-        ("do", rf"(?:inc|dec)(?:reas(?:e|es|ing))?\b\.?(?:\s+(?:1|one)\s+{STS})?"),
-        ("lead", r"(?:now|then|next)\b"),
-    )
+SHAPED: Final[Kinds] = prepare_kinds(
+    ("often", _OFTEN),
+    ("often", rf"(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?P<n2>{N})\s+(?:more|further)\s+times"),
+    ("once", r"(?P<once>once|twice)\s+(?:more|again)|again\b"),
+    ("rows", rf"(?:(?:(?:at|on)\s+)?(?:the\s+)?(?:beg(?:inning)?|start|end)s?\.?\s+of\s+|(?:on|in|of)\s+)?{_ROWS}"),
+    ("where", rf"(?:at|along)\s+(?:the\s+|each\s+)?(?:{_PLACE})\s+edges?\b"),
+    ("where", r"(?:at|on)\s+(?:each|both|either)\s+(?:ends?|sides?|edges?)(?:\s+of\s+(?:the\s+)?(?:marker|row|work|piece))?\b"),
+    ("where", rf"for\s+(?:the\s+)?(?:(?:left|right|front|back)\s+)?{_PLACE}(?:\s+(?:edge|shaping))?\b"),
+    ("manner", r"as\s+foll(?:ow)?s|thus|like\s+(?:this|that|so)|(?:in\s+)?(?:the\s+same|this|that)\s+(?:manner|way|fashion)"),
+    ("do", rf"(?:shape|work|make|do)\b(?:\s+(?:it|so|(?:the|this)(?:\s+(?:same|{_PLACE}|(?:inc|dec)(?:rease)?s?(?:\s+{ROUND})?|row))?|{_PLACE}))?(?![\w-])"),
+    ("again", rf"rep(?:eat)?\b\.?(?:\s+(?:this|the|that)(?:\s+last)?(?:\s+(?:(?:inc|dec)(?:rease)?s?\b(?:\s+{ROUND})?|{ROUND}))?)?"),
+    ("do", rf"(?:inc|dec)(?:reas(?:e|es|ing))?\b\.?(?:\s+(?:1|one)\s+{STS})?"),
+    ("lead", r"(?:now|then|next)\b"),
 )  # fmt: skip
 """The kinds of phrases about a row that is told besides, in the order tried."""
 _STARTS: Final = regex(r"(?:^|[.!;])\s*(?:[a-z][a-z ]{2,24}:\s*)?(?=[A-Za-z])", re.IGNORECASE)

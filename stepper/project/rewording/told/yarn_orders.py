@@ -11,7 +11,7 @@ import re
 from typing import Final
 
 from stepper.project.rewording.synonym import LONG
-from stepper.project.rewording.told.phrases import Kinds, ToldPhrase
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, prepare_kinds
 from stepper.project.rewording.told.shaping import Piece
 from stepper.project.rewording.yarn_names import CALLED
 from stepper.regex import regex
@@ -21,34 +21,31 @@ YARN: Final = rf"(?:the\s+)?(?:(?-i:MC|CC\d?|[DLBP]C|[A-HYZ])|{CALLED})(?![-'\w]
 _YARNS: Final = rf"{YARN}(?:\s*,\s*{YARN})*(?:\s*,?\s*(?:and|&)\s+{YARN})?"
 _ONLY: Final = r"(?:\s+(?:only|alone|again|throughout))?"
 _IN: Final = r"(?:in|with|using)"
-YARN_ORDERS: Final[Kinds] = tuple(
-    (kind, regex(expression, re.IGNORECASE))
-    for kind, expression in (
-        ("kept", rf"(?:do\s+not|don't)\s+(?:break|cut)(?:\s+off)?\s+{_YARNS}"),
-        ("cut", rf"(?:break|cut)(?:\s+off)?\s+(?P<yarns>{_YARNS})"),
-        (
-            "cut all",
-            r"(?:break|cut)(?:\s+off)?\s+(?:both|all|the)\s+(?:the\s+|two\s+|of\s+the\s+)?(?:pattern\s+|contrast(?:ing)?\s+|other\s+)?(?:colou?rs|yarns|CCs)\b",
-        ),
-        ("join", rf"(?:re-?)?join(?:\s+in)?\s+(?P<yarns>{_YARNS})"),
-        (
-            "go on",
-            rf"(?:cont(?:inu(?:e|ing))?\.?|carry\s+on|go\s+on|work|knit)(?:\s+on)?(?:\s+(?:working|knitting))?\s+{_IN}\s+(?P<yarn>{YARN}){_ONLY}",
-        ),
-        ("go on", rf"(?:change|switch|go|swap)\s+(?:back\s+)?to\s+(?P<yarn>{YARN}){_ONLY}"),
-        (
-            "go on",
-            rf"the\s+(?:rest|remainder)(?:\s+of\s+(?:the|your)\s+\w+)?\s+is\s+(?:(?:all|now|then|worked|knitted|knit|plain)\s+)*(?:{_IN}\s+)?(?P<yarn>{YARN}){_ONLY}",
-        ),
-        (
-            "when",
-            r"(?:after|at\s+the\s+(?:end|beginning|start)\s+of)\s+(?:this|the(?:\s+last)?)\s+(?:round|rnd|row)\b|from\s+(?:here|now)(?:\s+on(?:wards)?)?\b|(?:now|here|at\s+this\s+point)\b",
-        ),
-        (
-            "tail",
-            rf"leaving\s+(?:an?\s+)?(?:(?:about\s+)?{LONG}\s+)?(?:long\s+|short\s+)?(?:tails?|ends?)(?:\s+to\s+(?:weave|darn|sew)\s+in(?:\s+later)?)?\b",
-        ),
-    )
+YARN_ORDERS: Final[Kinds] = prepare_kinds(
+    ("kept", rf"(?:do\s+not|don't)\s+(?:break|cut)(?:\s+off)?\s+{_YARNS}"),
+    ("cut", rf"(?:break|cut)(?:\s+off)?\s+(?P<yarns>{_YARNS})"),
+    (
+        "cut all",
+        r"(?:break|cut)(?:\s+off)?\s+(?:both|all|the)\s+(?:the\s+|two\s+|of\s+the\s+)?(?:pattern\s+|contrast(?:ing)?\s+|other\s+)?(?:colou?rs|yarns|CCs)\b",
+    ),
+    ("join", rf"(?:re-?)?join(?:\s+in)?\s+(?P<yarns>{_YARNS})"),
+    (
+        "go on",
+        rf"(?:cont(?:inu(?:e|ing))?\.?|carry\s+on|go\s+on|work|knit)(?:\s+on)?(?:\s+(?:working|knitting))?\s+{_IN}\s+(?P<yarn>{YARN}){_ONLY}",
+    ),
+    ("go on", rf"(?:change|switch|go|swap)\s+(?:back\s+)?to\s+(?P<yarn>{YARN}){_ONLY}"),
+    (
+        "go on",
+        rf"the\s+(?:rest|remainder)(?:\s+of\s+(?:the|your)\s+\w+)?\s+is\s+(?:(?:all|now|then|worked|knitted|knit|plain)\s+)*(?:{_IN}\s+)?(?P<yarn>{YARN}){_ONLY}",
+    ),
+    (
+        "when",
+        r"(?:after|at\s+the\s+(?:end|beginning|start)\s+of)\s+(?:this|the(?:\s+last)?)\s+(?:round|rnd|row)\b|from\s+(?:here|now)(?:\s+on(?:wards)?)?\b|(?:now|here|at\s+this\s+point)\b",
+    ),
+    (
+        "tail",
+        rf"leaving\s+(?:an?\s+)?(?:(?:about\s+)?{LONG}\s+)?(?:long\s+|short\s+)?(?:tails?|ends?)(?:\s+to\s+(?:weave|darn|sew)\s+in(?:\s+later)?)?\b",
+    ),
 )
 """The kinds of phrases of a sentence about yarns."""
 _NAMES: Final = regex(rf"(?<![-'\w])(?!the\s){YARN}", re.IGNORECASE)
