@@ -8,6 +8,7 @@ time.
 
 from __future__ import annotations
 
+import atexit
 import binascii
 import marshal
 import os
@@ -53,6 +54,49 @@ def keep(name: str, value: Any) -> None:
                 beside.unlink(missing_ok=True)
             continue
         return
+
+
+class KeptTable:
+    """Values found by their keys, which are worked out once for all starts of the program."""
+
+    def __init__(self, name: str, most: int, least_new: int) -> None:
+        """Take where the table stands; it is read when a value is first asked.
+
+        Args:
+            name: The name under which it is kept.
+            most: How many values are kept at most; where those of earlier versions fill that, it begins anew.
+            least_new: How many have to be new before all are written again.
+        """
+        self._name = name
+        self._most = most
+        self._least_new = least_new
+        self._kept: dict[Any, Any] | None = None
+        self._new: dict[Any, Any] = {}
+
+    def get(self, key: Any) -> Any:
+        """Return the value of a key, or None."""
+        if self._kept is None:
+            self._kept = read_kept(self._name) or {}
+        return self._kept.get(key) or self._new.get(key)
+
+    def add(self, key: Any, value: Any) -> None:
+        """Add a value, which is never None nor empty; it is kept when the program ends."""
+        if not self._new:
+            atexit.register(self.keep)
+        self._new[key] = value
+
+    def keep(self, least: int | None = None) -> None:
+        """Keep what is new for the next start, beside what others have kept since.
+
+        Args:
+            least: How many must be new; as many as the table says where None.
+        """
+        if len(self._new) < (self._least_new if least is None else least):
+            return
+        others = read_kept(self._name) or {}
+        fits = len(others) + len(self._new) <= self._most
+        keep(self._name, {**others, **self._new} if fits else self._new)
+        self._new = {}
 
 
 def _head(kept: bytes) -> bytes:

@@ -8,12 +8,11 @@ seconds, and to take up what an earlier start compiled takes a fiftieth of that.
 
 from __future__ import annotations
 
-import atexit
 import re
 from array import array
 from typing import TYPE_CHECKING, Any, Final
 
-from stepper.kept import keep, read_kept
+from stepper.kept import KeptTable
 
 if TYPE_CHECKING:
     # To the type checker it is a compiled pattern; of those it has, `_LateRegex` has what the house asks.
@@ -48,9 +47,7 @@ class Compiled:
 
     def __init__(self, name: str) -> None:
         """Take the name under which they are kept."""
-        self._name = name
-        self._kept: dict[tuple[str, int], _Code] | None = None
-        self._new: dict[tuple[str, int], _Code] = {}
+        self._codes = KeptTable(name, _MOST, _LEAST_NEW)
 
     def compiled(self, pattern: str, flags: int = 0) -> re.Pattern[str]:
         """Return what `re.compile` returns.
@@ -62,16 +59,12 @@ class Compiled:
         Raises:
             re.error: The expression is wrong.
         """
-        if self._kept is None:
-            self._kept = read_kept(self._name) or {}
         key = (pattern, int(flags))
-        code = self._kept.get(key) or self._new.get(key)
+        code: _Code | None = self._codes.get(key)
         try:
             if code is None:
                 code = _code_of(*key)
-                if not self._new:
-                    atexit.register(self.keep)
-                self._new[key] = code
+                self._codes.add(key, code)
             return _made_of(pattern, code)
         except (ImportError, AttributeError, TypeError, ValueError, RuntimeError):
             # Another Python may have its compiler elsewhere; its own way in is the same everywhere.
@@ -83,12 +76,7 @@ class Compiled:
         Args:
             least: How many must be new.
         """
-        if len(self._new) < least:
-            return
-        others = read_kept(self._name) or {}
-        fits = len(others) + len(self._new) <= _MOST
-        keep(self._name, {**others, **self._new} if fits else self._new)
-        self._new = {}
+        self._codes.keep(least)
 
 
 def _code_of(pattern: str, flags: int) -> _Code:

@@ -1,4 +1,4 @@
-"""Compile every expression of the house and keep what it compiles to, for all processes that are started after.
+"""Compile every expression of the house and keep what it compiles to and what it demands, for all processes that are started after.
 
     python -m tests.bench.expressions
 
@@ -13,6 +13,7 @@ import importlib
 import pkgutil
 
 import stepper
+from stepper.project.rewording.demands import KEPT_DEMANDS, find_demands
 from stepper.project.rewording.synonym import Synonym
 from stepper.regex import EXPRESSIONS, WORDINGS, regex
 
@@ -28,7 +29,8 @@ def main() -> None:
         each.search("")
     for row in rows:
         row.pattern.search("")
-    for kept in (EXPRESSIONS, WORDINGS):
+        find_demands(row.expression)
+    for kept in (EXPRESSIONS, WORDINGS, KEPT_DEMANDS):
         kept.keep(least=1)
     print(f"{len(late)} expressions and {len(rows)} rows")
 

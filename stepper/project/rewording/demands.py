@@ -9,14 +9,20 @@ nothing is demanded.
 
 from __future__ import annotations
 
+import marshal
 import re
+from functools import cache
 from typing import Final
+from zlib import crc32
 
+from stepper.kept import KeptTable
 from stepper.regex import regex
 
 Demand = frozenset[str]
 """Pieces of words in small letters, one of which must be in the text."""
 _Tokens = list[tuple[str, str]]
+KEPT_DEMANDS: Final = KeptTable("demands", most=12_000, least_new=100)
+"""What expressions demand: to find it for the rows that one page needs takes over a second."""
 
 _TOKEN: Final = regex(
     r"(?P<letters>[^\\\[\]()|*+?{}^$.\s]+(?![*+?{])|[^\\\[\]()|*+?{}^$.\s])"
@@ -37,12 +43,29 @@ def find_demands(expression: str) -> tuple[Demand, ...]:
     """Find what every text holds in which an expression is found.
 
     Args:
-        expression: A regular expression, for upper and lower case alike or not.
+        expression: A regular expression of the house's own, for upper and lower case alike or not; what it
+            demands is kept for the next start.
 
     Returns:
         Demands, each of which is met by such a text in small letters, the most telling first; none where
         the expression is not taken apart.
     """
+    key = (expression, _way())
+    kept: tuple[tuple[Demand, ...]] | None = KEPT_DEMANDS.get(key)
+    if kept is None:
+        kept = (_found(expression),)
+        KEPT_DEMANDS.add(key, kept)
+    return kept[0]
+
+
+@cache
+def _way() -> int:
+    """Return a sum of how demands are found, since what another version of this module found is not asked."""
+    steps = (_found, _tokens, _either, _sequence, _word, _weight)
+    return crc32(b"".join([_TOKEN.pattern.encode(), *(marshal.dumps(step.__code__) for step in steps)]))
+
+
+def _found(expression: str) -> tuple[Demand, ...]:
     tokens = _tokens(expression)
     found, end = _either(tokens, 0)
     if end != len(tokens):

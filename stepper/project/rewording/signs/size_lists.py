@@ -79,7 +79,9 @@ def write_lists_plainly(line: Reworded) -> Reworded:
 
 def find_lists(text: str) -> list[tuple[re.Match[str], list[str]]]:
     """Find the lists of sizes of a line made plain, each with its values as printed; a dash is one too."""
-    broken = [match for match in _BROKEN.finditer(text) if _DASH.search(match.group())]
+    if not any(map(text.count, "([{")):
+        return []
+    broken = [match for match in _BROKEN.finditer(text) if _DASH.search(match.group())] if "-" in text else []
     whole = [match for match in SIZE_LIST.finditer(text) if not any(_within(match, other) for other in broken)]
     found = [
         (match, [value.group() for value in _EACH.finditer(match.group())])
