@@ -16,7 +16,9 @@ _NO = (
 _WORD = rf"(?:(?!(?:{_NO})\b)[a-z][a-z'-]*\s+)"
 _LETTERED = r"(?:(?:panel|cable|motif|patt(?:ern)?)\s+(?:[a-h]|[ivx]{1,3})\b|(?:panel|motif)\s+\d{1,2}\b)"
 _ENDS = r"(?=\s*[,;.()]|\s*$|\s+(?:over|across|to|row|rnd|round)\b)"
-_NAMED = rf"(?:{_WORD}{{0,3}}{_LETTERED}{_ENDS}|{_WORD}{{1,3}}(?:panel|cable|motif|lace|patt(?:ern)?)\b|panel\b)"
+_HERE = r"(?=[a-z\s'-]*(?:panel|cable|motif|lace|patt))"
+"""Most stretches between two commas hold no such word: that is looked at before words are taken one by one."""
+_NAMED = rf"{_HERE}(?:{_WORD}{{0,3}}{_LETTERED}{_ENDS}|{_WORD}{{1,3}}(?:panel|cable|motif|lace|patt(?:ern)?)\b|panel\b)"
 _PANEL = rf"(?:the\s+)?({_NAMED})(?:\s+patt(?:ern)?\b\.?)?"
 _AT = r"((?:^|[,;:])\s*(?:and\s+|then\s+)?)"
 _AT_OR_AS = r"((?:^|[,;:])\s*(?:and\s+|then\s+)?|\bas\s+)"
@@ -37,7 +39,7 @@ PANELS: tuple[Synonym, ...] = (
     row(_HAS, rf"{_AT}(?:work\s+)?(?:the\s+)?(?:next\s+)?({N})\s+{STS}\s+(?:in|of|as)\s+(?:the\s+)?({_NAMED})(?:\s+patt(?:ern)?\b\.?)?(?=\s*[,;.]|\s*$)", r"\1work next rnd of \3 over \2 sts", "K9, work 12 sts of Panel A, k9.", again=True),
     row("(", rf"{_AT}(?:work\s+)?{_PANEL}\s*\(\s*(?:over\s+)?(?:next\s+)?({N})\s+{STS}\s*\)(?=\s*[,;.]|\s*$)", r"\1work next rnd of \2 over \3 sts", "K9, Panel A (12 sts), k9.", again=True),
     row("1 of", rf"(work\s+({_ROW}\s+1)\s+of\s+[^:.]*?[,;]\s*(?:and\s+|then\s+)?)(?:work\s+)?{_PANEL}(?=\s*[,;.]|\s*$)", r"\1work \2 of \3 to fill", "K2, work row 1 of Panel A, Panel B, k2.", again=True),
-    row("panel|patt", rf"{_BEHIND}(?:work\s+)?(?:the\s+)?({_WORD}{{0,3}}{_LETTERED}|{_WORD}{{0,3}}panel\b)(?=\s*[,;.]|\s*$)", r"\1work next rnd of \2 to fill", "K9, Panel A, k9.", again=True),
+    row("panel|patt", rf"{_BEHIND}(?:work\s+)?(?:the\s+)?{_HERE}({_WORD}{{0,3}}{_LETTERED}|{_WORD}{{0,3}}panel\b)(?=\s*[,;.]|\s*$)", r"\1work next rnd of \2 to fill", "K9, Panel A, k9.", again=True),
     row("row|rnd|round", rf"{_BEHIND}work\s+({_ROW}\s+\d{{1,2}}|next\s+{_ROW})\s+of\s+{_PANEL}(?=\s*[,;.]|\s*$)", r"\1work \2 of \3 to fill", "K9, work row 3 of Panel A, k9.", again=True),
 )  # fmt: skip
 """The rows, in the order tried."""
