@@ -31,6 +31,21 @@ HELD_BY = (
     r"|(?:a\s+)?spare\s+needle)\b"
 )
 OFF = r"(?:bind|cast)\s+off"
+ROW = r"(?:row|rnd|round)"
+YARN = r"(?-i:MC|CC\d?|[A-Z])"
+"""A yarn by its sign."""
+YARN_A_H = r"(?-i:MC|CC\d?|[A-H])"
+"""A yarn by its sign, where any other letter may be a stitch or a size."""
+STOCKINETTE = r"(?:st\.?[\s-]?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
+CHANGE = r"(?:inc|dec)(?:reas(?:e|ing))?\.?"
+BEGIN = r"(?:(?<=^)|(?<=[.!?]))\s*"
+"""Where a sentence begins."""
+STOP = r"\s*(?:[.!]+|$)"
+"""What ends a sentence."""
+CLOSED = r"(?=\s*[.;]|\s*$)"
+"""That a sentence or its half ends here."""
+PAUSE = r"(?=\s*[.,;]|\s*$)"
+"""That a sentence or a part of it ends here."""
 
 
 @dataclass(frozen=True, slots=True)

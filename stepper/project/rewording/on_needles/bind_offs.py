@@ -10,12 +10,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import replace
 from typing import Final
 
-from stepper.project.rewording.reworded import Reworded, laid_anew
+from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.synonym import STS, N
-from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, prepare_kinds, split_phrases
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, Written, prepare_kinds, write_sentences
 from stepper.regex import regex
 
 _MUCH: Final = r"(?:(?:but|and|not|too|very|really|rather|quite|fairly|nice\s+and|reasonably|relatively|extra|super|a\s+(?:bit|little)|slightly)\s+)*"
@@ -45,26 +44,17 @@ def write_bind_offs(line: Reworded) -> Reworded:
     Returns:
         The line; the same if it has none that is read so.
     """
-    for start in reversed(list(_STARTS.finditer(line.text))):
-        found = split_phrases(line.text, start.end(), BIND_OFFS)
-        written = _written(found[0]) if found is not None else None
-        if found is None or written is None:
-            continue
-        if line.text[: start.start()].strip() and any(one.kind == "side" for one in found[0]):
-            continue  # behind other rows it may be the side that does not come next
-        cut = start.start() if start["joint"] else start.end()
-        kept = [one.match.group() for one in found[0] if one.kind == "told"]
-        line = laid_anew(line, cut, found[1], [". " if start["joint"] else "", *written])
-        line = replace(line, kept=(*line.kept, *kept))
-    return line
+    return write_sentences(line, _STARTS, BIND_OFFS, _written)
 
 
-def _written(phrases: Sequence[ToldPhrase]) -> list[str | tuple[int, int]] | None:
+def _written(phrases: Sequence[ToldPhrase], start: re.Match[str]) -> Written | None:
     """Return a binding off in the grammar's order; None if a kind is there twice."""
     kinds = [phrase.kind for phrase in phrases if phrase.kind != "told"]
     if len(set(kinds)) < len(kinds) or kinds[:1] != ["off"] or len(set(kinds) & _FORMS.keys()) > 1:
         return None
     by_kind = {phrase.kind: phrase for phrase in phrases}
+    if "side" in by_kind and start.string[: start.start()].strip():
+        return None  # behind other rows it may be the side that does not come next
     many = by_kind["all"].match.span("n") if "all" in by_kind and by_kind["all"].get("n") else None
     verb = by_kind["off"].get("verb")
     made: list[str | tuple[int, int]] = [verb[:1].upper() + verb[1:]]
@@ -72,4 +62,4 @@ def _written(phrases: Sequence[ToldPhrase]) -> list[str | tuple[int, int]] | Non
     made += [form for kind, form in _FORMS.items() if kind in by_kind]
     if "side" in by_kind:
         made.append(f" on {by_kind['side'].get('side')[0].upper()}S")
-    return made
+    return made, [phrase.match.group() for phrase in phrases if phrase.kind == "told"]

@@ -10,11 +10,12 @@ US and UK; common practice.
 from __future__ import annotations
 
 import re
-from dataclasses import replace
+from collections.abc import Sequence
 from typing import Final
 
-from stepper.project.rewording.reworded import Reworded, laid_anew
+from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.synonym import LONG, STS, N
+from stepper.project.rewording.told.phrases import ToldPhrase, Written, prepare_kinds, write_sentences
 from stepper.regex import regex
 
 _YARN: Final = r"(?:(?:the|your|working)\s+)*(?:yarn|wool|thread)"
@@ -26,65 +27,41 @@ _HOW: Final = r"(?:tight(?:ly)?|firm(?:ly)?|snug(?:ly)?|closed|shut|up|together|
 _CLOSE: Final = r"to\s+close(?:\s+(?:up\s+)?(?:the\s+)?(?:hole|top|gap|opening|toe|tip|crown))?"
 _PULLS: Final = r"(?:pull|draw|gather|cinch|tighten|close|snug)"
 _FASTENS: Final = r"(?:fasten|secure|weave|darn|sew|knot|run|tie)"
-_PHRASES: Final = tuple(
-    (kind, regex(rf"(?:{expression})(?![\w'-])", re.IGNORECASE))
-    for kind, expression in (
-        ("cut", rf"(?:break|cut|snip)\s+(?:off\s+)?{_YARN}(?:\s+off)?|(?:break|cut)\s+off(?=\s*,)"),
-        ("tail", rf"(?:(?:leaving|with|to|leave)\s+)(?:about\s+|approx(?:imately|\.)?\s+)?(?:an?\s+)?(?:(?:good|long|generous)\s+)*(?:{LONG}|\d+[-\s](?:inch|cm))?(?:[-\s]*long)?(?:\s*(?:tail|end|length)(?:\s+of\s+(?:yarn|wool))?)?(?:\s+(?:for|to)\s+(?:sewing|sew|closing|weaving|weave)(?:\s+(?:up|in|it))?)?(?<=[\w\"])"),
-        ("through", rf"(?:draw|thread|run|pass|pull)\s+(?:(?:it|{_END})\s+)?(?:(?:onto|on|into)\s+{_NEEDLE}\s+and\s+)?(?:(?:draw|run|pass|pull)\s+)?(?:(?:with|using)\s+{_NEEDLE}\s+)?(?:twice\s+)?through\s+(?P<where>{_WHERE})(?:\s+(?:twice|two\s+times|once\s+more|again))?"),
-        ("needle", rf"thread\s+(?:it|{_END})\s+(?:onto|on|into|through)\s+{_NEEDLE}|(?:with|using)\s+{_NEEDLE}"),
-        ("pull", rf"{_PULLS}(?:\s+(?:it|{_END}|the\s+(?:{STS}|hole|top)))?(?:\s+{_HOW})+(?:\s+{_CLOSE})?|{_PULLS}\s+{_CLOSE}"),
-        ("fasten", rf"{_FASTENS}(?:\s+(?:off|in|down))?(?:\s+(?:it|{_END}s?))?(?:\s+{_HOW})*(?:\s+(?:off|in))?(?:\s+(?:inside|{_INSIDE}))?"),
-        ("inside", rf"(?:take|bring|pass|draw)\s+(?:it|{_END})\s+(?:through\s+)?{_INSIDE}"),
-        ("aside", r"(?:twice|once|two\s+times)(?:\s*,?\s+if\s+you\s+(?:don't|do\s+not)\s+trust\s+it)?"),
+DRAWN_UP: Final = prepare_kinds(
+    *(
+        (kind, rf"\(?(?:(?:now|finally|&)\s+)*(?P<told>{expression})(?![\w'-])\)?")
+        for kind, expression in (
+            ("cut", rf"(?:break|cut|snip)\s+(?:off\s+)?{_YARN}(?:\s+off)?|(?:break|cut)\s+off(?=\s*,)"),
+            ("tail", rf"(?:(?:leaving|with|to|leave)\s+)(?:about\s+|approx(?:imately|\.)?\s+)?(?:an?\s+)?(?:(?:good|long|generous)\s+)*(?:{LONG}|\d+[-\s](?:inch|cm))?(?:[-\s]*long)?(?:\s*(?:tail|end|length)(?:\s+of\s+(?:yarn|wool))?)?(?:\s+(?:for|to)\s+(?:sewing|sew|closing|weaving|weave)(?:\s+(?:up|in|it))?)?(?<=[\w\"])"),
+            ("through", rf"(?:draw|thread|run|pass|pull)\s+(?:(?:it|{_END})\s+)?(?:(?:onto|on|into)\s+{_NEEDLE}\s+and\s+)?(?:(?:draw|run|pass|pull)\s+)?(?:(?:with|using)\s+{_NEEDLE}\s+)?(?:twice\s+)?through\s+(?P<where>{_WHERE})(?:\s+(?:twice|two\s+times|once\s+more|again))?"),
+            ("needle", rf"thread\s+(?:it|{_END})\s+(?:onto|on|into|through)\s+{_NEEDLE}|(?:with|using)\s+{_NEEDLE}"),
+            ("pull", rf"{_PULLS}(?:\s+(?:it|{_END}|the\s+(?:{STS}|hole|top)))?(?:\s+{_HOW})+(?:\s+{_CLOSE})?|{_PULLS}\s+{_CLOSE}"),
+            ("fasten", rf"{_FASTENS}(?:\s+(?:off|in|down))?(?:\s+(?:it|{_END}s?))?(?:\s+{_HOW})*(?:\s+(?:off|in))?(?:\s+(?:inside|{_INSIDE}))?"),
+            ("inside", rf"(?:take|bring|pass|draw)\s+(?:it|{_END})\s+(?:through\s+)?{_INSIDE}"),
+            ("aside", r"(?:twice|once|two\s+times)(?:\s*,?\s+if\s+you\s+(?:don't|do\s+not)\s+trust\s+it)?"),
+        )
     )
 )
 """The kinds of phrases of which such a sentence is made."""
-_GLUE: Final = regex(r"\s*[,;(]?\s*(?:(?:and|then|now|finally|&)\s+)*", re.IGNORECASE)
-_CLOSED: Final = regex(r"\)")
-_STOP: Final = regex(r"\s*(?:\.(?!\d)|!|$)")
-_START: Final = regex(r"(?:^|(?<=[.!:])\s)\s*(?:(?:and|then|now|finally)\s+)?(?=(?:break|cut|snip|draw|thread|run|pass|pull|using|with)\b)", re.IGNORECASE)
-_MOST: Final = 9
+_STOP: Final = regex(r"\s*(?:[.!]|$)")
+_STARTS: Final = regex(r"(?:^|(?<=[.!:])\s)\s*(?:(?:and|then|now|finally)\s+)?(?=(?:break|cut|snip|draw|thread|run|pass|pull|using|with)\b)", re.IGNORECASE)
 
 
 def write_drawn_up(line: Reworded) -> Reworded:
-    """Write the first sentence that draws stitches up, and tell the rest of it; the same if there is none."""
+    """Write the sentences of a line that draw stitches up, and tell the rest of them; the same if it has none."""
     if "through" not in line.text.lower():
         return line
-    for start in _START.finditer(line.text):
-        found = _phrases(line.text, start.end())
-        if found is None:
-            continue
-        phrases, end = found
-        kinds = [kind for kind, _ in phrases]
-        if kinds.count("through") != 1 or len(kinds) < 2:
-            continue
-        order = phrases[kinds.index("through")][1]
-        said = [match.group().strip() for kind, match in phrases if kind not in ("through", "cut")]
-        twice = " ".join(order.group().split()[-2:]) if order.end("where") < order.end() else ""
-        cut = "Cut" if line.text[start.end()].isupper() else "cut"
-        written = laid_anew(line, start.end(), end, [f"{cut} yarn and draw through ", order.span("where")])
-        return replace(written, kept=(*written.kept, *(words for words in (twice, *said) if words)))
-    return line
+    return write_sentences(line, _STARTS, DRAWN_UP, _written)
 
 
-def _phrases(text: str, at: int) -> tuple[list[tuple[str, re.Match[str]]], int] | None:
-    """Take a sentence apart; return its phrases and where it ends, None if a word belongs to none."""
-    found: list[tuple[str, re.Match[str]]] = []
-    while len(found) < _MOST:
-        if _STOP.match(text, at) is not None:
-            return found, at
-        closed = _CLOSED.match(text, at)
-        if closed is not None:
-            at = closed.end()
-            continue
-        glue = _GLUE.match(text, at) if found else None
-        begin = glue.end() if glue is not None else at
-        phrase = next(
-            ((kind, match) for kind, form in _PHRASES if (match := form.match(text, begin)) is not None), None
-        )
-        if phrase is None:
-            return None
-        found.append(phrase)
-        at = phrase[1].end()
-    return None
+def _written(phrases: Sequence[ToldPhrase], start: re.Match[str]) -> Written | None:
+    """Return a sentence that says once through which stitches the yarn goes, and no other order; else None."""
+    kinds = [phrase.kind for phrase in phrases]
+    alone = "count" not in kinds and _STOP.match(start.string, phrases[-1].match.end()) is not None
+    if kinds.count("through") != 1 or len(kinds) < 2 or not alone:
+        return None
+    order = phrases[kinds.index("through")].match
+    said = [phrase.get("told").strip() for phrase in phrases if phrase.kind not in ("through", "cut")]
+    twice = " ".join(order["told"].split()[-2:]) if order.end("where") < order.end("told") else ""
+    cut = "Cut" if start.string[start.end()].isupper() else "cut"
+    return [f"{cut} yarn and draw through ", order.span("where")], [words for words in (twice, *said) if words]

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from stepper.craft.needles import SIZE
 from stepper.project.rewording.said_rows import said_row_behind
-from stepper.project.rewording.synonym import END, HELD_BY, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import END, HELD_BY, ROUND, STS, YARN, N, Synonym, row
 
 _PLAIN = r"(?:st\.?\s?st\.?|stockinette(?:\s+st(?:itch)?)?|stocking(?:\s+st(?:itch)?)?|garter(?:\s+st(?:itch)?)?)"
-_YARN = r"(?-i:MC|CC\d?|[A-Z])"
 _ENDING = r",?\s*(?:and\s+)?(?:end|ending|finish|finishing)\s+(?:with|on|after)\s+(?:an?\s+)?"
 _LASTED = rf"(?:{ROUND}|times(?:\s+more)?|more|once|twice|straight|even|{STS}(?:\s+(?:rem(?:ain)?|left))?|rem(?:ain)?|between\s+(?:the\s+)?markers|in\s+{_PLAIN})"
 _BEGUN = r"(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?"
@@ -62,13 +61,13 @@ JOINED: tuple[Synonym, ...] = (
     ),
     row(
         "change|switch",
-        rf"\b((?:change|switch)\s+to\s+(?:the\s+)?{_SIZED})\s+and\s+(?:(?:to|with|yarn)\s+)*({_YARN})(?=\s*[.,;]|\s*$)",
+        rf"\b((?:change|switch)\s+to\s+(?:the\s+)?{_SIZED})\s+and\s+(?:(?:to|with|yarn)\s+)*({YARN})(?=\s*[.,;]|\s*$)",
         r"\1. With \2",
         "Change to larger needles and CC.",
     ),
     row(
         "change|switch",
-        rf"\b((?:change|switch)\s+to\s+)({_YARN})\s+and\s+(?:to\s+)?(?:the\s+)?({_SIZED})",
+        rf"\b((?:change|switch)\s+to\s+)({YARN})\s+and\s+(?:to\s+)?(?:the\s+)?({_SIZED})",
         r"\1\3. With \2",
         "Switch to MC and larger needles.",
     ),
@@ -126,7 +125,7 @@ JOINED: tuple[Synonym, ...] = (
     ),
     row(
         "change|switch",
-        rf"^(\s*)(?:change|switch)\s+to\s+({_YARN})\s*:\s*(?=(?:k|p|knit|purl|work)\b)",
+        rf"^(\s*)(?:change|switch)\s+to\s+({YARN})\s*:\s*(?=(?:k|p|knit|purl|work)\b)",
         r"\1with \2, ",
         "Change to CC: k 1 rnd, p 1 rnd.",
     ),

@@ -10,7 +10,7 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import STS, N, Synonym, row
+from stepper.project.rewording.synonym import STOCKINETTE, STS, N, Synonym, row
 
 _NEEDLE: Final = r"(?:needle|dpn)s?"
 _FEW: Final = ("", "", "two", "three", "four")
@@ -22,11 +22,10 @@ _ENDS: Final = r"\s*\)?(?=\s*[.;]|\s*$)"
 _NEXT: Final = r"\s*(?:,\s*and|[,;]|and)\s+"
 _FIRST: Final = {"the sts": rf"(?:across\s+)?(?:the\s+)?(?:{STS}\s+)?", "the first 4 sts": rf"(?:across\s+)?(?:the\s+)?(?:first\s+)?({N})\s+(?:{STS}\s+)?"}
 _OF: Final = r"needles?\s*[1-5](?:\s*(?:,\s*and|,|and|&)\s*(?:needle\s*)?[1-5])*"
-_ST_ST: Final = r"(?:st\.?\s?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
 _PATT: Final = r"(?:patt(?:ern)?(?:\s+as\s+(?:set|est(?:ablished|\.)?))?|(?:est(?:ablished|\.)\s+)?patt(?:ern)?|[a-z'-]+\s+(?:patt(?:ern)?|rib(?:bing)?|st(?:itch)?|lace))"
 _FLAT: Final = r"(?:\s+(?:back\s+and\s+forth(?:\s+in\s+rows)?|in\s+rows|flat))?"
 _ALONE: Final = rf"\s+(?:over|on|across|using)\s+(?:just\s+|only\s+)?(?:(?:the\s+)?(?:heel\s+)?{STS}\s+(?:on|of)\s+)?needle\s+([1-5])(?:\s+only)?(?=\s*[.;,:]|\s*$)"
-_FABRICS: Final = ((_ST_ST, "knit to end", "st st"), (rf"(?!{_ST_ST}){_PATT}", "work in pattern to end", "patt"))
+_FABRICS: Final = ((STOCKINETTE, "knit to end", "st st"), (rf"(?!{STOCKINETTE}){_PATT}", "work in pattern to end", "patt"))
 
 
 def _items(needles: int) -> tuple[str, ...]:

@@ -8,27 +8,26 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.rewording.said_rows import said_row_behind
-from stepper.project.rewording.synonym import STS, N, Synonym, row
+from stepper.project.rewording.synonym import CLOSED, STS, N, Synonym, row
 
 _PUT: Final = r"(?:place|put|slip|sl|leave|transfer|move|thread)"
 _YARN: Final = r"(?:yarn|wool|cotton|thread)"
 _HOLDER: Final = rf"(?:(?:an?|the|another|your|some|one|separate|spare|st|stitch|waste|scrap|contrasting|long|short|large|small)\s+)*(?:(?:st|stitch)?-?\s?holders?|(?:waste|scrap)\s+{_YARN}|spare\s+(?:needle|{_YARN})|(?:length|piece|strand|bit|scrap)\s+of\s+(?:(?:waste|scrap|spare|contrasting)\s+)?{_YARN}|(?:circular\s+)?needle\s+cable|safety[\s-]pin|thread|pin)"
 _ONTO: Final = r"(?:on\s+to|onto|on|to)"
 _PART: Final = r"(?:(?:left|right|first|second|other|half\s+(?:of\s+)?(?:the\s+)?)\s*)?(?:front|back|sleeve|body|yoke|hand|thumb|palm|neck|hood)s?"
-_E: Final = r"(?=\s*[.;]|\s*$)"
 
 PARTINGS: tuple[Synonym, ...] = (
     # --- what waits, on what ---
     row("marker", r"\btake\s+(?:(?:the|both|all)\s+)*markers?\s+(?:off|out)\b", "remove marker", "K8, take the marker off, k to end."),
     row(
         "only|alone",
-        rf"(\b(?:k|p|knit|purl|patt|work|rib)\s*({N})(?:\s+{STS})?\s*,\s*turn)\s*[,;]?\s*(?:and\s+)?(?:cont(?:inue)?|work|proceed)\s+on\s+these\s+(?:\2\s+)?{STS}\s*(?:only|alone)?\s*[,;]\s*(?:slipping|leaving|placing|putting)\s+(?:the\s+)?rem(?:aining)?\.?\s+{STS}\s+{_ONTO}\s+{_HOLDER}{_E}",
+        rf"(\b(?:k|p|knit|purl|patt|work|rib)\s*({N})(?:\s+{STS})?\s*,\s*turn)\s*[,;]?\s*(?:and\s+)?(?:cont(?:inue)?|work|proceed)\s+on\s+these\s+(?:\2\s+)?{STS}\s*(?:only|alone)?\s*[,;]\s*(?:slipping|leaving|placing|putting)\s+(?:the\s+)?rem(?:aining)?\.?\s+{STS}\s+{_ONTO}\s+{_HOLDER}{CLOSED}",
         r"\1, leaving remaining sts on a holder",
         "K20, turn, and continue on these 20 sts only, slipping remaining sts on to a spare needle.",
     ),
     row("first", rf"(^\s*|[:,.]\s*)(work|k|knit|p|purl|patt)\s+(?:the\s+)?first\s+({N})\s+{STS}\s*,?\s*(?:and\s+|then\s+)*{_PUT}\s+(?:them\s+|these\s+(?:{STS}\s+)?)?{_ONTO}\s+(?=a\s+holder|{_HOLDER})", r"\1\2 \3 sts, place these sts on ", "Next row: Work first 8 sts and place on a holder, finish row."),
     row("finish", r"([,;]\s*(?:and\s+)?)(?:finish|complete)\s+(?:the\s+)?(row|rnd|round)(?=\s*[.;]|\s*$)", r"\1work to end", "Next row: K8, bind off 8 sts, finish row."),
-    row("only", rf"(^\s*|[.]\s*)(?:cont(?:inue)?|work|proceed)\s+on\s+(?:the\s+)?({_PART})\s+{STS}\s+only\s*,\s*(?:leaving|placing|putting|slipping)\s+(?:the\s+)?({_PART})\s+{STS}\s+(?:on\s+the\s+needle\s+or\s+)?{_ONTO}\s+{_HOLDER}(?:\s+or\s+{_HOLDER})?{_E}", r"\1place \3 sts on a holder and continue on \2 sts only", "Cont on right front sts only, leaving left front sts on a holder."),
+    row("only", rf"(^\s*|[.]\s*)(?:cont(?:inue)?|work|proceed)\s+on\s+(?:the\s+)?({_PART})\s+{STS}\s+only\s*,\s*(?:leaving|placing|putting|slipping)\s+(?:the\s+)?({_PART})\s+{STS}\s+(?:on\s+the\s+needle\s+or\s+)?{_ONTO}\s+{_HOLDER}(?:\s+or\s+{_HOLDER})?{CLOSED}", r"\1place \3 sts on a holder and continue on \2 sts only", "Cont on right front sts only, leaving left front sts on a holder."),
     row("this set|this group|this side", rf"\bon\s+this\s+(?:set|group|lot)\s+of\s+{STS}\b", "on these sts", "K8, hold rem 8 sts. Work on this set of sts only."),
     # --- cast on between ---
     said_row_behind("underarm", rf"(\b(?:co|cast\s+on)\s+{N})\s+(?P<said>(?:new\s+)?underarm)\s+(?={STS})", "K8, hold 8 sts for sleeve, cast on 4 underarm sts, k to end."),

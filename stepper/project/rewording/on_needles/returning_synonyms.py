@@ -13,7 +13,7 @@ from typing import Final
 
 from stepper.craft.needles import SIZE
 from stepper.project.rewording.said_rows import said_row_behind
-from stepper.project.rewording.synonym import SIDE, STS, N, Synonym, row
+from stepper.project.rewording.synonym import CLOSED, SIDE, STS, N, Synonym, row
 
 _PUT: Final = r"(?:place|put|slip|sl|transfer|return|move|take|pick\s+up)"
 _PART: Final = r"(?:(?:(?:left|right|first|second|other)\s+)?(?:front|back|sleeve|body|thumb|shoulder|side|instep|finger)|(?:index|middle|ring|little)\s+finger)"
@@ -35,7 +35,6 @@ _EDGE: Final = r"(?:at\s+(?:the\s+)?(?:neck|armhole|front|side|inner|cent(?:er|r
 _WORK: Final = r"(?:(?:k|p|knit|purl|work|rib|patt|bind|cast|bo)\b|[kp]\d)"
 _AND: Final = r"(?:\s*[.;,]\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?)"
 _START: Final = r"(^\s*|[.:]\s*)"
-_E: Final = r"(?=\s*[.;]|\s*$)"
 
 RETURNS: tuple[Synonym, ...] = (
     # --- whose stitches they are ---
@@ -48,9 +47,9 @@ RETURNS: tuple[Synonym, ...] = (
     row("facing", rf"{_START}(?:{_FACING}\s*,\s*)?{_REJOIN}\s+{_EDGE}(?:\s*,?\s*(?:and\s+)?{_FACING}|\s*,\s*{_READY}){_AND}(?=(?:bind\s+off|cast\s+off|bo|dec|k\d|k|p\d|p|knit|purl|work)\b)", r"\1With \2\3\4 facing, take up remaining sts. ", "Attach yarn at neck edge, WS facing. Bind off 2 sts, work to end."),
     row("facing", rf"{_START}(?P<said>{_REJOIN}(?:\s+{_SPOT})?)\s*,?\s*(?:and\s+)?{_FACING}{_AND}(?={_WORK}|pick|pu\b)", r"\1With \3 facing, ", "Join the yarn at the underarm, RS facing, and knit to the end of the row.", spelt_out=True),
     row("join|attach", rf"^(\s*)(?P<said>{_REJOIN}(?:\s+{_SPOT})?)\s*,?\s*(?:for|ready\s+for|to\s+(?:work|begin\s+with))\s+an?\s+({SIDE})\s+row{_AND}(?={_WORK})", r"\1Next row (\3): ", "Join yarn for a WS row and purl across.", spelt_out=True),
-    row("from ", rf"^(\s*)(?:(?P<said>{_REJOIN}(?:\s+{_SPOT})?){_AND})?(knit|purl)\s+(?:1|one|a)\s+row\s+from\s+(?:the\s+)?({SIDE}){_E}", r"\1Next row (\4): \3", "Join yarn and purl 1 row from WS.", spelt_out=True),
+    row("from ", rf"^(\s*)(?:(?P<said>{_REJOIN}(?:\s+{_SPOT})?){_AND})?(knit|purl)\s+(?:1|one|a)\s+row\s+from\s+(?:the\s+)?({SIDE}){CLOSED}", r"\1Next row (\4): \3", "Join yarn and purl 1 row from WS.", spelt_out=True),
     said_row_behind("join|attach", rf"{_START}(?P<said>{_REJOIN}\s+{_SPOT}){_AND}(?={_WORK}|pick|pu\b)", "Join yarn at the base of the ring finger, pick up and k 2 sts, knit to end."),
-    said_row_behind("join|attach", rf"{_START}(?P<said>{_REJOIN}\s+{_SPOT}){_E}", "Rejoin yarn at beginning of underarm sts."),
-    row("join|attach", rf"(^\s*|[.:,;]\s*(?:and\s+)?|\band\s+){_JOIN}\s+((?-i:MC|CC\d?|[A-H]))\s+(?P<said>{_SPOT}){_E}", r"\1join \2", "Join MC at the center of the underarm.", spelt_out=True),
+    said_row_behind("join|attach", rf"{_START}(?P<said>{_REJOIN}\s+{_SPOT}){CLOSED}", "Rejoin yarn at beginning of underarm sts."),
+    row("join|attach", rf"(^\s*|[.:,;]\s*(?:and\s+)?|\band\s+){_JOIN}\s+((?-i:MC|CC\d?|[A-H]))\s+(?P<said>{_SPOT}){CLOSED}", r"\1join \2", "Join MC at the center of the underarm.", spelt_out=True),
 )  # fmt: skip
 """The rows, tried on lines that nothing else reads."""

@@ -11,12 +11,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import replace
 from typing import Final
 
-from stepper.project.rewording.reworded import Reworded, laid_anew
+from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.synonym import STS
-from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, prepare_kinds, split_phrases
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, Written, prepare_kinds, write_sentences
 from stepper.regex import regex
 
 _RND: Final = r"(?:rounds?|rnds?|ring|circle|tube)\b"
@@ -62,19 +61,23 @@ def write_rings(line: Reworded) -> Reworded:
     """
     if not _TELLS.search(line.text):
         return line
-    for start in reversed(list(_STARTS.finditer(line.text))):
-        found = split_phrases(line.text, start.end(), RINGS)
-        if found is None:
-            continue
-        phrases, end = found
-        written = _written(phrases)
-        if written is None or (start["joint"] and not _goes_on(phrases, line.text[: start.start()])):
-            continue
-        said = [one.match.group().strip(" ()") for one in phrases if one.kind != "join"]
-        cut = start.start() if start["joint"] else start.end()
-        line = laid_anew(line, cut, end, [". " if start["joint"] else "", written])
-        line = replace(line, kept=(*line.kept, *said))
-    return line
+    return write_sentences(line, _STARTS, RINGS, _written)
+
+
+def _written(phrases: Sequence[ToldPhrase], start: re.Match[str]) -> Written | None:
+    """Return a ring that is closed, or its beginning that is marked; None if the phrases say neither."""
+    kinds = [phrase.kind for phrase in phrases]
+    if kinds.count("join") > 1 or kinds.count("bor") + kinds.count("mark") > 1:
+        return None
+    if start["joint"] and not _goes_on(phrases, start.string[: start.start()]):
+        return None
+    marked = "bor" in kinds or "mark" in kinds
+    said = [one.match.group().strip(" ()") for one in phrases if one.kind != "join"]
+    if "join" in kinds:
+        return ["Join in the round" + (". Pm for BOR" if marked else "")], said
+    told = next((one.match.group().lower() for one in phrases if one.kind in ("bor", "mark")), "")
+    names_round = any(word in told for word in ("round", "rnd", "bor"))
+    return (["Pm for BOR"], said) if marked and names_round else None
 
 
 def _goes_on(phrases: Sequence[ToldPhrase], before: str) -> bool:
@@ -82,16 +85,3 @@ def _goes_on(phrases: Sequence[ToldPhrase], before: str) -> bool:
     told = len(phrases) > 1
     begun = _BEGUN.match(before.rpartition(". ")[2].lstrip()) is not None and not before.rstrip().endswith(")")
     return begun and told and any(one.kind == "join" for one in phrases)
-
-
-def _written(phrases: Sequence[ToldPhrase]) -> str | None:
-    """Return a ring that is closed, or its beginning that is marked; None if the phrases say neither."""
-    kinds = [phrase.kind for phrase in phrases]
-    if kinds.count("join") > 1 or kinds.count("bor") + kinds.count("mark") > 1:
-        return None
-    marked = "bor" in kinds or "mark" in kinds
-    if "join" in kinds:
-        return "Join in the round" + (". Pm for BOR" if marked else "")
-    told = next((one.match.group().lower() for one in phrases if one.kind in ("bor", "mark")), "")
-    names_round = any(word in told for word in ("round", "rnd", "bor"))
-    return "Pm for BOR" if marked and names_round else None

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.project.rewording.synonym import STS, N, Synonym, row
+from stepper.project.rewording.synonym import CLOSED, STS, N, Synonym, row
 
 # --- who waits ---
 _PIECE: Final = r"(?:front|back|sleeve|body|yoke|hood|collar|neck|shoulder|underarm|heel|flap|instep|sole|foot|leg|thumb|gusset|hand|palm|finger|pocket|panel)"
@@ -49,7 +49,6 @@ _FOR_NOW: Final = (
     r"(?:in\s+)?the\s+same\s+way|as\s+before|in\s+the\s+meantime|to\s+be\s+(?:worked|knitted|picked\s+up|used)\s+later(?:\s+on)?))"
 )
 _E: Final = r"(?=\s*[.;:,]|\s*$|\s+and\b|\s+then\b)"
-_CLOSED: Final = r"(?=\s*[.;]|\s*$)"
 _START: Final = r"(^\s*|[.!:]\s+|[;,]\s*(?:and\s+|then\s+)*|\band\s+(?:then\s+)?)"
 _WHILE: Final = rf"(?:\s*,?\s+while\s+(?:you\s+(?:work|knit|finish|make)|(?:working|knitting))\s+(?:on\s+)?(?:the\s+)?{PART}(?:\s+{STS})?)"
 
@@ -76,12 +75,12 @@ WAITING: tuple[Synonym, ...] = (
     ),
     # --- those in the middle wait, those beyond come back ---
     # --- the rest waits, behind a row that is turned or on which the work goes on ---
-    row("rest|other|rem|unworked", rf"(\bturn)(?:\s+(?:the\s+|your\s+)?work)?\s*(?:,\s*(?:and\s+)?|;\s*|\s+and\s+|\.\s+)(?:(?:{_PUTTING}|{_PUT}|let)\s+(?:the\s+|all\s+)*{_COUNTED}{_WAITING}(?:\s+{_LEFT_ON})?|(?:the\s+)?{_COUNTED}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}(?:\s+{_LEFT_ON})?(?:\s+for\s+(?:the\s+)?{PART})?){_FOR_NOW}?{_CLOSED}", r"\1, leaving remaining \2\3 sts on a holder", "K20, turn, leaving the remaining sts to wait."),
-    row("rest|other|rem", rf"(\b(?:only|alone))\s*[.;,]\s*(?:and\s+)?(?:the\s+|all\s+)*{_REST}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}(?:\s+{_LEFT_ON})?{_FOR_NOW}?{_CLOSED}", r"\1, leaving the other sts on a holder", "Cast on 60 sts. Work flat. Work on the 20 sts of the left front only; the others can stay on the needle."),
-    row("last", rf"(^\s*|[.:]\s*)(?:now\s+)?(?:cont(?:inue)?|work|proceed|go\s+on|knit)(?:\s+(?:working|knitting|even|flat))?\s+(?:on|over|with)\s+(?:only\s+|just\s+)?(?:the\s+|these\s+)?last\s+({N})\s+{STS}(?:\s+(?:only|alone))?(?:\s*,\s*leaving\s+the\s+other\s+sts\s+on\s+a\s+holder)?{_CLOSED}", r"\1Hold sts beyond gap. \2 sts", "Cast on 60 sts. Work flat. K20, bind off 20 sts, k20. Continue on the last 20 sts only; the others can stay on the needle."),
-    row("cent|middle", rf"(^\s*|[.!:]\s+){_PUT}\s+(?:the\s+)?(?:cent(?:er|re)|middle)\s+({N})\s+{STS}\s+{ON_HOLDER}(\s+for\s+(?:the\s+)?(?:back\s+|front\s+)?{PART})?{_CLOSED}", r"\1place rem \2 sts on a holder\3", "Next row: bind off 8 sts, k until there are 12 sts on the needle, bind off rem sts. Slip the centre 12 sts to a holder."),
+    row("rest|other|rem|unworked", rf"(\bturn)(?:\s+(?:the\s+|your\s+)?work)?\s*(?:,\s*(?:and\s+)?|;\s*|\s+and\s+|\.\s+)(?:(?:{_PUTTING}|{_PUT}|let)\s+(?:the\s+|all\s+)*{_COUNTED}{_WAITING}(?:\s+{_LEFT_ON})?|(?:the\s+)?{_COUNTED}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}(?:\s+{_LEFT_ON})?(?:\s+for\s+(?:the\s+)?{PART})?){_FOR_NOW}?{CLOSED}", r"\1, leaving remaining \2\3 sts on a holder", "K20, turn, leaving the remaining sts to wait."),
+    row("rest|other|rem", rf"(\b(?:only|alone))\s*[.;,]\s*(?:and\s+)?(?:the\s+|all\s+)*{_REST}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}(?:\s+{_LEFT_ON})?{_FOR_NOW}?{CLOSED}", r"\1, leaving the other sts on a holder", "Cast on 60 sts. Work flat. Work on the 20 sts of the left front only; the others can stay on the needle."),
+    row("last", rf"(^\s*|[.:]\s*)(?:now\s+)?(?:cont(?:inue)?|work|proceed|go\s+on|knit)(?:\s+(?:working|knitting|even|flat))?\s+(?:on|over|with)\s+(?:only\s+|just\s+)?(?:the\s+|these\s+)?last\s+({N})\s+{STS}(?:\s+(?:only|alone))?(?:\s*,\s*leaving\s+the\s+other\s+sts\s+on\s+a\s+holder)?{CLOSED}", r"\1Hold sts beyond gap. \2 sts", "Cast on 60 sts. Work flat. K20, bind off 20 sts, k20. Continue on the last 20 sts only; the others can stay on the needle."),
+    row("cent|middle", rf"(^\s*|[.!:]\s+){_PUT}\s+(?:the\s+)?(?:cent(?:er|re)|middle)\s+({N})\s+{STS}\s+{ON_HOLDER}(\s+for\s+(?:the\s+)?(?:back\s+|front\s+)?{PART})?{CLOSED}", r"\1place rem \2 sts on a holder\3", "Next row: bind off 8 sts, k until there are 12 sts on the needle, bind off rem sts. Slip the centre 12 sts to a holder."),
     # --- one half waits while the other is worked ---
-    row("while", rf"(^\s*|[.!]\s+)(?:let|{_PUT})\s+{_ARTICLE}(?:(?:{N}\s+)?(?P<named>{PART})s?(?:\s+{STS})?|(?:{N}\s+)?{STS}\s+(?:of|for)\s+(?:the\s+)?(?P<whose>{PART})){_WAITING}(?:\s+{ON_HOLDER})?{_WHILE}(?:\s*:\s*({N}\s+{STS}))?{_CLOSED}", r"\1hold sts beyond gap for \2\3. \4", "Let the front rest on a thread while you work the back."),
+    row("while", rf"(^\s*|[.!]\s+)(?:let|{_PUT})\s+{_ARTICLE}(?:(?:{N}\s+)?(?P<named>{PART})s?(?:\s+{STS})?|(?:{N}\s+)?{STS}\s+(?:of|for)\s+(?:the\s+)?(?P<whose>{PART})){_WAITING}(?:\s+{ON_HOLDER})?{_WHILE}(?:\s*:\s*({N}\s+{STS}))?{CLOSED}", r"\1hold sts beyond gap for \2\3. \4", "Let the front rest on a thread while you work the back."),
     # --- every form of the verb ---
     *(
         row(_HAS, rf"{_START}{head}{_ARTICLE}(?:{_NAMED}){verb}\s+{ON_HOLDER}{_FOR_NOW}?{_E}", r"\1place \2\3 sts on a holder", example)
@@ -89,6 +88,6 @@ WAITING: tuple[Synonym, ...] = (
             (rf"(?:{_PUT}|let)\s+", _WAITING, "K8, pm, k8. K to marker, put the other sleeve on waste yarn the same way, cast on 4 sts."),
         )
     ),
-    row(_HAS, rf"(^\s*|[.!]\s+){_PUT}(?:\s+(?:the|all|these|them|it|remaining|rem|live|shoulder|{STS}))*{_WAITING}\s+{ON_HOLDER}{_FOR_NOW}?{_CLOSED}", r"\1place all sts on a holder", "Leave on a safety pin."),
+    row(_HAS, rf"(^\s*|[.!]\s+){_PUT}(?:\s+(?:the|all|these|them|it|remaining|rem|live|shoulder|{STS}))*{_WAITING}\s+{ON_HOLDER}{_FOR_NOW}?{CLOSED}", r"\1place all sts on a holder", "Leave on a safety pin."),
 )  # fmt: skip
 """The rows, tried on lines that nothing else reads."""

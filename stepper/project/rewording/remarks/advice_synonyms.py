@@ -8,11 +8,8 @@ what to do, how often or in which rows (`asides`), unless its row spells out eve
 from __future__ import annotations
 
 from stepper.project.rewording.said_rows import said_row
-from stepper.project.rewording.synonym import STS, N, Synonym, row
+from stepper.project.rewording.synonym import BEGIN, STOP, STS, N, Synonym, row
 
-_S = r"(?:(?<=^)|(?<=[.!?]))\s*"
-"""Where a sentence begins."""
-_E = r"\s*(?:[.!]+|$)"
 _PLAIN = r"[a-z' ,-]+?"
 """Words without a number, a colon or a stop."""
 _MORE = (
@@ -28,13 +25,13 @@ _MADE = r"(?:button\s?holes?|thumb\s+opening|thumb\s?hole|eyelets?|picot\s+edge|
 ADVICE: tuple[Synonym, ...] = (
     said_row(
         " is the | are the | be the ",
-        rf"{_S}(?P<said>(?:the|these|this|those)\s+(?:(?:first|last|other|second|remaining|next)\s+)?(?:(?:\d+\s+)?(?:sts|stitches)|half(?:\s+of\s+the\s+(?:round|rnd|row|sock|sts|stitches|needle))?|(?:\d+\s+)?needles?)\s+"
-        rf"(?:is|are|will\s+be)\s+the\s+{_NAMED}(?:\s+(?:sts|stitches))?(?:\s+of\s+the\s+[a-z]+)?)(?=[.!]|$){_E}",
+        rf"{BEGIN}(?P<said>(?:the|these|this|those)\s+(?:(?:first|last|other|second|remaining|next)\s+)?(?:(?:\d+\s+)?(?:sts|stitches)|half(?:\s+of\s+the\s+(?:round|rnd|row|sock|sts|stitches|needle))?|(?:\d+\s+)?needles?)\s+"
+        rf"(?:is|are|will\s+be)\s+the\s+{_NAMED}(?:\s+(?:sts|stitches))?(?:\s+of\s+the\s+[a-z]+)?)(?=[.!]|$){STOP}",
         "The first half of the round is the instep.",
     ),
     said_row(
         "if you",
-        rf"{_S}(?P<said>if\s+you(?:'d)?\s+(?:would\s+)?(?:want|like|prefer|wish(?:\s+for)?|need)\s+(?:to\s+have\s+|it\s+to\s+be\s+)?(?:an?\s+|your\s+[a-z]+\s+|the\s+[a-z]+\s+)?(?:slightly\s+|much\s+|even\s+|a\s+bit\s+)?{_MORE}\b[^.!?:*]*)(?=[.!]|$){_E}",
+        rf"{BEGIN}(?P<said>if\s+you(?:'d)?\s+(?:would\s+)?(?:want|like|prefer|wish(?:\s+for)?|need)\s+(?:to\s+have\s+|it\s+to\s+be\s+)?(?:an?\s+|your\s+[a-z]+\s+|the\s+[a-z]+\s+)?(?:slightly\s+|much\s+|even\s+|a\s+bit\s+)?{_MORE}\b[^.!?:*]*)(?=[.!]|$){STOP}",
         "If you want a wider toe, cast on more to start.",
     ),
     said_row(
@@ -49,32 +46,32 @@ ADVICE: tuple[Synonym, ...] = (
     ),
     row(
         "i like|i found|i love|i prefer|i think|i recommend|i suggest|i chose",
-        rf"{_S}(?P<said>I\s+(?:also\s+|always\s+|usually\s+|really\s+)?(?:like|liked|found|love|prefer|preferred|think|recommend|suggest|chose)\s+{_PLAIN})(?=[.!]|$){_E}",
+        rf"{BEGIN}(?P<said>I\s+(?:also\s+|always\s+|usually\s+|really\s+)?(?:like|liked|found|love|prefer|preferred|think|recommend|suggest|chose)\s+{_PLAIN})(?=[.!]|$){STOP}",
         "",
         "I recommend a stretchy cast-on for this hat.",
     ),
     said_row(
         "you will have|you'll have|you should have|you have",
-        rf"{_S}(?P<said>you(?:'ll|\s+will|\s+should)?\s+(?:now\s+)?have\s+(?:made\s+)?\d+\s+(?:(?:garter\s+|purl\s+)?ridges|(?:purl\s+)?bumps|[\"']?(?:slipped|slip|edge|selvedge|chain)[\"']?\s+(?:rows|{STS}|loops)|eyelets|holes|loops)"
-        rf"(?:\s+(?:along|on|at|down)\s+(?:the\s+|each\s+)?(?:edge|side|edges|sides|right\s+side|wrong\s+side))?)(?=[.!]|$){_E}",
+        rf"{BEGIN}(?P<said>you(?:'ll|\s+will|\s+should)?\s+(?:now\s+)?have\s+(?:made\s+)?\d+\s+(?:(?:garter\s+|purl\s+)?ridges|(?:purl\s+)?bumps|[\"']?(?:slipped|slip|edge|selvedge|chain)[\"']?\s+(?:rows|{STS}|loops)|eyelets|holes|loops)"
+        rf"(?:\s+(?:along|on|at|down)\s+(?:the\s+|each\s+)?(?:edge|side|edges|sides|right\s+side|wrong\s+side))?)(?=[.!]|$){STOP}",
         "You will have 16 slipped stitches along the edge.",
     ),
     row(
         "check that|make sure|ensure|be sure",
-        rf"{_S}(?:please\s+)?(?:check|make\s+sure|ensure|be\s+sure)\s+(?:that\s+)?(?:you\s+(?:still\s+|now\s+)?have|there\s+are(?:\s+still|\s+now)?)\s+({N}\s+{STS})(?:\s+(?:on\s+(?:the|your)\s+needles?|in\s+(?:all|total)))?(?=[.!]|$){_E}",
+        rf"{BEGIN}(?:please\s+)?(?:check|make\s+sure|ensure|be\s+sure)\s+(?:that\s+)?(?:you\s+(?:still\s+|now\s+)?have|there\s+are(?:\s+still|\s+now)?)\s+({N}\s+{STS})(?:\s+(?:on\s+(?:the|your)\s+needles?|in\s+(?:all|total)))?(?=[.!]|$){STOP}",
         r" \1.",
         "Make sure you have 20 sts.",
     ),
     said_row(
         "make sure|check|take care|be careful|careful",
-        rf"{_S}(?P<said>(?:(?:make\s+sure|check)\s+(?:that\s+)?(?:the\s+|your\s+)?(?:cast-?\s?on(?:\s+edge)?|sts|stitches|row|round|work|knitting|edge)\s+(?:is|are)(?:\s+not|n't)\s+twisted"
+        rf"{BEGIN}(?P<said>(?:(?:make\s+sure|check)\s+(?:that\s+)?(?:the\s+|your\s+)?(?:cast-?\s?on(?:\s+edge)?|sts|stitches|row|round|work|knitting|edge)\s+(?:is|are)(?:\s+not|n't)\s+twisted"
         rf"|(?:be\s+careful|take\s+care|taking\s+care|being\s+careful)\s+not\s+to\s+(?:twist|pull|drop|split|stretch)(?:\s+(?:the|your|any|it|them|too|yarn|cast-?\s?on|edge|sts|stitches|work|tight|tightly|hard|row|round))*"
-        rf"|(?:count|check)\s+(?:your|the)\s+(?:sts|stitches|numbers?|(?:stitch\s+)?counts?|gauge|tension)(?:\s+(?:here|now|again))?))(?=[.!]|$){_E}",
+        rf"|(?:count|check)\s+(?:your|the)\s+(?:sts|stitches|numbers?|(?:stitch\s+)?counts?|gauge|tension)(?:\s+(?:here|now|again))?))(?=[.!]|$){STOP}",
         "Be careful not to twist the stitches.",
     ),
     row(
         "this |these ",
-        rf"{_S}(?P<said>(?:this|these)\s+(?:(?:will|should|would|does)\s+)?(?:also\s+)?(?:makes?|creates?|gives?|prevents?|helps?|ensures?|allows?|avoids?|keeps?|completes?|concludes?|lets?|looks?|is\s+(?:normal|fine|ok|intentional|important|optional))\b{_PLAIN})(?=[.!]|$){_E}",
+        rf"{BEGIN}(?P<said>(?:this|these)\s+(?:(?:will|should|would|does)\s+)?(?:also\s+)?(?:makes?|creates?|gives?|prevents?|helps?|ensures?|allows?|avoids?|keeps?|completes?|concludes?|lets?|looks?|is\s+(?:normal|fine|ok|intentional|important|optional))\b{_PLAIN})(?=[.!]|$){STOP}",
         "",
         "This makes a neat edge.",
     ),
@@ -82,77 +79,77 @@ ADVICE: tuple[Synonym, ...] = (
         "necessary|needed|required|comfortabl|fit",
         r"(?:(?<=^)|(?<=[.!?])|(?<=shaping:)|(?<=decreases:)|(?<=crown:)|(?<=top:))\s*(?P<said>(?:change|switch)\s+to\s+(?:dpns?|double[-\s]pointed\s+needles|double\s+points|magic\s+loop|a\s+shorter\s+(?:circular\s+)?needle)\s+"
         r"(?:as\s+soon\s+as|when(?:ever)?|if|once)\s+(?:it\s+(?:is|becomes)\s+|they\s+are\s+|the\s+)?(?:necessary|needed|required|(?:(?:sts|stitches)\s+)?(?:no\s+longer\s+|do\s+not\s+|don't\s+)?fit(?:\s+comfortably)?)\b"
-        rf"(?![^.]*\b(?:knit|purl|work|rep|repeat|then|and|dec|inc|next|row|rnd)\b)[a-z -]*)(?=[.!]|$){_E}",
+        rf"(?![^.]*\b(?:knit|purl|work|rep|repeat|then|and|dec|inc|next|row|rnd)\b)[a-z -]*)(?=[.!]|$){STOP}",
         ".",
         "Crown shaping: Change to dpns as soon as necessary to avoid stretching the hat.",
         spelt_out=True,
     ),
     said_row(
         "multiple of",
-        rf"{_S}(?P<said>(?:the|this)\s+(?:[a-z]+\s+){{0,2}}pattern\s+is\s+(?:worked\s+(?:over|on)\s+)?an?\s+(?:multiple|repeat)\s+of\s+\d+\s+{STS}(?:\s*(?:\+|plus)\s*\d+(?:\s+{STS})?)?)(?=[.!]|$){_E}",
+        rf"{BEGIN}(?P<said>(?:the|this)\s+(?:[a-z]+\s+){{0,2}}pattern\s+is\s+(?:worked\s+(?:over|on)\s+)?an?\s+(?:multiple|repeat)\s+of\s+\d+\s+{STS}(?:\s*(?:\+|plus)\s*\d+(?:\s+{STS})?)?)(?=[.!]|$){STOP}",
         "The stitch pattern is a multiple of 4 sts.",
     ),
     said_row(
         "from the|in one piece|sideways|seamless",
-        rf"{_S}(?P<said>(?:the|this|your)\s+{_PLAIN}\s+(?:is|are)\s+(?:worked|knit|knitted|made)\s+(?:from\s+the\s+(?:top\s+down|bottom\s+up|toe\s+up|cuff\s+down|top|bottom|neck\s+down)|in\s+one\s+piece|sideways|seamlessly))(?=[.!]|$){_E}",
+        rf"{BEGIN}(?P<said>(?:the|this|your)\s+{_PLAIN}\s+(?:is|are)\s+(?:worked|knit|knitted|made)\s+(?:from\s+the\s+(?:top\s+down|bottom\s+up|toe\s+up|cuff\s+down|top|bottom|neck\s+down)|in\s+one\s+piece|sideways|seamlessly))(?=[.!]|$){STOP}",
         "The blanket is knit sideways.",
     ),
     row(
         "see |photo|picture",
-        rf"{_S}[(\[]?\s*(?P<said>(?:(?:see|look\s+at|refer\s+to)\s+(?:also\s+)?(?:the\s+)?(?:photos?|pictures?|images?|diagrams?|schematic|videos?|tutorials?|abbreviations?|glossary)|(?:the\s+)?(?:photo|picture|diagram)\s+shows)\b{_PLAIN[:-2]}*)(?=[.!)\]]|$)[)\]]?{_E}",
+        rf"{BEGIN}[(\[]?\s*(?P<said>(?:(?:see|look\s+at|refer\s+to)\s+(?:also\s+)?(?:the\s+)?(?:photos?|pictures?|images?|diagrams?|schematic|videos?|tutorials?|abbreviations?|glossary)|(?:the\s+)?(?:photo|picture|diagram)\s+shows)\b{_PLAIN[:-2]}*)(?=[.!)\]]|$)[)\]]?{STOP}",
         "",
         "See the photo for the finished edge.",
     ),
     row(
         " will | may | might ",
-        rf"{_S}(?P<said>(?:the|your|this|these)\s+[a-z' -]{{2,30}}?\s+(?:will|may|might)\s+(?:also\s+)?(?:look|seem|appear|curl|feel|lie|block|relax|stretch|grow|pucker|bias|flatten|be\s+(?:hidden|covered|loose|tight|slightly|curly|snug|wide|narrow|bumpy|uneven))\b{_PLAIN[:-2]}*)(?=[.!]|$){_E}",
+        rf"{BEGIN}(?P<said>(?:the|your|this|these)\s+[a-z' -]{{2,30}}?\s+(?:will|may|might)\s+(?:also\s+)?(?:look|seem|appear|curl|feel|lie|block|relax|stretch|grow|pucker|bias|flatten|be\s+(?:hidden|covered|loose|tight|slightly|curly|snug|wide|narrow|bumpy|uneven))\b{_PLAIN[:-2]}*)(?=[.!]|$){STOP}",
         "",
         "The edges will curl, but blocking will flatten them.",
     ),
     row(
         "there will be|there may be|there might be",
-        rf"{_S}(?P<said>there\s+(?:will|may|might)\s+be\s+(?:an?\s+|some\s+)?(?:small\s+|little\s+|tiny\s+|slight\s+)?(?:holes?|gaps?|loops?|bumps?|ladders?|puckers?)\b{_PLAIN[:-2]}*)(?=[.!]|$){_E}",
+        rf"{BEGIN}(?P<said>there\s+(?:will|may|might)\s+be\s+(?:an?\s+|some\s+)?(?:small\s+|little\s+|tiny\s+|slight\s+)?(?:holes?|gaps?|loops?|bumps?|ladders?|puckers?)\b{_PLAIN[:-2]}*)(?=[.!]|$){STOP}",
         "",
         "There will be a small hole at the underarm.",
     ),
     row(
         "it is|it's|you may|you can|you might",
-        rf"{_S}(?P<said>(?:it(?:'s|\s+is)\s+(?:easier|helpful|useful|normal|fine|ok|okay|a\s+good\s+idea|best)|you\s+(?:may|might|can)(?:\s+also|\s+now)?\s+(?:need|want|wish|find|see|notice|have|use|try))\b{_PLAIN})(?=[.!]|$){_E}",
+        rf"{BEGIN}(?P<said>(?:it(?:'s|\s+is)\s+(?:easier|helpful|useful|normal|fine|ok|okay|a\s+good\s+idea|best)|you\s+(?:may|might|can)(?:\s+also|\s+now)?\s+(?:need|want|wish|find|see|notice|have|use|try))\b{_PLAIN})(?=[.!]|$){STOP}",
         "",
         "You may need to adjust the length.",
     ),
     said_row(
         "tension|tight|snug|floats",
-        rf"{_S}(?P<said>(?:(?:keep|maintain)\s+(?:an?\s+|your\s+|the\s+)?(?:(?:even|loose|firm|steady)\s+)?(?:tension|floats)(?:\s+(?:even|loose|firm|steady|relaxed))?"
+        rf"{BEGIN}(?P<said>(?:(?:keep|maintain)\s+(?:an?\s+|your\s+|the\s+)?(?:(?:even|loose|firm|steady)\s+)?(?:tension|floats)(?:\s+(?:even|loose|firm|steady|relaxed))?"
         rf"|(?:pull|tug|snug)\s+(?:the\s+|your\s+)?(?:working\s+)?(?:yarn|tail)\s+(?:tight(?:ly)?|snug(?:ly)?|firmly)(?:\s+(?:here|to\s+(?:avoid|prevent|close)\s+(?:an?\s+|the\s+|any\s+)?(?:gaps?|holes?|ladders?))?)?"
-        rf"|do(?:\s+not|n't)\s+pull\s+(?:the\s+yarn\s+)?(?:too\s+)?tight(?:ly)?))(?=[.!]|$){_E}",
+        rf"|do(?:\s+not|n't)\s+pull\s+(?:the\s+yarn\s+)?(?:too\s+)?tight(?:ly)?))(?=[.!]|$){STOP}",
         "Pull yarn tightly to avoid a gap.",
     ),
     said_row(
         " is at | is in |marks| falls ",
-        rf"{_S}(?P<said>(?:(?:the\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?(?:round|rnd)s?\s+(?:is|falls)\s+(?:at|in)\s+(?:the\s+)?(?:cent(?:er|re)\s+(?:back|front|of\s+the\s+(?:back|front|sole|heel|palm))|side|left\s+side|right\s+side|back|underarm|left\s+underarm|right\s+underarm)"
-        rf"|(?:the|your)\s+(?:yarn\s+tail|tail|cast-on\s+tail|yarn\s+end)\s+marks\s+the\s+(?:beg(?:inning)?|start|end)\s+of\s+(?:the\s+)?(?:round|rnd|row)s?))(?=[.!]|$){_E}",
+        rf"{BEGIN}(?P<said>(?:(?:the\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?(?:round|rnd)s?\s+(?:is|falls)\s+(?:at|in)\s+(?:the\s+)?(?:cent(?:er|re)\s+(?:back|front|of\s+the\s+(?:back|front|sole|heel|palm))|side|left\s+side|right\s+side|back|underarm|left\s+underarm|right\s+underarm)"
+        rf"|(?:the|your)\s+(?:yarn\s+tail|tail|cast-on\s+tail|yarn\s+end)\s+marks\s+the\s+(?:beg(?:inning)?|start|end)\s+of\s+(?:the\s+)?(?:round|rnd|row)s?))(?=[.!]|$){STOP}",
         "The yarn tail marks the beginning of the round.",
     ),
     said_row(
         "made|formed|completed|finished",
-        rf"{_S}[(\[]?\s*(?P<said>(?:the\s+)?(?:(?:first|second|third|next|last|all|one)\s+)?{_MADE}\s+(?:(?:is|are|has\s+been|have\s+been)\s+)?(?:now\s+)?(?:made|formed|completed|finished))(?=[.!)\]]|$)[)\]]?{_E}",
+        rf"{BEGIN}[(\[]?\s*(?P<said>(?:the\s+)?(?:(?:first|second|third|next|last|all|one)\s+)?{_MADE}\s+(?:(?:is|are|has\s+been|have\s+been)\s+)?(?:now\s+)?(?:made|formed|completed|finished))(?=[.!)\]]|$)[)\]]?{STOP}",
         "First buttonhole made.",
     ),
     row(
         "note that|please note",
-        rf"{_S}(?P<said>(?:please\s+)?note\s+(?:that\s+|,\s*)?(?:the|this|these|your|there)\s+{_PLAIN})(?=[.!]|$){_E}",
+        rf"{BEGIN}(?P<said>(?:please\s+)?note\s+(?:that\s+|,\s*)?(?:the|this|these|your|there)\s+{_PLAIN})(?=[.!]|$){STOP}",
         "",
         "Please note that the front is longer than the back.",
     ),
     said_row(
         "congratulations|enjoy|well done|happy knitting|fun begins|hooray|hurray",
-        rf"{_S}(?P<said>(?:congratulations|enjoy(?:\s+your\s+(?:new\s+)?[a-z]+)?|well\s+done|happy\s+knitting|(?:now\s+)?the\s+fun\s+begins|hoo?rray|hurray)(?:\s*,?\s*(?:you(?:'re|\s+are)\s+done|you(?:'ve|\s+have)\s+finished))?)(?=[.!]|$){_E}",
+        rf"{BEGIN}(?P<said>(?:congratulations|enjoy(?:\s+your\s+(?:new\s+)?[a-z]+)?|well\s+done|happy\s+knitting|(?:now\s+)?the\s+fun\s+begins|hoo?rray|hurray)(?:\s*,?\s*(?:you(?:'re|\s+are)\s+done|you(?:'ve|\s+have)\s+finished))?)(?=[.!]|$){STOP}",
         "Congratulations!",
     ),
     row(
         "?",
-        rf"{_S}(?P<said>(?:isn't|aren't|doesn't|do\s+you\s+see|can\s+you\s+see|did\s+you\s+know|notice\s+how)\b[a-z' ,-]*)\?+",
+        rf"{BEGIN}(?P<said>(?:isn't|aren't|doesn't|do\s+you\s+see|can\s+you\s+see|did\s+you\s+know|notice\s+how)\b[a-z' ,-]*)\?+",
         "",
         "Isn't it pretty?",
     ),

@@ -11,10 +11,8 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.rewording.said_rows import said_row
-from stepper.project.rewording.synonym import Synonym
+from stepper.project.rewording.synonym import BEGIN, Synonym
 
-_S: Final = r"(?:(?<=^)|(?<=[.!?]))\s*"
-"""Where a sentence begins."""
 _E: Final = r"(?=[.!]|$)\s*(?:[.!]+|$)"
 _WORKS: Final = (
     r"knit|knitting|purl|purling|k|p|[kp]\d\w*|yo|yon|yfwd|ssk|skp|sk2p|psso|m1\w*|kfb|pfb|sl|inc|incs?|dec|decs?|co|bo|pm|sm|rm|cn|"
@@ -65,7 +63,7 @@ EXPLAINED: tuple[Synonym, ...] = (
     # --- making up ---
     said_row(
         "sew|seam|stitch|stuff|embroider|press|steam|block|weave|darn|run in|pin |pins|attach|thread|insert|turn|fold|join|close|cut |lay |leave|rinse|wash|soak|trim|make|tie |knot|wrap|dry",
-        rf"{_S}(?P<said>(?:(?:finishing|making\s+up|to\s+make\s+up|to\s+finish|assembly|make\s+up|(?:(?:neck|front|button)?\s?bands?|collar|pockets|hood|neckband|armbands|edgings)\s*:)\s*[:.-]*\s*)?(?:(?:then|now|finally|lastly|next|also|carefully|gently|lightly|firmly|neatly|with\s+(?:right|wrong)\s+sides\s+(?:together|facing|out)|with\s+rs\s+together|using\s+(?:the\s+|a\s+|your\s+)?(?:long\s+|flat\s+|back\s?|mattress\s+|yarn\s+|matching\s+|[a-z]+\s+)?(?:tail|tails|ends?|seam|stitch|thread|yarn|tapestry\s+needle|needle)|with\s+(?:a\s+)?(?:tapestry|yarn|sewing)\s+needle)\s*(?:,\s*)?)*"
+        rf"{BEGIN}(?P<said>(?:(?:finishing|making\s+up|to\s+make\s+up|to\s+finish|assembly|make\s+up|(?:(?:neck|front|button)?\s?bands?|collar|pockets|hood|neckband|armbands|edgings)\s*:)\s*[:.-]*\s*)?(?:(?:then|now|finally|lastly|next|also|carefully|gently|lightly|firmly|neatly|with\s+(?:right|wrong)\s+sides\s+(?:together|facing|out)|with\s+rs\s+together|using\s+(?:the\s+|a\s+|your\s+)?(?:long\s+|flat\s+|back\s?|mattress\s+|yarn\s+|matching\s+|[a-z]+\s+)?(?:tail|tails|ends?|seam|stitch|thread|yarn|tapestry\s+needle|needle)|with\s+(?:a\s+)?(?:tapestry|yarn|sewing)\s+needle)\s*(?:,\s*)?)*"
         rf"(?:(?:and\s+)?(?:sew|seam|oversew|overcast|whip-?\s?stitch|slip-?\s?stitch(?=\s+(?:the|in|to|down|hem|facing|edges?|seams?|into)\b)|stitch(?=\s+(?:the|on|up|to|down|in(?:to)?|together|ears?|arms?|legs?|head)\b)|stuff|embroider|press(?!\s+on)|steam|block|wet-?\s?block|weave\s+in|darn\s+in|run\s+in|pin|attach(?=\s+(?:the\s+|an?\s+|all\s+|\d+\s+|two\s+|small\s+|large\s+|safety\s+|[a-z]+-?shaped\s+)*{_PIECES})"
         rf"|thread\s+(?:the\s+)?(?:elastic|ribbon|cord|lace)|insert\s+(?:the\s+|a\s+)?(?:zip|zipper|elastic|cushion|pad|ribbon)|turn\s+(?:(?:down|up|back)\s+(?:the\s+)?{_THINGS}|(?:the\s+)?{_THINGS}\s+(?:up|down|back|over)|(?:it\s+|the\s+[a-z]+\s+|work\s+)?right\s+side\s+out)"
         rf"|fold(?=\s+(?:the\s+|in\b|it\b|over\b|along\b|down\b|{_THINGS}|[a-z]+\s+(?:in\s+half|over|along))|\s*,)|join(?=\s+{_EDGES}(?:seams?|edges|ends)\b)(?!\s+in\b)|close\s+(?:the\s+|any\s+|up\s+)*(?:opening|seams?|holes?|gaps?)|cut\s+(?:\d+|several|some|[a-z]+)\s+(?:strands|lengths|pieces)|lay\s+(?:it\s+|the\s+[a-z]+\s+|pieces\s+|out\s+)?flat|leave\s+(?:it\s+)?to\s+dry|dry\s+flat|rinse|hand-?\s?wash|wash|soak|trim"
@@ -75,27 +73,27 @@ EXPLAINED: tuple[Synonym, ...] = (
     # --- what was worked, and what will be seen ---
     said_row(
         "this |that |it |these |those |the |your ",
-        rf"{_S}(?P<said>{_THIS}\s+(?:(?:will|should|would|may|might|can|does|do)\s+)?(?:(?:now|also|just|simply|later|all)\s+)?{_SHOWS}{_QUIET}){_E}",
+        rf"{BEGIN}(?P<said>{_THIS}\s+(?:(?:will|should|would|may|might|can|does|do)\s+)?(?:(?:now|also|just|simply|later|all)\s+)?{_SHOWS}{_QUIET}){_E}",
         "This decrease row shapes the brim.",
     ),
     said_row(
         "will form|form the|will be for|are for",
-        rf"{_S}(?P<said>(?:the|these|those)\s+(?:remaining\s+|other\s+|cent(?:er|re)\s+|held\s+|new\s+|cast-on\s+)?(?:sts|stitches)\s+(?:will\s+)?(?:form|be\s+for|are\s+for)\s+the\s+(?:(?:left|right|first|second)\s+)?(?:front|back|sole|instep|heel|toe|thumb|palm|hand|underarm|neck|shoulder|sleeve|collar|cuff|flap|strap|edge)){_E}",
+        rf"{BEGIN}(?P<said>(?:the|these|those)\s+(?:remaining\s+|other\s+|cent(?:er|re)\s+|held\s+|new\s+|cast-on\s+)?(?:sts|stitches)\s+(?:will\s+)?(?:form|be\s+for|are\s+for)\s+the\s+(?:(?:left|right|first|second)\s+)?(?:front|back|sole|instep|heel|toe|thumb|palm|hand|underarm|neck|shoulder|sleeve|collar|cuff|flap|strap|edge)){_E}",
         "The remaining stitches will form the back.",
     ),
     said_row(
         "you'll|you will|you should|you can|you may|you might|you now",
-        rf"{_S}(?P<said>(?:here\s+|now\s+|at\s+this\s+point\s*,?\s+)?you(?:'ll|\s+(?:will|should|can|may|might))?\s+(?:now\s+|also\s+|soon\s+|start\s+to\s+|be\s+able\s+to\s+)*(?:notice|see|feel|recogni[sz]e)(?![\w-]){_QUIET}){_E}",
+        rf"{BEGIN}(?P<said>(?:here\s+|now\s+|at\s+this\s+point\s*,?\s+)?you(?:'ll|\s+(?:will|should|can|may|might))?\s+(?:now\s+|also\s+|soon\s+|start\s+to\s+|be\s+able\s+to\s+)*(?:notice|see|feel|recogni[sz]e)(?![\w-]){_QUIET}){_E}",
         "You'll notice that the edge begins to curl.",
     ),
     said_row(
         "later|afterwards|when finishing|in finishing|making up",
-        rf"{_S}(?P<said>(?:these|those|the|this)\s+(?:[a-z'-]+\s+){{0,3}}?(?:sts|stitches|edges?|ends?|seams?|loops?|openings?|holes?|gaps?|tails?)\s+(?:will|can|may)\s+be\s+(?:picked\s+up|sewn(?:\s+(?:up|together|down))?|seamed|grafted|joined|used|closed(?:\s+up)?|woven\s+in|worked|trimmed|hidden)\s+(?:later(?:\s+on)?|afterwards|when\s+finishing|in\s+finishing|when\s+making\s+up)(?:\s+for\s+(?:the\s+)?[a-z]+(?:\s+[a-z]+)?)?){_E}",
+        rf"{BEGIN}(?P<said>(?:these|those|the|this)\s+(?:[a-z'-]+\s+){{0,3}}?(?:sts|stitches|edges?|ends?|seams?|loops?|openings?|holes?|gaps?|tails?)\s+(?:will|can|may)\s+be\s+(?:picked\s+up|sewn(?:\s+(?:up|together|down))?|seamed|grafted|joined|used|closed(?:\s+up)?|woven\s+in|worked|trimmed|hidden)\s+(?:later(?:\s+on)?|afterwards|when\s+finishing|in\s+finishing|when\s+making\s+up)(?:\s+for\s+(?:the\s+)?[a-z]+(?:\s+[a-z]+)?)?){_E}",
         "These stitches will be picked up later for the thumb.",
     ),
     said_row(
         "instructions|directions|figures|numbers|changes",
-        rf"{_S}(?P<said>(?:the\s+)?(?:instructions|directions|figures|numbers|changes)\s+(?:are\s+(?:given|written)\s+)?(?:for|in)\s+[a-z ,'()-]*(?:sizes?|brackets|parentheses)[a-z ,'()-]*){_E}",
+        rf"{BEGIN}(?P<said>(?:the\s+)?(?:instructions|directions|figures|numbers|changes)\s+(?:are\s+(?:given|written)\s+)?(?:for|in)\s+[a-z ,'()-]*(?:sizes?|brackets|parentheses)[a-z ,'()-]*){_E}",
         "Changes for larger sizes are in parentheses.",
     ),
     # --- what stands above rows, and only names them ---
@@ -113,17 +111,17 @@ EXPLAINED: tuple[Synonym, ...] = (
     # --- advice that chooses nothing ---
     said_row(
         "if you|if in doubt|if necessary|if needed|if desired|if preferred|if the|if your",
-        rf"{_S}(?P<said>if\s+{_ADVISED}(?![\w-]){_QUIET}(?:,\s*(?:just\s+)?(?:use\s+(?:an?\s+)?[a-z' -]*?cast[-\s]on(?:\s+method)?|check\s+your\s+(?:gauge|tension)|adjust\s+the\s+length|try\s+[a-z' -]+ing{_QUIET}))?){_E}",
+        rf"{BEGIN}(?P<said>if\s+{_ADVISED}(?![\w-]){_QUIET}(?:,\s*(?:just\s+)?(?:use\s+(?:an?\s+)?[a-z' -]*?cast[-\s]on(?:\s+method)?|check\s+your\s+(?:gauge|tension)|adjust\s+the\s+length|try\s+[a-z' -]+ing{_QUIET}))?){_E}",
         "If you're not sure what to use, we suggest a thumb cast-on.",
     ),
     said_row(
         "worry|panic",
-        rf"{_S}(?P<said>(?:do\s+not|don't)\s+(?:worry|panic)(?![\w-]){_QUIET}){_E}",
+        rf"{BEGIN}(?P<said>(?:do\s+not|don't)\s+(?:worry|panic)(?![\w-]){_QUIET}){_E}",
         "Don't worry if the edge curls.",
     ),
     said_row(
         "count your|measure",
-        rf"{_S}(?P<said>(?:count\s+your\s+(?:sts|stitches)\s+(?:to\s+be\s+sure|carefully|often|now|before\s+going\s+on)|(?:your|the)\s+(?:work|piece|knitting)\s+(?:should|will)\s+(?:now\s+)?measure\s+(?:about\s+|approx(?:imately)?\.?\s+)?\d[\d./½¼¾]*\s*(?:cm|in|inch|inches|\")(?:\s+(?:long|wide|across))?)){_E}",
+        rf"{BEGIN}(?P<said>(?:count\s+your\s+(?:sts|stitches)\s+(?:to\s+be\s+sure|carefully|often|now|before\s+going\s+on)|(?:your|the)\s+(?:work|piece|knitting)\s+(?:should|will)\s+(?:now\s+)?measure\s+(?:about\s+|approx(?:imately)?\.?\s+)?\d[\d./½¼¾]*\s*(?:cm|in|inch|inches|\")(?:\s+(?:long|wide|across))?)){_E}",
         "Count your stitches to be sure.",
     ),
 )  # fmt: skip

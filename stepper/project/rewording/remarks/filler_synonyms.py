@@ -12,7 +12,7 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import LONG, ROUND, STS, YARN_A_H, N, Synonym, row
 
 _FABRIC: Final = (
     r"(?:(?:st\.?[\s-]?st|stockinette|stocking(?:ette)?|garter|seed|moss|rib(?:bing)?|reverse\s+st(?:ockinette)?)"
@@ -22,7 +22,6 @@ _FAIRLY: Final = r"(?:fairly|quite|rather|reasonably|moderately|somewhat|nice\s+
 _END: Final = r"(?=\s*[.,;)]|\s*$)"
 _PLAIN: Final = r"(?:knit|purl|k|p|work)"
 _SHAPING: Final = r"(?:shaping|decreas(?:es?|ing)|increas(?:es?|ing)|decs?|incs?|decreasing\s+or\s+increasing)"
-_YARN: Final = r"(?-i:MC|CC\d?|[A-H])"
 _TIMES: Final = rf"(?:{N}\s+(?:more\s+)?times(?:\s+more)?|twice(?:\s+more)?|once\s+more)"
 
 FILLERS: tuple[Synonym, ...] = (
@@ -147,13 +146,13 @@ FILLERS: tuple[Synonym, ...] = (
     row("*-*", r"\*\s*([^*]+?)\s*\*\s*[,;]?\s*rep(?:eat)?\.?\s+(?:from\s+)?\*\s*-\s*\*\s*(?:the\s+round\s+out|(?:all\s+)?a?round|to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?)", r"*\1; rep from * to end", "*K6, k2tog*, repeat *-* around."),
     row(
         "cut|break",
-        rf"((?:^|[.;:])\s*)((?:cut|break)\s+(?:off\s+)?{_YARN})\s*,?\s+(?:and|then)\s+(?=(?:knit|purl|work|cont(?:inue)?|carry|bind|cast|k|p)\b)",
+        rf"((?:^|[.;:])\s*)((?:cut|break)\s+(?:off\s+)?{YARN_A_H})\s*,?\s+(?:and|then)\s+(?=(?:knit|purl|work|cont(?:inue)?|carry|bind|cast|k|p)\b)",
         r"\1\2. ",
         "Break A and knit 2 rounds.",
     ),
     row(
         "continue|cont|carry",
-        rf"((?:^|[.;:])\s*)(?:continue|cont|carry\s+on|go\s+on)\s+(?:knitting\s+)?(?:with|in|using)\s+({_YARN})(?:\s+(?:only|alone))?(?=\s*\.?\s*$)",
+        rf"((?:^|[.;:])\s*)(?:continue|cont|carry\s+on|go\s+on)\s+(?:knitting\s+)?(?:with|in|using)\s+({YARN_A_H})(?:\s+(?:only|alone))?(?=\s*\.?\s*$)",
         r"\1with \2",
         "Break A and continue with B only.",
     ),

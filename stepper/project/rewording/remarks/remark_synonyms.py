@@ -8,7 +8,7 @@ a yarn named behind the work it is for.
 from __future__ import annotations
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import PAUSE, ROUND, STS, YARN_A_H, N, Synonym, row
 
 _FOLDED = r"(?:hem|facing|neckband|collar|cuff|waistband|band|edging|border|casing|brim|picot\s+edge)s?"
 _PART = (
@@ -17,9 +17,7 @@ _PART = (
 )
 _M = r"(?:(?:the\s+)?(?:(?:bor|beginning|side|old|next|other|raglan|gusset|stitch)\s+)*(?:markers?|ms?)\b|bor\b)"
 _DPN = r"(?:dpns?|double[\s-]pointed\s+needles?|needles?)\b"
-_YARN = r"(?-i:MC|CC\d?|[A-H])"
-_END = r"(?=\s*[.,;]|\s*$)"
-_LASTS = rf"(?=\s+(?:until|for)\s+(?!{_YARN}\b))"
+_LASTS = rf"(?=\s+(?:until|for)\s+(?!{YARN_A_H}\b))"
 _FABRIC = r"(?:\s+(?:even|straight))?(?:\s+in\s+(?:[a-z0-9,.'-]+\s+){0,3}?(?:st|stitch|stockinette|rib|ribbing|patt|pattern|garter)\b\.?)?"
 _NAMED = (
     r"(?![^.,;]*\b[Cc]harts?\b)(?!(?:Charts?|Back|Front|Left|Right|First|Second|Sleeves?|Body|Yoke|Neck\w*|Collar|Hood|Heel|Foot|Toe|Leg|Cuff|Thumb|Hand|Gusset|"
@@ -117,12 +115,12 @@ BESIDE: tuple[Synonym, ...] = (
     said_row_behind("as before", rf"\b((?:co|cast\s+on)\s+{N}\s+{STS})\s+(?P<said>as\s+before)(?=\s*[,;.]|\s*$)", "K10, CO 4 sts as before, k to end."),
     row("half of", r"\b(for\s+half\s+of)\s+(?=(?:back|front|body|sleeve|heel|sole|instep)\b)", r"\1 the ", "K12 for half of back, k to end."),
     row("join", r"\b((?:re-?)?join\s+(?:the\s+)?yarn)\s+and\s*,\s*", r"\1, ", "Join yarn and, beginning at right edge, pick up and knit 3 sts."),
-    said_row_behind("circular", rf"\b((?:dpns?|double[\s-]pointed\s+needles?))\s+(?P<said>or\s+(?:an?\s+)?(?:short\s+|long\s+)?circular(?:\s+needle)?(?:\s+for\s+magic\s+loop)?){_END}", "Place 12 held sts on larger dpns or circular needle."),
+    said_row_behind("circular", rf"\b((?:dpns?|double[\s-]pointed\s+needles?))\s+(?P<said>or\s+(?:an?\s+)?(?:short\s+|long\s+)?circular(?:\s+needle)?(?:\s+for\s+magic\s+loop)?){PAUSE}", "Place 12 held sts on larger dpns or circular needle."),
     said_row_behind("off as", rf"((?:^|[.;,]|\band)\s*(?:bind|cast)\s+off(?:\s+(?:all\s+)?{STS})?(?:\s+in\s+(?:rib(?:bing)?|patt(?:ern)?))?)\s+(?P<said>(?:as|same\s+as)\s+(?:(?:you\s+did\s+)?(?:for|on)\s+)?(?:the\s+)?(?:first\s+|left\s+|right\s+|other\s+)?(?:(?:button(?:hole)?\s*|front\s+)?band|collar|edge|side|edging|border|body|sleeve|sock|mitten|mitt|cuff|hem|neckband|neck|front|back|hand|thumb|leg))(?=\s*\.?\s*$)", "Bind off as for body."),
     said_row("measured", r"\s*,?\s+(?P<said>measured\s+(?:straight\s+)?(?:up|down|along|at)\s+(?:the\s+)?(?:cent(?:er|re)|middle)(?:\s+of\s+(?:the\s+)?)?\s*(?:front|back))(?=\s*\.?\s*$)", "Work until piece measures 12 cm, measured straight down the center front."),
     said_row_behind("taking care|being careful", r"^([^.]*?\b(?:knit|purl))\s*,\s*(?P<said>(?:taking\s+care|being\s+careful)\s+not\s+to\s+(?:drop|lose|skip|miss|twist)\s+(?:the\s+|any\s+)?(?:final\s+|last\s+)?(?:yo|yos|yarn\s*overs?|sts|stitches))(?:\s+of\s+(?:rnd|round|row)\s+\d+)?(?=\s*\.?\s*$)", "Rnd 2: Knit, taking care not to drop the yo."),
-    row("with ", rf"((?:^|[.:])\s*)((?:knit(?:\s+every\s+{ROUND})?|work|cont(?:inue)?){_FABRIC})\s+with\s+({_YARN}){_LASTS}", r"\1with \3, \2", "Work even in st st with MC until piece measures 8 cm."),
-    row("with ", rf"(:\s*)(knit|purl|k|p)\s+(?:with|in)\s+({_YARN})(?=\s*\.?\s*$)", r"\1with \3, \2", "Rnd 1: Knit with MC."),
+    row("with ", rf"((?:^|[.:])\s*)((?:knit(?:\s+every\s+{ROUND})?|work|cont(?:inue)?){_FABRIC})\s+with\s+({YARN_A_H}){_LASTS}", r"\1with \3, \2", "Work even in st st with MC until piece measures 8 cm."),
+    row("with ", rf"(:\s*)(knit|purl|k|p)\s+(?:with|in)\s+({YARN_A_H})(?=\s*\.?\s*$)", r"\1with \3, \2", "Rnd 1: Knit with MC."),
     said_row_behind("twist", r"\b(join(?:ing)?\b[^.;,]*?\b(?:rounds?|rnds?|circle))\s*[;,-]+\s*(?P<said>(?:do\s+not|don't|without)\s+twist(?:ing)?(?:\s+(?:the\s+|your\s+)?(?:sts|stitches|cast-on(?:\s+edge)?|work))?)(?=\s*[.!]|\s*$)", "Join to work in the round; do not twist."),
     row("place bor", r"\bplace\s+bor(?=\s*,?\s+and\s+join\b)", "place marker for BOR", "Place BOR and join in the round."),
     row("all sizes", rf"^(\s*)all\s+sizes\s*:\s*(?:you\s+(?:should\s+)?(?:now\s+)?have\s+(?:now\s+)?)?(?={N}\s+{STS}\s*\.?\s*$)", r"\1", "All sizes: You now have 88 sts."),

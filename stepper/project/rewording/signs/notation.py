@@ -21,7 +21,6 @@ _ORDERS = r"(?-i:(?:Cast|Bind|BO|CO|Work|Patt|Pattern|Rib|Inc|Dec|Increase|Decre
 _LIKE = r"(?:(?:work\s+)?(?:as|same\s+as|like)\s+(?:the\s+)?(?:\d|row|rnd|round))"
 _LIST = r"\d+(?:\s*,\s*\d+)*"
 _FIGURE = r"\d+(?:\.\d+|st|nd|rd|th|\s?[¼½¾])?"
-_FIGURES = rf"{_FIGURE}(?:\s*,\s*{_FIGURE})*"
 _NAMED = (
     r"(?:dec|inc|decrease|increase|set-?\s?up|foundation|eyelet|turning|buttonhole|ridge|preparation|joining|edging|"
     r"fold|picot|cable)"

@@ -5,11 +5,10 @@ The size of a needle is read; whether the word agrees with it is looked at when 
 
 from __future__ import annotations
 
-from stepper.project.rewording.synonym import STS, N, Synonym, row
+from stepper.project.rewording.synonym import ROW, STS, N, Synonym, row
 
-_ROW = r"(?:row|rnd|round)"
 _NTH = r"(?:\d+(?:st|nd|rd|th)|other|alternate|alt|second|third|fourth|fifth|sixth|eighth|tenth|rs|ws|right[-\s]side|wrong[-\s]side)"
-_EVERY = rf"(?:on\s+|in\s+)?((?:every|each)\s+(?:foll(?:owing)?\s+)?{_NTH}\s+{_ROW})\s*,?\s+"
+_EVERY = rf"(?:on\s+|in\s+)?((?:every|each)\s+(?:foll(?:owing)?\s+)?{_NTH}\s+{ROW})\s*,?\s+"
 _OFTEN = rf"((?:{N}\s+(?:more\s+)?times(?:\s+(?:more|in\s+all|in\s+total))?|(?:once|twice)(?:\s+more)?)|until\s+(?:only\s+)?{N}\s+sts\s+rem(?:ain)?)"
 _END = r"(?=\s*[.(]|\s*$)"
 _TO = r"\b(change\s+to|switch\s+to|with|using)\s+(?:the\s+)?(?:larger|smaller|bigger)(?:[-\s]sized?)?\s+"
@@ -18,8 +17,8 @@ _KIND = r"(?:(?:circular|double[-\s]pointed)\s+)?"
 
 SIDES: tuple[Synonym, ...] = (
     # --- the side of a row, stitches with their number in front ---
-    row("right side|from rs|from the rs", rf"^(\s*(?:next\s+{_ROW}|{_ROW}\s+\d{{1,3}}))\s*,?\s*(?:as\s+)?(?:seen\s+)?from\s+(?:the\s+)?(?:right\s+side|rs)\s*([:.]|-(?=\s))", r"\1 (RS):", "Row 1 from right side: Knit."),
-    row("wrong side|from ws|from the ws", rf"^(\s*(?:next\s+{_ROW}|{_ROW}\s+\d{{1,3}}))\s*,?\s*(?:as\s+)?(?:seen\s+)?from\s+(?:the\s+)?(?:wrong\s+side|ws)\s*([:.]|-(?=\s))", r"\1 (WS):", "Row 2 from wrong side: Purl."),
+    row("right side|from rs|from the rs", rf"^(\s*(?:next\s+{ROW}|{ROW}\s+\d{{1,3}}))\s*,?\s*(?:as\s+)?(?:seen\s+)?from\s+(?:the\s+)?(?:right\s+side|rs)\s*([:.]|-(?=\s))", r"\1 (RS):", "Row 1 from right side: Knit."),
+    row("wrong side|from ws|from the ws", rf"^(\s*(?:next\s+{ROW}|{ROW}\s+\d{{1,3}}))\s*,?\s*(?:as\s+)?(?:seen\s+)?from\s+(?:the\s+)?(?:wrong\s+side|ws)\s*([:.]|-(?=\s))", r"\1 (WS):", "Row 2 from wrong side: Purl."),
     row("right-side rows|right side rows", r"^(\s*)(?:all\s+|on\s+(?:all\s+)?)?right[-\s]side\s+rows\s*:", r"\1RS rows:", "Right-side rows: Knit."),
     row("wrong-side rows|wrong side rows", r"^(\s*)(?:all\s+|on\s+(?:all\s+)?)?wrong[-\s]side\s+rows\s*:", r"\1WS rows:", "Wrong-side rows: Purl."),
     row("right side row|right-side row|rs row", r"^(\s*)on\s+(?:the|a)\s+(?:next\s+|foll(?:owing)?\s+)?(?:right[-\s]side|rs)\s+row\s*[,:]\s*(?:work\s+)?", r"\1Next row (RS): ", "On the right side row, k2, ssk, k to end."),
@@ -29,7 +28,7 @@ SIDES: tuple[Synonym, ...] = (
     row("k.|p.", rf"(?<![\w./-])(\d+)\s?([kp])\.(?=\s+{N}\s+{STS})", r"\2\1.", "Row 1: 1k, 2k tog, k to last 3 sts, 2k tog, 1k. 18 sts."),
     # --- shapings that tell first on which rows, needles begun with, yarn held ---
     # --- the interval in front ---
-    row("every|each", rf"^(\s*){_EVERY}(?:work|rep(?:eat)?|knit)\s+(?:the\s+|a\s+)?((?:[a-z]+\s+){{1,2}}{_ROW})\s+{_OFTEN}{_END}", r"\1Work \3 \2 \4", "Every 6th round, work dec rnd 4 times."),
+    row("every|each", rf"^(\s*){_EVERY}(?:work|rep(?:eat)?|knit)\s+(?:the\s+|a\s+)?((?:[a-z]+\s+){{1,2}}{ROW})\s+{_OFTEN}{_END}", r"\1Work \3 \2 \4", "Every 6th round, work dec rnd 4 times."),
     row("every|each", rf"^(\s*){_EVERY}((?:dec|inc)(?:rease)?\s+(?:1|one)\s+st(?:itch)?\s+(?:at\s+)?(?:each\s+end|both\s+ends|each\s+side))\s*,?\s+{_OFTEN}{_END}", r"\1\3 of \2 \4", "On every RS row, dec 1 st at each end until 14 sts rem."),
     row("every|each", rf"^(\s*){_EVERY}(?:work\s+)?(?=[kp]\s?\d|sl\s?\d|ssk|k2tog)([^.:;]*?)\s*,\s*{_OFTEN}{_END}", r"\1\2 \4: \3", "On every RS row, work k1, ssk, k to end, 3 times."),
     # --- needles and yarn held ---

@@ -12,11 +12,8 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import BEGIN, LONG, OFF, ROUND, STOP, STS, N, Synonym, row
 
-_S: Final = r"(?:(?<=^)|(?<=[.!?]))\s*"
-"""Where a sentence begins."""
-_E: Final = r"\s*(?:[.!]+|$)"
 _THREAD: Final = r"(?:(?:marker|marking)\s+threads?|markers?)"
 _TWO: Final = r"(?:\s+(?:these|the|those|them|2|two|4|four|6|six|sts|stitches))*"
 _MIDDLE: Final = (
@@ -70,10 +67,10 @@ CONTINENTAL_SIGNS: tuple[Synonym, ...] = (
     row("over", r"\b(?:slip|sl)\s+(?:1|one)(?:\s+(?:st|stitch))?\s+(?:as\s+if\s+to\s+knit|knitwise)\s*,\s*(?:knit\s+(?:1|one)|k\s?1)(?:\s+(?:st|stitch))?\s*,?\s*(?:and\s+)?pass\s+(?:the\s+)?slipped\s+st(?:itch)?\s+over(?:\s+(?:the\s+)?(?:knitted|knit|worked)\s+(?:st|stitch|one))?", "skp", "K1, slip 1 stitch as if to knit, knit 1, pass the slipped stitch over, k to end."),
     row("twisted", r"\b(knit|purl|k|p)\s*2\s+(?:(?:sts|stitches)\s+)?twisted\s+together\b", r"\1 2 together tbl", "Knit 5, knit 2 twisted together, k to end."),
     row("yarn over", r"(?:(?<=^)|(?<=[,;:*(]))(\s*)1\s+yarn\s+over\b", r"\1yo", "Row 3: Knit 1, 1 yarn over, knit 2 together, knit to end."),
-    row("cast on", rf"{_S}(cast\s+on(?:\s+loosely)?\s+{N}\s+{STS}(?:\s+loosely)?)\s+(?:on|with|using)\s+{_SAID_NEEDLE}\s+and\s+(?:with\s+)?(?:the\s+)?((?-i:MC|CC\d?|[A-H])|main\s+colou?r)\b", r"change to \3 needles. with \4, \1", "Cast on 60 stitches with circular needle size 3.5 mm and main colour.", spelt_out=True),
+    row("cast on", rf"{BEGIN}(cast\s+on(?:\s+loosely)?\s+{N}\s+{STS}(?:\s+loosely)?)\s+(?:on|with|using)\s+{_SAID_NEEDLE}\s+and\s+(?:with\s+)?(?:the\s+)?((?-i:MC|CC\d?|[A-H])|main\s+colou?r)\b", r"change to \3 needles. with \4, \1", "Cast on 60 stitches with circular needle size 3.5 mm and main colour.", spelt_out=True),
     row("main col", r"\bwith\s+main\s+colou?r\b(?!\s*[(\[])", "with MC", "Cast on 60 stitches with circular needle size 3.5 mm and main colour."),
-    said_row_behind("cast on", rf"{_S}(cast\s+on(?:\s+loosely)?\s+{N}\s+{STS}(?:\s+loosely)?)\s*[(]\s*(?P<said>(?:including|incl\.?|of\s+which)\s+{N}\s+(?:[a-z]+\s+)?{STS}(?:\s+(?:in|at|on)\s+each\s+side)?(?:\s+(?:towards|for)\s+(?:mid\s+front|(?:the\s+)?(?:front\s+)?bands?))?)\s*[)]", "Cast on 60 stitches (including 5 band stitches in each side towards mid front)."),
-    row("cast on", rf"{_S}(cast\s+on(?:\s+loosely)?\s+{N}\s+{STS}(?:\s+loosely)?)\s+(?:on|with|using)\s+{_SAID_NEEDLE}(?=\s*[.,;]|\s*$|\s+and\s+(?:distribute|divide|work|knit|join|place)\b)", r"change to \3 needles. \1", "Cast on 60 stitches on a short circular needle size 3.5 mm.", spelt_out=True),
+    said_row_behind("cast on", rf"{BEGIN}(cast\s+on(?:\s+loosely)?\s+{N}\s+{STS}(?:\s+loosely)?)\s*[(]\s*(?P<said>(?:including|incl\.?|of\s+which)\s+{N}\s+(?:[a-z]+\s+)?{STS}(?:\s+(?:in|at|on)\s+each\s+side)?(?:\s+(?:towards|for)\s+(?:mid\s+front|(?:the\s+)?(?:front\s+)?bands?))?)\s*[)]", "Cast on 60 stitches (including 5 band stitches in each side towards mid front)."),
+    row("cast on", rf"{BEGIN}(cast\s+on(?:\s+loosely)?\s+{N}\s+{STS}(?:\s+loosely)?)\s+(?:on|with|using)\s+{_SAID_NEEDLE}(?=\s*[.,;]|\s*$|\s+and\s+(?:distribute|divide|work|knit|join|place)\b)", r"change to \3 needles. \1", "Cast on 60 stitches on a short circular needle size 3.5 mm.", spelt_out=True),
     row("double ", r"\bdouble\s+pointed\s+needles?\b", "double-pointed needles", "Change to double pointed needles size 3 mm."),
     row("change ", rf"\b(change)\s+(?:back\s+)?to\s+{_NEEDLE}", r"\1 to \3 \2", "Change to double pointed needles size 3 mm."),
     row("distribute|divide", rf"\b(cast\s+on\s+{N}\s+{STS}(?:\s+loosely)?)\s+and\s+(?:distribute|divide)\s+(?:them|the\s+stitches)\s+(?:evenly\s+)?(?:on|over|between)\s+(?:the\s+)?(\d|three|four)\s+needles", r"\1. divide over \2 needles", "Cast on 60 sts and distribute them on 4 needles."),
@@ -102,8 +99,8 @@ CONTINENTAL: tuple[Synonym, ...] = (
     # --- counts ---
     row("=", rf"^\s*=\s*({N}\s+{STS})\s*\.?\s*$", r"\1.", "= 58 (64, 70) sts."),
     row("=", rf"(?<=[a-z\d])\s*=\s*({N}\s+{STS})\s+{_LEFT}\s+(?:on|for|in|at)\s+(?:the\s+)?{_WHERE}(?=\s*\.?\s*$)", r". \1", "Knit 2 rounds = 24 sts remain on the round."),
-    row("left|rem", rf"^\s*(?:there\s+are\s+(?:now\s+)?|you\s+now\s+have\s+)?({N}\s+{STS})\s+(?:are\s+)?{_LEFT}\s+(?:on|for|in)\s+(?:the\s+)?{_WHERE}{_E}", r"\1.", "There are 24 (26, 28) stitches left for the shoulder."),
-    row("after", rf"^\s*after\s+(?:(?:the|all)\s+)?(?:(?:last|final|these|those)\s+)?(?:increas|decreas)(?:e|es|ings?)(?:\s+round)?\s*,?\s*(?:there\s+are|you\s+have)\s+({N}\s+{STS})(?:\s+{_LEFT})?(?:\s+on\s+(?:the\s+)?(?:(?:circular|larger|smaller|long|short|working|left|right|heel|sole|toe)\s+)?(?:needles?|round|row))?{_E}", r"\1.", "After the last increase there are 88 stitches on the needle."),
+    row("left|rem", rf"^\s*(?:there\s+are\s+(?:now\s+)?|you\s+now\s+have\s+)?({N}\s+{STS})\s+(?:are\s+)?{_LEFT}\s+(?:on|for|in)\s+(?:the\s+)?{_WHERE}{STOP}", r"\1.", "There are 24 (26, 28) stitches left for the shoulder."),
+    row("after", rf"^\s*after\s+(?:(?:the|all)\s+)?(?:(?:last|final|these|those)\s+)?(?:increas|decreas)(?:e|es|ings?)(?:\s+round)?\s*,?\s*(?:there\s+are|you\s+have)\s+({N}\s+{STS})(?:\s+{_LEFT})?(?:\s+on\s+(?:the\s+)?(?:(?:circular|larger|smaller|long|short|working|left|right|heel|sole|toe)\s+)?(?:needles?|round|row))?{STOP}", r"\1.", "After the last increase there are 88 stitches on the needle."),
     row("=", rf"[(]\s*=\s*({N})\s+{STS}\s+(increas|decreas)ed(?:\s+(?:in\s+total|on\s+the\s+(?:round|row)))*\s*[)]", r"(\1 sts \2ed)", "Row 5: Knit 2, yo, k to last 2 sts, yo, k2 (= 2 stitches increased on the row)."),
     # --- what is explained elsewhere ---
     *(
@@ -120,7 +117,7 @@ CONTINENTAL: tuple[Synonym, ...] = (
     row("work", rf"\bwork\s+({_NAME})\s+(?=(?:on\s+|in\s+)?(?:every|each)\b)", r"work \1 round ", "Work TOE DECREASES on every 2nd round 4 times, and then on every round 8 times."),
     row(". work", r"^\s*[.]\s+(?=work\s)", "", "Increase 1 stitch on each side of the 2 markers - see RAGLAN."),
     said_row("see|read|remember|as ", rf"(?<=[\w)]){_JOINT}(?P<said>{_REFERENCE})\s*[)]?(?=\s*[.,;:!=]|\s*$)", "Knit 1 round, increasing 8 sts evenly - read INCREASE TIP."),
-    said_row("see|read|remember", rf"{_S}(?P<said>(?:now\s+)?{_REFERENCE}){_E}", "Read INCREASE TIP."),
+    said_row("see|read|remember", rf"{BEGIN}(?P<said>(?:now\s+)?{_REFERENCE}){STOP}", "Read INCREASE TIP."),
     # --- how often ---
     row("total|altogether|in all", rf"\b(?:(inc|dec)(?:rease)?\s+{_THUS}|repeat\s+(?:the|this|these)\s+(inc|dec)(?:reas(?:e|es|ings?)))\s+(?:approx\.?\s+)?(?:(?:on|in)\s+)?(?:every|each)\s+({_NTH_ROUND})\s+{_OFTEN}", r"rep same \1\2 \4 every \3 \5\6 times in total", "Increase like this every 2nd round a total of 5 times."),
     row("total|altogether|in all", rf"\b(?:(inc|dec)(?:rease)?\s+{_THUS}|repeat\s+(?:the|this|these)\s+(inc|dec)(?:reas(?:e|es|ings?)))\s+(?:approx\.?\s+)?(?:every|each)\s+({LONG})\s+{_OFTEN}", r"rep same \1\2 round every \3 \4\5 times in total", "Decrease like this every 3 cm a total of 5 times."),
@@ -141,12 +138,12 @@ CONTINENTAL: tuple[Synonym, ...] = (
     row("when", rf"(?:(?<=^)|(?<=[.!]))(\s*)(?:now\s+)?when\s+(?:the\s+)?({_PIECE})\s+measures\s+((?:about\s+|approx\.?\s+)?{LONG})((?:\s+from\s+(?:the\s+)?[a-z][a-z -]*?)?)\s*,?\s+(?P<said>it\s+is\s+time\s+(?:for|to)\s+(?:work\s+)?[a-z ]+)(?=\s*[.]|\s*$)", r"\1work even until \2 measures \3\4", "When the leg measures 17 cm, it is time for the heel.", spelt_out=True),
     row("when", rf"^(\s*)((?:{OFF}|bo)(?:\s+(?:all|loosely|the\s+remaining|remaining|{STS}|in\s+rib))*)\s+when\s+(?:the\s+)?({_PIECE})\s+measures\s+({LONG})(?=\s*\.?\s*$)", r"\1work even until \3 measures \4. \2", "Bind off when piece measures 26 cm."),
     # --- parts ---
-    row("aside", rf"{_S}(?:lay|put|set)\s+(?:the\s+)?(?:piece|work|body)\s+aside\s*(?:,?\s*(?:and|while)\s+(?P<said>(?:work|knit)\s+(?:the\s+)?sleeves?|(?:the\s+)?sleeves?\s+(?:is|are)\s+(?:worked|knitted)))?(?=\s*[.]|\s*$)", "hold all sts", "Put the work aside and knit the sleeves.", spelt_out=True),
-    row("work as ", rf"{_S}work\s+as\s+(?:on\s+)?(?:the\s+)?((?:left\s+|right\s+)?(?:front|back))\s+piece\s*,?\s+but\s+(?:mirrored|reversed)(?=\s*[.]|\s*$)", r"work as for \1, reversing shaping", "Work as right front piece but mirrored."),
-    row("same as", rf"{_S}work\s+(?:the\s+)?(?:left|right)\s+front(?:\s+piece)?\s+(?:the\s+same\s+as|as)\s+(?:the\s+)?(left|right)(?:\s+front(?:\s+piece)?)?\s*,?\s+but\s+(?:mirrored|reversed)(?=\s*[.]|\s*$)", r"work as for \1 front, reversing shaping", "Work the left front the same as the right, but mirrored."),
-    row("as on", rf"{_S}work\s+as\s+on\s+(?:the\s+)?(body|back|front|(?:left|right)\s+(?:front|sleeve))(?:\s+piece)?(?=\s*[.]|\s*$)", r"work as for \1", "Work as on back."),
-    row("mirrored", rf"{_S}work\s+(?:the\s+)?other\s+(side|shoulder|half)\s+(?:(?:in\s+)?the\s+same\s+way\s*,?\s*(?:but\s+)?)?mirrored(?=\s*[.]|\s*$)", r"complete like other side, reversing shaping", "Work the other side mirrored."),
-    row("same way", rf"{_S}work\s+(?:the\s+)?(left|other|second)\s+sleeve\s+the\s+same\s+way(?=\s*[.]|\s*$)", r"work \1 sleeve in the same way", "Work the other sleeve the same way."),
+    row("aside", rf"{BEGIN}(?:lay|put|set)\s+(?:the\s+)?(?:piece|work|body)\s+aside\s*(?:,?\s*(?:and|while)\s+(?P<said>(?:work|knit)\s+(?:the\s+)?sleeves?|(?:the\s+)?sleeves?\s+(?:is|are)\s+(?:worked|knitted)))?(?=\s*[.]|\s*$)", "hold all sts", "Put the work aside and knit the sleeves.", spelt_out=True),
+    row("work as ", rf"{BEGIN}work\s+as\s+(?:on\s+)?(?:the\s+)?((?:left\s+|right\s+)?(?:front|back))\s+piece\s*,?\s+but\s+(?:mirrored|reversed)(?=\s*[.]|\s*$)", r"work as for \1, reversing shaping", "Work as right front piece but mirrored."),
+    row("same as", rf"{BEGIN}work\s+(?:the\s+)?(?:left|right)\s+front(?:\s+piece)?\s+(?:the\s+same\s+as|as)\s+(?:the\s+)?(left|right)(?:\s+front(?:\s+piece)?)?\s*,?\s+but\s+(?:mirrored|reversed)(?=\s*[.]|\s*$)", r"work as for \1 front, reversing shaping", "Work the left front the same as the right, but mirrored."),
+    row("as on", rf"{BEGIN}work\s+as\s+on\s+(?:the\s+)?(body|back|front|(?:left|right)\s+(?:front|sleeve))(?:\s+piece)?(?=\s*[.]|\s*$)", r"work as for \1", "Work as on back."),
+    row("mirrored", rf"{BEGIN}work\s+(?:the\s+)?other\s+(side|shoulder|half)\s+(?:(?:in\s+)?the\s+same\s+way\s*,?\s*(?:but\s+)?)?mirrored(?=\s*[.]|\s*$)", r"complete like other side, reversing shaping", "Work the other side mirrored."),
+    row("same way", rf"{BEGIN}work\s+(?:the\s+)?(left|other|second)\s+sleeve\s+the\s+same\s+way(?=\s*[.]|\s*$)", r"work \1 sleeve in the same way", "Work the other sleeve the same way."),
     # --- markers ---
     row("beginning", rf"\bplace\s+marker\s+for\s+beginning\s+of\s+round\s*,?\s+and\s+(?:1|one|another|a)(?:\s+{_THREAD})?\s+after\s+({N})\s+{STS}(?:\s*[(]\s*=?\s*(?P<said>(?:the\s+)?sides?(?:\s+of\s+the\s+body)?)\s*[)])?", r"place marker every \1 sts", "Insert 1 marker thread at the beginning of the round and 1 marker thread after 12 stitches.", spelt_out=True),
     row("side", rf"\b(?:insert|place|put)\s+(?:2|two)\s+{_THREAD}\s+(?:in\s+the\s+(?:piece|sides)\s*)?,?\s*({N})\s+{STS}\s+(?:in\s+)?from\s+each\s+side\b", r"place markers \1 sts in from each side", "Insert 2 marker threads in the piece, 12 stitches in from each side."),
@@ -191,7 +188,7 @@ TECHNIQUES: tuple[Synonym, ...] = (
         "marker",
         rf"^\s*({_EXPLAINED})(?:\s*[(][^()]*[)])?(?:\s*:\s*|\s+(?-i:(?=[A-Z][a-z])))(?:(?:inc|dec)(?:rease)?\s+(?:1|one)\s+{STS}\s+{_EACH}\s*(?:[(]\s*=?\s*{N}\s+{STS}[^()]*[)]\s*)?(?:as\s+follows|like\s+this|in\s+this\s+way)?\s*[:.]\s*)?"
         r"(?:(?:start|begin|work|knit)\s+(?:to\s+)?(?:last\s+)?(\d+)\s+(?:sts?|stitches|stitch)\s+before\s+(?:the\s+|each\s+)?marker\s*,\s*)"
-        rf"([^.:()*]*?\bsm\b[^.:()*]*?)(?:\s*[.,]?\s*[(]?\s*=?\s*{N}\s+{STS}\s+(?:inc|dec|changed)\w*(?:\s+in\s+total)?(?:\s+on\s+the\s+(?:row|round))?\s*[)]?)?{_E}",
+        rf"([^.:()*]*?\bsm\b[^.:()*]*?)(?:\s*[.,]?\s*[(]?\s*=?\s*{N}\s+{STS}\s+(?:inc|dec|changed)\w*(?:\s+in\s+total)?(?:\s+on\s+the\s+(?:row|round))?\s*[)]?)?{STOP}",
         r"\1 round: *work to \3 sts before marker, \4; rep from * at each marker, work to end.",
         "DECREASE TIP: Decrease 1 stitch on each side of each marker thread as follows: Work until 3 stitches remain before the marker thread, knit 2 together, knit 2 (marker thread is in the middle of these 2 stitches), slip 1 stitch as if to knit, knit 1, pass the slipped stitch over (= 4 stitches decreased).",
     ),

@@ -8,10 +8,8 @@ each are listed, so that none can be an instruction. Source: the print of such p
 from __future__ import annotations
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import STS, N, Synonym, row
+from stepper.project.rewording.synonym import BEGIN, STOP, STS, N, Synonym, row
 
-_S = r"(?:(?<=^)|(?<=[.!?]))\s*"
-_E = r"\s*(?:[.!]+|$)"
 _Y = r"(?-i:MC|CC\d?|C\d|[A-H]|[YZ])"
 _SIDE = r"(?:left|right|front|back|first|second|upper|lower|cent(?:er|re)|main|half|side)"
 _PART = r"(?:sleeves?|fronts?|backs?|bod(?:y|ies)|yoke|hal(?:f|ves)|underarms?|shoulders?|armholes?|necks?|sides?|panels?|raglans?(?:\s+(?:lines?|seams?))?|steek|bands?|saddles?|gussets?)"
@@ -27,7 +25,6 @@ _HAVE = (
     r"(?:(?:now\s+)?you(?:\s+(?:will|should|now))*\s+have(?:\s+now)?|there\s+(?:are|will\s+be|should(?:\s+now)?\s+be)(?:\s+now)?|"
     r"(?:this|that)\s+(?:gives|leaves|makes)\s+(?:you\s+)?|(?:these|they)\s+are\s+(?:distributed|divided)\s+as\s+follows|(?:stitch\s+)?(?:distribution|breakdown))"
 )
-_M = r"(?:m|marker|bor(?:\s+(?:m|marker))?)"
 _PLACES = (
     r"(?:the|a|at|in|on|of|is|to|and|its|your|middle|cent(?:er|re)|back|front|left|right|side|neck|underarm|raglan|shoulder|sleeve|body|seam|line|steek|beginning|"
     r"now|always|located|there|here|still)"
@@ -37,12 +34,12 @@ STATEMENTS: tuple[Synonym, ...] = (
     # --- how the stitches lie ---
     said_row(
         "each|front|back|sleeve|body",
-        rf"{_S}(?P<said>{_HAVE}\s*:?\s*{_MANY}){_E}(?=\s*$|\s*[A-Z\[(])",
+        rf"{BEGIN}(?P<said>{_HAVE}\s*:?\s*{_MANY}){STOP}(?=\s*$|\s*[A-Z\[(])",
         "There should be 50 sts in each sleeve section and 70 sts each in front and back.",
     ),
     said_row(
         "each|front|back|sleeve|body",
-        rf"{_S}(?P<said>{_MANY}){_E}(?=\s*$|\s*[A-Z\[(])",
+        rf"{BEGIN}(?P<said>{_MANY}){STOP}(?=\s*$|\s*[A-Z\[(])",
         "50 sts for each sleeve, 70 sts for front, 70 sts for back.",
     ),
     said_row_behind(
@@ -57,12 +54,12 @@ STATEMENTS: tuple[Synonym, ...] = (
     ),
     said_row(
         "each shoulder|each front|either side|each sleeve|each side of",
-        rf"{_S}(?P<said>{N}\s+{STS}\s+(?:rem(?:ain(?:ing)?)?\b\.?\s+|left\s+)?(?:on|for|at|in)?\s*(?:(?:each|either)\s+(?:shoulder|front|sleeve)|(?:either\s+side|each\s+side(?=\s+of\s+(?:the\s+)?(?:front|back|opening))))(?:\s+of\s+(?:the\s+)?(?:neck|front|back|opening))?){_E}$",
+        rf"{BEGIN}(?P<said>{N}\s+{STS}\s+(?:rem(?:ain(?:ing)?)?\b\.?\s+|left\s+)?(?:on|for|at|in)?\s*(?:(?:each|either)\s+(?:shoulder|front|sleeve)|(?:either\s+side|each\s+side(?=\s+of\s+(?:the\s+)?(?:front|back|opening))))(?:\s+of\s+(?:the\s+)?(?:neck|front|back|opening))?){STOP}$",
         "Next row (RS): K28, BO 16 sts, k to end. 28 sts rem for each shoulder.",
     ),
     said_row(
         "markers on",
-        rf"{_S}(?P<said>{_HAVE}\s+(?:a\s+total\s+of\s+)?(?:\d+|two|three|four|five|six|eight)\s+markers?\s+(?:on|in)\s+(?:your|the)\s+(?:needles?|work|knitting)(?:\s*[,(]\s*(?:including|incl\.?|counting|and)\s+(?:the\s+)?(?:bor|beginning)(?:[\s-]+(?:of[\s-]+(?:the[\s-]+)?(?:rnd|round)|marker|m))*\)?)?){_E}",
+        rf"{BEGIN}(?P<said>{_HAVE}\s+(?:a\s+total\s+of\s+)?(?:\d+|two|three|four|five|six|eight)\s+markers?\s+(?:on|in)\s+(?:your|the)\s+(?:needles?|work|knitting)(?:\s*[,(]\s*(?:including|incl\.?|counting|and)\s+(?:the\s+)?(?:bor|beginning)(?:[\s-]+(?:of[\s-]+(?:the[\s-]+)?(?:rnd|round)|marker|m))*\)?)?){STOP}",
         "You now have 5 markers on your needle (including BOR).",
     ),
     said_row_behind(
@@ -73,17 +70,17 @@ STATEMENTS: tuple[Synonym, ...] = (
     # --- where the round begins, what is counted ---
     said_row(
         "bor|beginning of|round begins|round starts|rnd begins|rnd starts|rounds begin|rounds start",
-        rf"{_S}[(]?(?P<said>(?:the\s+)?(?:bor|beginning\s+of\s+(?:the\s+)?(?:rnd|round)|(?:round|rnd)s?\s+(?:now\s+)?(?:begins?|starts?))(?:\s+{_PLACES})+)(?:\s*\.?\s*[)])?{_E}",
+        rf"{BEGIN}[(]?(?P<said>(?:the\s+)?(?:bor|beginning\s+of\s+(?:the\s+)?(?:rnd|round)|(?:round|rnd)s?\s+(?:now\s+)?(?:begins?|starts?))(?:\s+{_PLACES})+)(?:\s*\.?\s*[)])?{STOP}",
         "The BOR is at the centre of the back.",
     ),
     said_row(
         "count",
-        rf"{_S}(?P<said>(?:do\s+not|don't)\s+(?:count|include)\s+(?:the\s+)?(?:short\s+(?:rows?|rounds?)|double\s+stitches|ds|steek\s+{STS}|yarn\s*overs?|wraps?)\s+(?:as\s+(?:rounds?|rows?|rnds?|{STS})|in\s+(?:the|your|any)\s+(?:stitch\s+)?counts?|when\s+counting\s+{STS})){_E}",
+        rf"{BEGIN}(?P<said>(?:do\s+not|don't)\s+(?:count|include)\s+(?:the\s+)?(?:short\s+(?:rows?|rounds?)|double\s+stitches|ds|steek\s+{STS}|yarn\s*overs?|wraps?)\s+(?:as\s+(?:rounds?|rows?|rnds?|{STS})|in\s+(?:the|your|any)\s+(?:stitch\s+)?counts?|when\s+counting\s+{STS})){STOP}",
         "Do not count short rows as rounds.",
     ),
     said_row(
         "not included|never included|not counted|counted as one",
-        rf"{_S}(?P<said>(?:the\s+)?(?:steek\s+{STS}|double\s+{STS}|ds|wraps|yarn\s*overs)\s+(?:is|are)\s+(?:not|never|always)\s+(?:included|counted)(?:\s+as\s+(?:one|1)(?:\s+{STS})?)?(?:\s+in\s+(?:the|any)\s+(?:stitch\s+)?counts?)?){_E}",
+        rf"{BEGIN}(?P<said>(?:the\s+)?(?:steek\s+{STS}|double\s+{STS}|ds|wraps|yarn\s*overs)\s+(?:is|are)\s+(?:not|never|always)\s+(?:included|counted)(?:\s+as\s+(?:one|1)(?:\s+{STS})?)?(?:\s+in\s+(?:the|any)\s+(?:stitch\s+)?counts?)?){STOP}",
         "The steek sts are never included in the stitch counts.",
     ),
     # --- between designer and knitter ---
@@ -165,7 +162,7 @@ IN_ROWS: tuple[Synonym, ...] = (
     ),
     said_row(
         "chart is worked|chart repeats|chart is repeated",
-        rf"{_S}(?P<said>(?:the\s+)?chart\s+(?:repeats|is\s+(?:repeated|worked))\s+(?:a\s+total\s+of\s+)?(?:twice|{N}\s+times)\s+(?:around|across|(?:on|in)\s+each\s+(?:rnd|round))){_E}",
+        rf"{BEGIN}(?P<said>(?:the\s+)?chart\s+(?:repeats|is\s+(?:repeated|worked))\s+(?:a\s+total\s+of\s+)?(?:twice|{N}\s+times)\s+(?:around|across|(?:on|in)\s+each\s+(?:rnd|round))){STOP}",
         "The chart is worked 19 times around.",
     ),
     said_row_behind(

@@ -10,9 +10,8 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import LONG, STS, N, Synonym, row
+from stepper.project.rewording.synonym import CLOSED, LONG, STS, N, Synonym, row
 
-_END: Final = r"(?=\s*[.;]|\s*$)"
 _PATTERN: Final = r"(?:in\s+)?(?:patt(?:ern)?(?:\s+as\s+(?:set|established))?|(?:established|charted|cable|lace|rib|stitch)\s+patt(?:ern)?)"
 _PLAIN: Final = r"(?:in\s+)?(?:st\.?\s?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
 _TOP: Final = r"(?:the\s+)?(?:instep|top\s+of\s+(?:the\s+)?foot)(?:\s+(?:sts|stitches))?"
@@ -83,14 +82,14 @@ HANDS_AND_FEET: tuple[Synonym, ...] = (
     row("every r", r"(^\s*|[.]\s+)(?:then\s+)(inc|dec)(?:rease)?\s+(?=(?:on\s+|in\s+)?every\s+(?:row|rnd|round|rd)\s+until\b)", r"\1\2rease ", "Then decrease every rnd until 8 sts remain."),
     # --- the turn of a heel, and its short rows ---
     row("until all|run out|no more|until no|consumed", rf"\b{_ALL}{_ENDING}(?:\s*,?\s*(?P<said>(?:and\s+)?omitting\s+(?:the\s+)?(?:final|last)\s+[kp]\s?1(?:\s+and\s+[kp]\s?1)?\s+(?:on|in|at\s+the\s+end\s+of)\s+(?:the\s+)?last\s+(?:two\s+|2\s+)?rows?))?(?=\s*[.;,(-]|\s*$)", r"until all sts are worked. Ends with a \1 row", "Rep rows 3 and 4 until all the heel sts have been worked, ending with a WS row.", spelt_out=True),
-    row("run out|no more|until no|consumed", rf"\buntil\s+{_NONE}{_END}", "until all sts are worked", "Rep rows 3 and 4 until you run out of stitches."),
+    row("run out|no more|until no|consumed", rf"\buntil\s+{_NONE}{CLOSED}", "until all sts are worked", "Rep rows 3 and 4 until you run out of stitches."),
     row("unwrapped in the center", rf"(\brem\s+unwrapped\s+in\s+the\s+center){_ENDING}", r"\1. Ends with a \2 row", "Rep rows 1 and 2 until 10 sts rem unwrapped in the center, ending with a WS row."),
     said_row_behind("gap)", r"\b((?:ssk|k2tog|skp|p2tog|ssp)(?:\s+tbl)?)\s*\(\s*(?P<said>(?:1|one)\s+(?:st|stitch)\s+(?:from|on|at)\s+(?:each|either)\s+side\s+of\s+(?:the\s+)?gap)\s*\)", "Sl 1, k to 1 st before gap, ssk (1 st from each side of gap), k1, turn."),
     said_row("(do not|(without|(leav", r"\s*\(\s*(?P<said>(?:do\s+not\s+work|without\s+working|leav(?:e|ing))\s+(?:the\s+)?(?:ds|double\s+st(?:itch)?|wrapped\s+st(?:itch)?)(?:\s+(?:itself|unworked))?)\s*\)", "Make DS, knit to 1 st before DS, k1 (do not work the DS), turn."),
     row("gap", r"\bgap\s+(?:formed|made|created|left)\s+(?:on|in|by)\s+(?:the\s+)?(?:previous|last|prev\.?)\s+(?:row|turn)\b", "gap", "Sl 1, k to 1 st before the gap formed on the previous row, ssk, k1, turn."),
     row("until all", rf"(^\s*|[.]\s+)(?:cont(?:inue)?|work|go\s+on)\s+(?:in\s+this|as)\s+(?:manner|way|established|set)\s+(?=until\s+all\s+(?:of\s+)?(?:the\s+)?(?:heel|flap|side)\s+{STS}\b)", r"\1rep last 2 rows ", "Continue in this manner until all heel sts have been worked."),
     # --- rows and slipped stitches of a flap, told behind it ---
-    row("rows", rf"(\btimes(?:\s+more)?|\bmore|\btwice|\bonce)\s*[-,;(]+\s*({N}\s+rows)(?P<said>(?:\s+(?:have\s+been\s+)?(?:worked|completed|done|in\s+all))?(?:\s*,\s*(?:and\s+)?{N}\s+(?:slipped\s+(?:{STS}|edge\s+{STS})|edge\s+{STS}|chains?)\s+(?:along|on|at|up)\s+(?:each|either)\s+(?:edge|side))?)\s*\)?{_END}", r"\1. \2", "Rep rows 1 and 2 13 more times - 28 rows worked, 14 slipped sts along each edge.", spelt_out=True),
+    row("rows", rf"(\btimes(?:\s+more)?|\bmore|\btwice|\bonce)\s*[-,;(]+\s*({N}\s+rows)(?P<said>(?:\s+(?:have\s+been\s+)?(?:worked|completed|done|in\s+all))?(?:\s*,\s*(?:and\s+)?{N}\s+(?:slipped\s+(?:{STS}|edge\s+{STS})|edge\s+{STS}|chains?)\s+(?:along|on|at|up)\s+(?:each|either)\s+(?:edge|side))?)\s*\)?{CLOSED}", r"\1. \2", "Rep rows 1 and 2 13 more times - 28 rows worked, 14 slipped sts along each edge.", spelt_out=True),
     row("rem|left|have", rf"(^\s*|[.]\s+)(?:you(?:\s+will|'ll)?\s+(?:now\s+)?(?:have|should\s+have)\s+)?({N})\s+(?:heel|sole|flap)\s+({STS})\s+(?:rem(?:ain)?|(?:are\s+)?left)(?:\s+on\s+(?:the\s+|your\s+)?needles?)?(?=\s*[.;]|\s*$)", r"\1\2 \3 rem", "Rep rows 3 and 4 until all sts are worked. You'll have 14 heel stitches left."),
     # --- thumbs, and the instep of a gusset ---
     row("gusset", rf"((?:^|[.(\[]\s*|\buntil\s+|[-:,]\s+)(?:there\s+are\s+(?:now\s+)?|you\s+have\s+)?{N})\s+(?:{STS}\s+(?:in|for)\s+(?:the\s+)?(?:thumb\s+)?gusset|thumb\s+gusset\s+{STS})(?=\s*[.,)\]]|\s*$)", r"\1 sts of gusset", "Rep rnds 1-3 5 more times. 13 sts in thumb gusset."),

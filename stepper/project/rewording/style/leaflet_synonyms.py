@@ -4,9 +4,22 @@ from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import HELD_BY, KEPT, LONG, OFF, ROUND, SIDE, STS, N, Synonym, row
+from stepper.project.rewording.synonym import (
+    CHANGE,
+    HELD_BY,
+    KEPT,
+    LONG,
+    OFF,
+    ROUND,
+    SIDE,
+    STOCKINETTE,
+    STS,
+    YARN,
+    N,
+    Synonym,
+    row,
+)
 
-_CHANGE = r"(?:inc|dec)(?:reas(?:e|ing))?\.?"
 _BODY = r"(?:(?:left|right|first|second|other|back|front|neck|underarm|thumb|hand|sleeve|body|shoulder)\s+){0,2}"
 _EASED = r"(?:divide|distribute|arrange|place|put|split)\s+(?:the\s+|these\s+|all\s+)*(?:sts\s+|stitches\s+)?(?:evenly\s+)?(?:on|onto|over|between|among|across)\s+(?:the\s+|your\s+)*"
 _NEEDLES = r"(?:needles|dpns|double-pointed\s+needles)"
@@ -45,10 +58,8 @@ def _named(needles: int) -> Synonym:
     )
 
 
-_STOCKINETTE = r"(?:st\.?[\s-]?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
 _TO_NEXT = r"(?:(?:all\s+)?(?:the\s+)?(?:next\s+)?STS\s+(?:(?:up\s+)?to\s+(?:the\s+)?(?:next\s+)?marker|before\s+(?:the\s+)?next\s+marker))".replace("STS", STS)
 _PARTS = r"(?:sleeve|body|front|back|thumb|shoulder)"
-_YARN = r"(?-i:MC|CC\d?|[A-Z])"
 
 LEAFLETS: tuple[Synonym, ...] = (
     # --- signs ---
@@ -84,7 +95,7 @@ LEAFLETS: tuple[Synonym, ...] = (
     row("in row|in r", rf"^(\s*{ROUND}\s+\d+\s+(?:and|&)\s+(\d+)\s*:[^.;]*?\d)\s*-+\s*({N}\s+{STS})\s+in\s+(?:row|rnd|round)\s+\2(?=\s*\.?\s*$)", r"\1. \3", "Rows 4 and 5: Repeat rows 2 and 3 - 36 sts in row 5."),
     row(
         "last row",
-        rf"\b(for\s+{N}\s+{ROUND})\s*,\s*end(?:ing)?\s+with\s+an?\s+({SIDE})\s+row\s*,?\s*and\s+({_CHANGE}\s+{N}\s+{STS})\s+(?:on|in|across)\s+(?:the\s+)?last\s+row(?:\s*-+\s*({N}\s+{STS}))?",
+        rf"\b(for\s+{N}\s+{ROUND})\s*,\s*end(?:ing)?\s+with\s+an?\s+({SIDE})\s+row\s*,?\s*and\s+({CHANGE}\s+{N}\s+{STS})\s+(?:on|in|across)\s+(?:the\s+)?last\s+row(?:\s*-+\s*({N}\s+{STS}))?",
         r"\1, \3 evenly on last row. ends with a \2 row. \4",
         "Work in k3, p3 rib for 3 rows, ending with a WS row, and inc 2 sts on last row - 29 sts.",
     ),
@@ -112,9 +123,9 @@ LEAFLETS: tuple[Synonym, ...] = (
         for more in range(2, 20)
     ),
     row("last row of", r"\b(evenly\s+(?:on\s+|in\s+|across\s+|over\s+)?(?:the\s+)?last\s+row)\s+of\s+(?:the\s+)?rib(?:bing)?\b", r"\1", "Work in k1, p1 rib for 3 rows, inc 3 sts evenly on last row of ribbing."),
-    row("this row|this rnd|this round", rf"\b({_CHANGE}\s+{N}(?:\s+{STS})?)\s+evenly\s+(?:on|in|over|across)\s+this\s+(?:row|rnd|round)\b", r"\1 evenly", "Next row (RS): Increase 3 sts evenly on this row."),
+    row("this row|this rnd|this round", rf"\b({CHANGE}\s+{N}(?:\s+{STS})?)\s+evenly\s+(?:on|in|over|across)\s+this\s+(?:row|rnd|round)\b", r"\1 evenly", "Next row (RS): Increase 3 sts evenly on this row."),
     row("this ", rf"\brep(?:eat)?\s+this\s+(inc|dec)(?:rease)?(?:\s+{ROUND})?\s+((?:on\s+)?(?:every|each)\s+(?:foll(?:owing)?\s+)?\S+\s+(row|rnd|round)s?)\b", r"rep same \1 \3 \2", "Rep this inc on every foll 8th row 2 times."),
-    row("evenly", rf"^(\s*)\(\s*(rs|ws)\s*\)\s*({_CHANGE}\s+{N}(?:\s+{STS})?\s+evenly)(?:\s+(?:on|in|over|across)\s+this\s+row)?", r"\1next row (\2): \3", "(RS) Increase 3 sts evenly on this row."),
+    row("evenly", rf"^(\s*)\(\s*(rs|ws)\s*\)\s*({CHANGE}\s+{N}(?:\s+{STS})?\s+evenly)(?:\s+(?:on|in|over|across)\s+this\s+row)?", r"\1next row (\2): \3", "(RS) Increase 3 sts evenly on this row."),
     # --- edges ---
     row(
         "at the beg|at beg",
@@ -208,9 +219,9 @@ LEAFLETS: tuple[Synonym, ...] = (
     row("sew", r"(?:(?<=^)|(?<=[.!]))\s*(?:starting|beginning)\s+at\s+(?:the\s+)?(?:cast[-\s]?(?:on|off)|bound[-\s]?off|lower|upper|top|bottom)\s+edge\s*,\s*sew\b[^.!;]*", KEPT, "Starting at the cast off edge, sew up the side seam."),
     row("four rows|these ", rf"^(\s*)rep(?:eat)?\s+these\s+({N})\s+({ROUND})\s+for\s+(?:the\s+)?((?:[a-z]+\s+){{1,3}}(?:rib|patt(?:ern)?|stitch|st))(?=\s*\.?\s*$)", r"\1these \2 \3 form \4", "Repeat these four rows for Mock Cable Rib."),
     # --- fabrics ---
-    row("change|switch", rf"((?:^|[.])\s*)(?:now\s+|then\s+)?(?:change|switch)\s+to\s+({_STOCKINETTE})(?=\s*\.?\s*$|\s*\.\s)", r"\1go on in \2", "Change to st st."),
-    row("begin|start", rf"^(\s*)(?:begin|start)\s+({_STOCKINETTE})(?=\s*\.?\s*$)", r"\1go on in \2", "Begin stockinette."),
-    row("beg|start", rf"\b(with\s+(?:yarn\s+)?{_YARN}\s*,\s*)work\s+({N}\s+rows)\s+in\s+({_STOCKINETTE})\s*,?\s*(?:beg(?:inning)?|start(?:ing)?)\s+with\s+an?\s+(?:k|knit|rs)\s+row", r"next row (rs): \1work \2 in \3", "With A, work 6 rows in st st beg with a knit row."),
+    row("change|switch", rf"((?:^|[.])\s*)(?:now\s+|then\s+)?(?:change|switch)\s+to\s+({STOCKINETTE})(?=\s*\.?\s*$|\s*\.\s)", r"\1go on in \2", "Change to st st."),
+    row("begin|start", rf"^(\s*)(?:begin|start)\s+({STOCKINETTE})(?=\s*\.?\s*$)", r"\1go on in \2", "Begin stockinette."),
+    row("beg|start", rf"\b(with\s+(?:yarn\s+)?{YARN}\s*,\s*)work\s+({N}\s+rows)\s+in\s+({STOCKINETTE})\s*,?\s*(?:beg(?:inning)?|start(?:ing)?)\s+with\s+an?\s+(?:k|knit|rs)\s+row", r"next row (rs): \1work \2 in \3", "With A, work 6 rows in st st beg with a knit row."),
     # --- rows ---
     row("on ws rows|on rs rows", r"^(\s*)(\*[^*]+\*\s*(?:across|around|to\s+end))\s+on\s+(rs|ws)\s+rows(?=\s*\.?\s*$)", r"\1\3 rows: \2", "*Sl 1, p1* across on WS rows."),
     row("rs row|ws row", rf"((?:twice|once|times)(?:\s+more)?)\s*,?\s*then\s+(?:work|rep(?:eat)?)\s+(?:the\s+)?(rs|ws)\s+row\s+only\s+(once)\s+more\b(?:\s*-+\s*({N}\s+{STS}))?", r"\1. rep \2 row \3. \4", "Rep last 2 rows twice more, then work RS row only once more."),
@@ -245,7 +256,7 @@ LEAFLETS: tuple[Synonym, ...] = (
     row("join care", r"\bjoin\s+carefully\s+(?P<said>not\s+to\s+twist)(?:\s+(?:sts|stitches))?\s*,?\s*and\s+", "join in the round. ", "Join carefully not to twist and knit 3 rnds.", spelt_out=True),
     row("in rib|p1 rib|p2 rib", rf"\bknit\s+({N}\s+(?:rnds|rounds|rows))\s+in\s+((?:k\s?\d\s*,\s*p\s?\d\s+)?rib)(?:bing)?(?:\s+patt(?:ern)?)?(?=\s*[.,]|\s*$|\s+or\s)", r"work \1 in \2", "Knit 3 rnds in ribbing pattern."),
     said_row("to desired", r"\s*,?\s*(?P<said>or\s+to\s+(?:the\s+)?desired\s+length\s+of\s+(?:the\s+)?(?:cuff|sleeve|body|hand|leg|foot|thumb|hat))(?=\s*\.?\s*$)", "Knit 3 rnds or to desired length of cuff."),
-    row("and using", rf"^(\s*)with\s+((?:rs|right\s+side)\s+facing)\s+and\s+using\s+({NEEDLES})\s+and\s+(?:yarn\s+)?({_YARN})\s*,\s*", r"\1change to \3. with \4, with \2, ", "With RS facing and using 4 mm needles and yarn A, pick up and knit 30 sts."),
+    row("and using", rf"^(\s*)with\s+((?:rs|right\s+side)\s+facing)\s+and\s+using\s+({NEEDLES})\s+and\s+(?:yarn\s+)?({YARN})\s*,\s*", r"\1change to \3. with \4, with \2, ", "With RS facing and using 4 mm needles and yarn A, pick up and knit 30 sts."),
     # --- said ---
     said_row("ready|done|finished", r"^\s*(?P<said>turn\s+(?:it\s+|work\s+)?(?:on|to)\s+(?:the\s+)?(?:rs|right\s+side)\s+and\s+you\s+are\s+(?:ready|done|finished))\s*\.?\s*$", "Turn on RS and you are ready."),
     row("aside", r"^\s*(?:set|put)\s+(?:that|this)\s+(?:part|piece)\s+aside(?:\s+and\s+now\s+we(?:'ll|\s+will)\s+(?:work|knit)\s+the\s+[a-z]+)?(?=\s*\.?\s*$)", KEPT, "Set that part aside and now we'll work the front."),

@@ -7,10 +7,9 @@ Ribbing of, each side, at armhole side, proceeding, increases in every so many s
 from __future__ import annotations
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import HELD_BY, KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import CLOSED, HELD_BY, KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
 
 _K, _P = r"k(?:nit)?\.?\s*\d+", r"p(?:url)?\.?\s*\d+"
-_END = r"(?=\s*[.;]|\s*$)"
 _FIRST = r"(^\s*|(?<=[.!;])\s*|^[^.:]*:\s*)"
 """Where an instruction begins: the line, a sentence of it, or what stands behind its name."""
 _LEFT = r"(?:\s+(?:rem(?:ain(?:ing)?)?|left|in\s+all|on\s+(?:the\s+)?needles?)\.?)?"
@@ -47,12 +46,12 @@ MAGAZINES: tuple[Synonym, ...] = (
     row("using", rf"(^\s*|[.;:]\s*|\b(?:and|then)\s+)using\s+(?:the\s+)?(?:(?:yarn|colou?r)\s+)?((?-i:MC|CC\d?|[A-H])|{_COLOUR})\s*,?\s+{_ACT}", r"\1with \2, ", "Using MC cast on 20 sts."),
     # --- ribs and fabrics ---
     row("of k", rf"\brib(?:bing)?\s+of\s+({_K})\s*\.?\s*,?\s*({_P})\b\.?(?:\s*,\s*(?=for\b|until\b))?", r"\1, \2 rib ", "Work 5 rows in ribbing of k 1, p 1."),
-    row("ss", rf"{_FIRST}((?:beg(?:inning)?\.?\s+with\s+an?\s+(?:k|knit|p|purl)\s+row\s*,\s*)?)ss\s+({N}\s+{ROUND}){_END}", r"\1\2work \3 in st st", "Ss 4 rows."),
+    row("ss", rf"{_FIRST}((?:beg(?:inning)?\.?\s+with\s+an?\s+(?:k|knit|p|purl)\s+row\s*,\s*)?)ss\s+({N}\s+{ROUND}){CLOSED}", r"\1\2work \3 in st st", "Ss 4 rows."),
     row("ss", r"\bin\s+ss(?=\s*[.,;]|\s*$|\s+(?:for|until)\b)", "in st st", "Work 4 rows in ss."),
-    said_row_behind("given for|as for", rf"(\bin\s+(?:\d\s?x\s?\d|k\s?\d,?\s*p\s?\d)\s+rib(?:bing)?)\s*,?\s+(?P<said>as\s+(?:given\s+)?for\s+(?:the\s+)?{_PART}){_END}", "Work 9 rows in 1x1 rib as given for back."),
+    said_row_behind("given for|as for", rf"(\bin\s+(?:\d\s?x\s?\d|k\s?\d,?\s*p\s?\d)\s+rib(?:bing)?)\s*,?\s+(?P<said>as\s+(?:given\s+)?for\s+(?:the\s+)?{_PART}){CLOSED}", "Work 9 rows in 1x1 rib as given for back."),
     row("constitut|complet|compris", rf"(\b(?:these|last)\s+(?:{N}\s+)?(?:rows|rnds|rounds))\s+(?:constitutes?|completes?|comprises?)\s+(?:the\s+|one\s+)?(?=(?:[a-z]+\s+)?(?:patt(?:ern)?|rib))", r"\1 form ", "These 2 rows constitute the pattern."),
-    row("throughout", rf"(\b(?:these|last)\s+(?:{N}\s+)?(?:rows|rnds|rounds)\s+(?:form|set|make)\s+(?:the\s+)?(?:[a-z]+\s+)?(?:patt(?:ern)?|rib(?:bing)?))\s+throughout{_END}", r"\1", "These 4 rows set the pattern throughout."),
-    row("end|finish", rf"(\b{N}\s+(?:more\s+)?rows?\s+in\s+[a-z0-9, ]+?){_ENDING}(?:an?\s+)?(rs|ws|right[-\s]side|wrong[-\s]side)\s+row{_END}", r"\1. ends with a \2 row", "Work 9 rows in k2, p2 rib, ending with a WS row."),
+    row("throughout", rf"(\b(?:these|last)\s+(?:{N}\s+)?(?:rows|rnds|rounds)\s+(?:form|set|make)\s+(?:the\s+)?(?:[a-z]+\s+)?(?:patt(?:ern)?|rib(?:bing)?))\s+throughout{CLOSED}", r"\1", "These 4 rows set the pattern throughout."),
+    row("end|finish", rf"(\b{N}\s+(?:more\s+)?rows?\s+in\s+[a-z0-9, ]+?){_ENDING}(?:an?\s+)?(rs|ws|right[-\s]side|wrong[-\s]side)\s+row{CLOSED}", r"\1. ends with a \2 row", "Work 9 rows in k2, p2 rib, ending with a WS row."),
     # --- one word for another ---
     row("wrap", r"\bwrap\s?(?:1|one|next\s+(?:st|stitch))\s*(?:,\s*(?:and\s+)?|\s+and\s+)turn\b", "w&t", "1st row: K20, wrap1, turn."),
     row("further", rf"\b(?:a\s+)?further\s+({N})\s+times\b", r"\1 more times", "Repeat a further 3 times."),
@@ -63,11 +62,11 @@ MAGAZINES: tuple[Synonym, ...] = (
     row("then|next,|now", rf"{_FIRST}(?:then|next|now)\s*,?\s+(?=(?:rep(?:eat)?|work|inc(?:rease)?|dec(?:rease)?|change|switch|cont(?:inue)?|bind|cast|knit|purl|break|join|place|pick)\b)", r"\1", "Then repeat row 1 once."),
     # --- both sides, and one ---
     row("side|end", rf"\b((?:{OFF}|bo)\s+{N}\s+{STS}\.?)\s+(?:at\s+|on\s+)?{_SIDE}\s+(?P<said>for\s+(?:the\s+)?(?:armholes?|underarms?))(?=\s*[.,]|\s*$)", r"\1 each side", "Bind off 4 sts each side for armholes.", spelt_out=True),
-    row("each side|both sides|each end", rf"\b((?:{OFF}|bo)\s+{N}\s+{STS}\.?)\s+at\s+(?:the\s+)?(?:beg|begin|beginning|start)\.?\s+of\s+(?:each|every)\s+row\s+({_LEGS})\s+(?:at\s+|on\s+)?{_SIDE}{_END}", r"\1 each side \2", "Bind off 5 sts at beginning of each row 3 times each side."),
+    row("each side|both sides|each end", rf"\b((?:{OFF}|bo)\s+{N}\s+{STS}\.?)\s+at\s+(?:the\s+)?(?:beg|begin|beginning|start)\.?\s+of\s+(?:each|every)\s+row\s+({_LEGS})\s+(?:at\s+|on\s+)?{_SIDE}{CLOSED}", r"\1 each side \2", "Bind off 5 sts at beginning of each row 3 times each side."),
     row("side", rf"\b(armhole|neck|front)\s+(?:side|end)\b(?=\s*[,.]|\s+(?:{_OFTEN}|{_LEGS}|once|of)\b|\s*$)", r"\1 edge", "Dec 1 st at armhole side every other row 3 times."),
     row("starting|beginning", rf"{_FIRST}(?:starting|beginning)\s+at\s+(?:the\s+)?((?:shoulder|neck|armhole|side|front)\s+edge)\s*,?\s+((?:{OFF}|bo)\s+{N}\s+{STS}\.?)\s+(?=(?:{_OFTEN}|{_LEGS})\b)", r"\1\3 at \2 ", "Starting at shoulder edge, bind off 8 sts every other row 3 times."),
-    row("tog", rf"{_FIRST}{_TOG}\s+(?:at\s+)?{_SIDE}\s+(?:of\s+)?({_OFTEN}\s+{_LEGS}){_END}", r"\1Dec 1 st at each end of \2, working decreases 0 sts in from edge", "K 2 tog. each side every other row 3 times."),
-    row("tog", rf"{_FIRST}{_TOG}\s+at\s+(?:the\s+)?({_EDGE})\s+({_OFTEN}\s+{_LEGS}){_END}", r"\1Dec 1 st at \2 \3, working decreases 0 sts in from edge", "K2tog at neck edge every row 4 times."),
+    row("tog", rf"{_FIRST}{_TOG}\s+(?:at\s+)?{_SIDE}\s+(?:of\s+)?({_OFTEN}\s+{_LEGS}){CLOSED}", r"\1Dec 1 st at each end of \2, working decreases 0 sts in from edge", "K 2 tog. each side every other row 3 times."),
+    row("tog", rf"{_FIRST}{_TOG}\s+at\s+(?:the\s+)?({_EDGE})\s+({_OFTEN}\s+{_LEGS}){CLOSED}", r"\1Dec 1 st at \2 \3, working decreases 0 sts in from edge", "K2tog at neck edge every row 4 times."),
     # --- counts behind what is repeated ---
     row("times|more|once|twice", rf"(\brep(?:eat)?\s+(?:the\s+)?(?:last|these|those)\s+(?:{N}\s+)?{ROUND})\s*,\s*(?={_LEGS}\b)", r"\1 ", "Repeat last 4 rows, 3 times more."),
     row("-|–|—", rf"(^[^()*]*\brep(?:eat)?\s+(?:rows?|rnds?|rounds?)\s+\d+)\s*[-–—]+\s*({_TOTAL})(?=\s*\.?\s*$)", r"\1. \2", "Row 4: Rep row 2 - 24 sts."),
@@ -77,8 +76,8 @@ MAGAZINES: tuple[Synonym, ...] = (
     row("foll", r"^(\s*(?:row|rnd|round)s?\s+\d+|\s*\d+(?:st|nd|rd|th)\s+(?:row|rnd|round))\s+(?:and|&)\s+(?:all\s+|every\s+)?foll(?:owing)?\.?\s+(?:alt(?:ernate)?\.?|other)\s+rows?\s*(\([rw]s\))?\s*:?\s+", r"\1 and every alt row \2: ", "Row 2 and following alt rows: Purl."),
     row("even|odd", r"^(\s*(?:row|rnd|round)s?\s+\d+)\s+(?:and|&)\s+all[-\s]+(?:other\s+)?(even|odd)(?:-?\s?numbered)?[-\s]+(rows|rnds|rounds)\s*[.:]\s+", r"\1 and all \2 \3: ", "Row 2 and all-even rows. Purl."),
     row("rs r|ws r", rf"\b((?:{OFF}|bo|cast\s+on|co|inc(?:rease)?|dec(?:rease)?)\.?\s+{N}\s+{STS}\.?\s+(?:at\s+)?[^.;:]*?)\s*(?:of\s+|on\s+|over\s+)?(?:the\s+)?next\s+({N})\s+(rs|ws)\s+rows\b", r"\1 of every \3 row \2 times", "Inc 1 st at each end of next 2 RS rows."),
-    row("k as k", rf"\b({OFF}(?:\s+(?:all|the|sts|stitches|loosely))*)\s*,?\s+k\s+as\s+k\s*,?\s+(?:and\s+)?p\s+as\s+p{_END}", r"\1 in pattern", "Bind off K as K and P as P."),
-    said_row_behind("k as k", rf"\b({OFF}\s+(?:all\s+)?in\s+(?:rib(?:bing)?|patt(?:ern)?))\s*,?\s+(?P<said>k\s+as\s+k\s*,?\s+(?:and\s+)?p\s+as\s+p){_END}", "Bind off in ribbing, k as k and p as p."),
+    row("k as k", rf"\b({OFF}(?:\s+(?:all|the|sts|stitches|loosely))*)\s*,?\s+k\s+as\s+k\s*,?\s+(?:and\s+)?p\s+as\s+p{CLOSED}", r"\1 in pattern", "Bind off K as K and P as P."),
+    said_row_behind("k as k", rf"\b({OFF}\s+(?:all\s+)?in\s+(?:rib(?:bing)?|patt(?:ern)?))\s*,?\s+(?P<said>k\s+as\s+k\s*,?\s+(?:and\s+)?p\s+as\s+p){CLOSED}", "Bind off in ribbing, k as k and p as p."),
     row("work th|work on th|knit th", rf"{_FIRST}(?:work|continue|cont|knit)\s+(?:on\s+|over\s+)?(?:the|these|those|rem(?:aining)?)\s+({N}\s+{STS})\s+(?:even\s+|straight\s+)?(in\s+[^.;:,]*?)\s*(?=(?:for|until)\b)", r"\1\2. Work \3 ", "Work these 16 sts in st st for 8 rows."),
     row("work th|work on th|knit th", rf"{_FIRST}work\s+(?:on\s+|over\s+)?(?:the|these|those|rem(?:aining)?)\s+({N}\s+{STS})\s+for\s+({N}\s+{ROUND})\s+(?=in\b)", r"\1\2. Work \3 ", "Work the 16 sts for 8 rows in st st."),
     row("graft", r"\b((?:break|cut)\s+(?:the\s+)?yarn)\s*,?\s+(?:and\s+)?(?=graft\b)", r"\1. ", "Break yarn, graft remaining 5 sts together."),
@@ -86,7 +85,7 @@ MAGAZINES: tuple[Synonym, ...] = (
     # --- what asks for no stitch ---
     said_row_behind("to ", r"(^[^:*]*\b(?:row|rnd|round)(?:\s+\d+)?\s*(?:\([rw]s\)\s*)?:\s*)(?P<said>to\s+(?:make|form|work)\s+(?:the\s+|an?\s+)?(?:eyelets?|holes?|picots?|buttonholes?|hem|fold\s?line|casing|beading)(?:\s+for\s+(?:the\s+)?[a-z]+)?)\s*[,:]\s*(?=[*(\[]|[kp]\s?\d|(?:k|p|knit|purl|sl|yo)\b)", "Next row: To make eyelets for drawstring, *k1, yo, k2tog; rep from * to last st, k1."),
     said_row("(", r"\s*\(\s*(?P<said>to\s+(?:denote|mark|indicate|show)\s+(?:the\s+)?[a-z][a-z ]*?)\s*\)", "Place markers at both ends of last row (to denote side openings)."),
-    said_row_behind("back of neck|for neck", rf"\b({OFF}\s+(?:all\s+)?(?:rem(?:aining)?\.?\s+|the\s+)*(?:{N}\s+)?{STS}\.?)\s+(?P<said>for\s+(?:the\s+)?(?:back\s+of\s+(?:the\s+)?)?neck){_END}", "Bind off remaining sts. for back of neck."),
+    said_row_behind("back of neck|for neck", rf"\b({OFF}\s+(?:all\s+)?(?:rem(?:aining)?\.?\s+|the\s+)*(?:{N}\s+)?{STS}\.?)\s+(?P<said>for\s+(?:the\s+)?(?:back\s+of\s+(?:the\s+)?)?neck){CLOSED}", "Bind off remaining sts. for back of neck."),
     row("do not|don't", rf"{_FIRST}(?:do\s+not|don't)\s+(?:yet\s+)?(?:{OFF}|fasten\s+off|break\s+off)(?:\s+(?:the\s+)?(?:yarn|sts|stitches|yet))*(?=\s*[.!]|\s*$)[.!]?", KEPT, "Do not bind off."),
     row("dec r|inc r", r"([.]\s+)(dec|inc)\s+(rnd|round|row)\s+(?=(?:on\s+)?every\b)", r"\1Work \2 \3 ", "Knit 2 rnds, then dec rnd every 8th rnd 6 times."),
     row("twice into|twice in|front and back|once in", r"(^\s*|[:.]\s*)(?:(?:k|knit)\s+(?:twice\s+in(?:to)?|in(?:to)?\s+(?:the\s+)?front\s+and\s+(?:the\s+)?back\s+of)|inc(?:rease)?\s+once\s+in(?:to)?)\s+(?:every|each)\s+st(?:itch)?\b(?:\s+(?:to\s+(?:the\s+)?end|across|around))?", r"\1*kfb; rep from * to end", "Next row: K twice into every st."),
@@ -96,9 +95,9 @@ MAGAZINES: tuple[Synonym, ...] = (
     row("a further", rf"\b(work|knit|k|purl|p|rib|patt)\s+a\s+further\s+(?={N}\s+{ROUND})", r"\1 ", "Work a further 6 rows straight."),
     # --- which rows and stitches ---
     row("of the|on the", r"\b(of|on)\s+the\s+(?=(?:\d{1,2}(?:st|nd|rd|th)|third|fourth|fifth|sixth|seventh|eighth|tenth)(?:\s+row)?\s+(?:and|&)\s+(?:every|foll))", r"\1 ", "Inc 1 st at each end of the 3rd and every 8th row 4 times."),
-    row("tog", rf"{_FIRST}{_TOG}\s+at\s+{_ENDS}\s+of\s+(?:the\s+)?(next\s+(?:row{_END}|(?:and|row)\b[^.;:,]*)|every\b[^.;:,]*){_END}", r"\1Dec 1 st at each end of \2, working decreases 0 sts in from edge", "K2tog at each end of the next and every alternate row until 30 sts remain."),
-    row("tog", rf"(:\s*){_TOG}\s+at\s+{_ENDS}(?:\s+of\s+(?:the\s+)?row)?{_END}", r"\1k2tog, work in pattern to last 2 sts, k2tog", "Next row: K2tog at each end of row."),
-    row("on these|on the|over these|on rem", rf"{_FIRST}(?:cont(?:inue)?|go\s+on)\s+(?:on|over|with)\s+(?:these|those|the(?:\s+(?:last|first))?|rem(?:aining)?)\s+({N}\s+{STS})(?:\s+only)?{_END}", r"\1\2", "Cont on these 20 sts only."),
+    row("tog", rf"{_FIRST}{_TOG}\s+at\s+{_ENDS}\s+of\s+(?:the\s+)?(next\s+(?:row{CLOSED}|(?:and|row)\b[^.;:,]*)|every\b[^.;:,]*){CLOSED}", r"\1Dec 1 st at each end of \2, working decreases 0 sts in from edge", "K2tog at each end of the next and every alternate row until 30 sts remain."),
+    row("tog", rf"(:\s*){_TOG}\s+at\s+{_ENDS}(?:\s+of\s+(?:the\s+)?row)?{CLOSED}", r"\1k2tog, work in pattern to last 2 sts, k2tog", "Next row: K2tog at each end of row."),
+    row("on these|on the|over these|on rem", rf"{_FIRST}(?:cont(?:inue)?|go\s+on)\s+(?:on|over|with)\s+(?:these|those|the(?:\s+(?:last|first))?|rem(?:aining)?)\s+({N}\s+{STS})(?:\s+only)?{CLOSED}", r"\1\2", "Cont on these 20 sts only."),
     row("working on|working over", rf"{_FIRST}working\s+(?:on|over)\s+(?:these|those|the(?:\s+(?:last|first))?|rem(?:aining)?)\s+({N}\s+{STS})(?:\s+only)?\s*,\s*(?=(?:dec|inc|work|knit|purl|k|p|cont|{OFF})\b)", r"\1\2. ", "Working on these 20 sts only, work 4 rows in st st."),
     said_row_behind("work in|as foll", r"^(\s*)(?P<said>work\s+in\s+(?:\d\s?x\s?\d|k\d,?\s*p\d)\s+rib(?:bing)?\s+as\s+foll(?:ow)?s)\s*:\s*(?=\*|\(|\[|[kp]\s?\d)", "Work in 2x2 rib as follows: *K2, p2; rep from * to end."),
     # --- ends, and what only heads the rows below ---
@@ -114,15 +113,15 @@ BOOKLETS: tuple[Synonym, ...] = (
     row("within", r"\bto\s+within\s+(?:the\s+)?last\s+(?=\d)", "to last ", "Row 9: K4, *p2tog, yo; rep from * to within last 4, k4."),
     row("continue to|cont to|keep working|keep knitting|continue working|cont working", r"\b(?:cont(?:inue)?\s+to\s+|keep\s+(?:on\s+)?|cont(?:inue)?\s+)work(?:ing)?\s+(?=(?:even|straight|in\s+(?!the\s+(?:round|rnd))|until|for)\b)", "work ", "Continue to work even until piece measures 30 cm."),
     row("in the r", r"\b(?:keep\s+(?:on\s+)?(?:working|knitting)|cont(?:inue)?\s+(?:to\s+)?(?:work(?:ing)?\s+|knit(?:ting)?\s+)?)\s*(?P<said>in\s+(?:the\s+)?(?:rounds?|rnds?))\s+(?=(?:until|for)\b)", "work ", "Keep working in the round until piece measures 30 cm.", spelt_out=True),
-    row("until", rf"(\b(?:work|cont|continue|knit)\b[^.:;*]*?)\s+until\s+(?={LONG}{_END})", r"\1 until piece measures ", "Continue working straight until 30 cm."),
+    row("until", rf"(\b(?:work|cont|continue|knit)\b[^.:;*]*?)\s+until\s+(?={LONG}{CLOSED})", r"\1 until piece measures ", "Continue working straight until 30 cm."),
     row("work rib|work ribbing|work garter|work st", rf"\bwork\s+(?=(?:rib(?:bing)?|{_FABRIC})\s+(?:for|until)\b)", "work in ", "Work rib for 5 cm."),
     row("stitch|st st|garter st|moss st|seed st|stockinette", rf"^(\s*(?:rows|rnds|rounds)\s+\d+\s*(?:-|to)\s*\d+[^:*]*:\s*)({_FABRIC})(?=\s*\.?\s*$)", r"\1work in \2", "Rows 7-12: Garter stitch."),
-    row("work", rf"\b(?:cont(?:inue)?)\s+in\s+({_FABRIC})\s+and\s+work\s+({N}\s+{ROUND}){_END}", r"work \2 in \1", "Continue in st st and work 7 rows."),
+    row("work", rf"\b(?:cont(?:inue)?)\s+in\s+({_FABRIC})\s+and\s+work\s+({N}\s+{ROUND}){CLOSED}", r"work \2 in \1", "Continue in st st and work 7 rows."),
     row("with|in |using", rf"(\b(?:cast\s+on|co)\s+{N}\s+{STS}(?:\s+loosely)?)\s+(?:with|in|using)\s+({_YARN})(?=\s*[,.;]|\s*$)", r"with \2, \1", "Cast on 40 sts loosely with MC."),
     # --- binding off, picking up, drawing through ---
     said_row_behind("for", rf"(\b{OFF}(?:\s+(?:all|rem(?:aining)?|the|sts|stitches|loosely|in\s+(?:pattern|patt|rib|purl|knit)))+)\s+(?P<said>for\s+(?:the\s+)?(?:back\s+|front\s+|side\s+|top\s+)*(?:of\s+(?:the\s+)?)?(?:neck|shoulders?|edge|sleeve|hood|collar|cuff|back|front))(?=\s*[.]|\s*$)", "Bind off remaining sts loosely for back of neck."),
-    row("weave|graft", rf"\b(?P<said>(?:divide|arrange|place)\s+(?:the\s+|rem(?:aining)?\s+)*(?:{STS}\s+)?(?:evenly\s+)?(?:on|onto|over|between)\s+(?:two|2)\s+needles)\s*,?\s*(?:and\s+)?(?:weave|graft)\s+(?:the\s+)?(?:{STS}\s+)?together{_END}", "graft sts together", "Divide sts on 2 needles and weave together.", spelt_out=True),
-    row("kitchener", rf"(^\s*|[.]\s*)kitchener(?:\s+st(?:itch)?)?\s+(?:the\s+)?(?:toe|tip|top|end)(?:\s+{STS})?(?:\s+(?:closed|together|shut))?{_END}", r"\1graft sts", "Kitchener stitch toe together."),
+    row("weave|graft", rf"\b(?P<said>(?:divide|arrange|place)\s+(?:the\s+|rem(?:aining)?\s+)*(?:{STS}\s+)?(?:evenly\s+)?(?:on|onto|over|between)\s+(?:two|2)\s+needles)\s*,?\s*(?:and\s+)?(?:weave|graft)\s+(?:the\s+)?(?:{STS}\s+)?together{CLOSED}", "graft sts together", "Divide sts on 2 needles and weave together.", spelt_out=True),
+    row("kitchener", rf"(^\s*|[.]\s*)kitchener(?:\s+st(?:itch)?)?\s+(?:the\s+)?(?:toe|tip|top|end)(?:\s+{STS})?(?:\s+(?:closed|together|shut))?{CLOSED}", r"\1graft sts", "Kitchener stitch toe together."),
     row("bind off|bo,|bo.|bo", rf"(\b(?:for\s+{LONG}|for\s+{N}\s+{ROUND}|{N}\s+{ROUND}|to\s+end|{ROUND}))\s*,\s*(?:and\s+|then\s+)?(?:bo|bind\s+off)(?=\s*\.|\s*$)", r"\1. Bind off", "Work in k2, p2 rib for 3 cm, BO."),
 )  # fmt: skip
 """The rows that come late, in the order tried."""
@@ -165,7 +164,7 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("yarn|wool", rf"\b((?:{_TAKEN}|in)\s+(?:the\s+)?{_COLOUR})\s+(?:yarn|wool)\b", r"\1", "With white yarn, knit 4 rows."),
     row("and", rf"(^\s*|[.;:]\s*)((?:(?:change|switch)\s+to|join)\s+{_COLOUR})\s*,?\s+and\s+{_ACT}", r"\1\2. ", "Join green and knit 2 rows."),
     row("join|attach|change", rf"\b((?:break|cut)(?:\s+off)?\s+{_COLOUR})\s*,?\s*(?:and\s+)?(?:then\s+)?(?:join(?:\s+in)?|attach|change\s+to)\s+(?={_COLOUR}\b)", r"\1. Join ", "Break pink and join blue."),
-    row("in |with", rf"(^\s*|[.;]\s*)((?:knit|work|k|purl)\s+{N}\s+(?:more\s+)?{ROUND})\s+(?:in|with)\s+({_COLOUR}){_END}", r"\1with \3, \2", "Knit 4 rows in white."),
+    row("in |with", rf"(^\s*|[.;]\s*)((?:knit|work|k|purl)\s+{N}\s+(?:more\s+)?{ROUND})\s+(?:in|with)\s+({_COLOUR}){CLOSED}", r"\1with \3, \2", "Knit 4 rows in white."),
     # --- what a sentence opens with ---
     said_row_behind("to shape", rf"{_FIRST}(?P<said>to\s+shape\s+(?:the\s+)?(?:(?:left|right|back|front)\s+)?(?:shoulders?|neck|armholes?|raglan|crown|toe|top|thumb|waist|heel|instep|foot|sleeve\s+(?:cap|top)))\s*,\s*(?=(?:{OFF}|bo|inc|dec|k|p|work)\b)", "To shape shoulders, bind off 3 sts at the beginning of next 4 rows."),
     # --- words ---
@@ -176,10 +175,10 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("repeat,", r"\*\s*([^*]*?)\s*,\s*repeat\s*,\s*([kp])\s*(\d+)(?=\s*[.(]|\s*$)", r"*\1; rep from * to last \3 sts, \2\3", "Row 1: *k5, k2tog, repeat, k3."),
     row("even", r"\b((?:k|p|knit|purl)\s+(?:across|around|to\s+end))\s+even(?=\s*\.|\s*$)", r"\1", "Row 2: Purl across even."),
     row("work", rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s+(?=work\s+(?:in|\d))", r"\1. ", "Cast on 80 sts work in k1, p1 rib for 2 cm."),
-    row("underarm|armhole", rf"{_FIRST}work\s+to\s+(?:the\s+)?(underarms?|armholes?)\s+(?:the\s+)?same\s+as\s+(?:the\s+)?({_PART}){_END}", r"\1Work same as \3 to \2", "Work to underarm the same as back."),
+    row("underarm|armhole", rf"{_FIRST}work\s+to\s+(?:the\s+)?(underarms?|armholes?)\s+(?:the\s+)?same\s+as\s+(?:the\s+)?({_PART}){CLOSED}", r"\1Work same as \3 to \2", "Work to underarm the same as back."),
     row("total", rf"(\btimes)\s*,\s*total\s+(?:of\s+)?({N}\s+{ROUND})(?=\s*\.?\s*$)", r"\1. \2 in all", "Work rows 1 and 2 three times, total 6 rows."),
     row("twice|times", rf"(:\s*as\s+(?:rows|rnds|rounds)\s+\d+(?:\s*(?:-|to|and)\s*\d+)?)\s*,\s*(?={_LEGS})", r"\1 ", "Rows 9 to 14: As rows 3 to 5, twice."),
-    row("through", rf"{_FIRST}((?:(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool|thread)\s*,?\s*(?:and\s+)?)?)(?:thread|draw|pull|run|pass)\s+(?:the\s+)?(?:yarn|wool|thread|end|tail|it)\s+through\s+(?:the\s+|all\s+|these\s+|rem(?:aining)?\s+|last\s+)*(\d+)\s+(?:sts|stitches|loops)(?P<said>(?:\s+on\s+(?:the\s+)?needles?)?(?:\s*(?:,\s*)?(?:and\s+)?(?:pull|draw|fasten|end|secure|tighten)\b(?:\s+(?:up|off|it|them|tight|tightly|firmly|securely|in))*)*){_END}", r"\1\3 sts. \2draw yarn through sts", "Thread the end through the 29 sts on the needle and fasten off securely.", spelt_out=True),
+    row("through", rf"{_FIRST}((?:(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool|thread)\s*,?\s*(?:and\s+)?)?)(?:thread|draw|pull|run|pass)\s+(?:the\s+)?(?:yarn|wool|thread|end|tail|it)\s+through\s+(?:the\s+|all\s+|these\s+|rem(?:aining)?\s+|last\s+)*(\d+)\s+(?:sts|stitches|loops)(?P<said>(?:\s+on\s+(?:the\s+)?needles?)?(?:\s*(?:,\s*)?(?:and\s+)?(?:pull|draw|fasten|end|secure|tighten)\b(?:\s+(?:up|off|it|them|tight|tightly|firmly|securely|in))*)*){CLOSED}", r"\1\3 sts. \2draw yarn through sts", "Thread the end through the 29 sts on the needle and fasten off securely.", spelt_out=True),
     row("over th|on th|on last|on rem|over rem", rf"{_FIRST}(?:work\s+(?:over|on)\s+(?:the|these|those|rem(?:aining)?|last)\s+(?:last\s+)?({N}\s+{STS})(?:\s+only)?\s+|on\s+(?:the\s+)?(?:rem(?:aining)?|last)\s+({N}\s+{STS})\s*,?\s+work\s+)(?=(?:for\s+(?:{LONG}|{N}\s+{ROUND})|until)\b)", r"\1\2\3. Work ", "Work over these 18 sts for 4 cm."),
     row("rd", r"(?<![\d\w])rd(s?)\b", r"rnd\1", "Work 1 rd even."),
     said_row_behind("(until", rf"(\b{N}\s+(?:more\s+)?{ROUND})\s*\(\s*(?P<said>until\s+(?:the\s+)?[a-z]+\s+measures\s+{LONG})\s*\)", "Work 3 more rnds (until mitt measures 8 inches)."),
@@ -202,8 +201,8 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("increase in|inc in", r"\binc(?:rease)?\.?\s+in\s+(?:the\s+)?next\s+(?:[kp]\s+)(?:st|stitch)\b|\bincrease\s+in\s+(?:the\s+)?next\s+(?:st|stitch)\b(?=\s*[;*])", "inc in next st", "Next row: *p5, increase in the next st; rep from * to end."),
     row("edge", rf"\b((?:{OFF}|bo)\s+{N}\s+{STS}\.?)\s+(?:from|on)\s+(?:the\s+)?((?:shoulder|neck|armhole|side|front)\s+edge)\b", r"\1 at \2", "Bind off 6 sts from shoulder edge every other row 3 times."),
     row("on next|on the next|on foll|on the foll", r"(^\s*|(?<=[.!])\s+)on\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+(rnd|round|row)\s*,\s*(?=increase\b)", r"\1next \2: ", "On next round, increase 8 sts evenly."),
-    row("correspond|to match first|to match the first", rf"{_FIRST}(?:(?:work|knit)(?=[^.;]*\scorrespond)|complete|finish)\s+(?:(?:the\s+)?(?:other|second|2nd|left|right|opposite)\s+{_HALF}\s+)?to\s+(?:correspond\s+(?:with|to)|match)\s+(?:the\s+)?(?:first|other)\s+{_HALF}((?:\s*,\s*(?:but\s+)?revers(?:e|ing)\s+(?:all\s+|the\s+)*shapings?)?){_END}", r"\1Complete to match first side\2", "Work to correspond with first side, reversing shaping."),
-    row("to correspond", rf"{_FIRST}(?:work|complete|finish|knit)\s+(?:the\s+)?(?:other|second|2nd|opposite)\s+{_HALF}\s+to\s+correspond{_END}", r"\1Complete to match first side, reversing shaping", "Work other side to correspond."),
+    row("correspond|to match first|to match the first", rf"{_FIRST}(?:(?:work|knit)(?=[^.;]*\scorrespond)|complete|finish)\s+(?:(?:the\s+)?(?:other|second|2nd|left|right|opposite)\s+{_HALF}\s+)?to\s+(?:correspond\s+(?:with|to)|match)\s+(?:the\s+)?(?:first|other)\s+{_HALF}((?:\s*,\s*(?:but\s+)?revers(?:e|ing)\s+(?:all\s+|the\s+)*shapings?)?){CLOSED}", r"\1Complete to match first side\2", "Work to correspond with first side, reversing shaping."),
+    row("to correspond", rf"{_FIRST}(?:work|complete|finish|knit)\s+(?:the\s+)?(?:other|second|2nd|opposite)\s+{_HALF}\s+to\s+correspond{CLOSED}", r"\1Complete to match first side, reversing shaping", "Work other side to correspond."),
     row("for patt|for the patt", rf"(\brep(?:eat)?\s+(?:these|the\s+last|last|{ROUND})\s+[^.;:]*?)\s+for\s+(?:the\s+)?patt(?:ern)?\s+(?=(?:until|for)\b)", r"\1 ", "Rep these 2 rows for patt until work measures 20 cm."),
     row("back and forth", rf"(\bwork\s+back\s+and\s+forth\s+(?:in\s+rows\s+)?(?:on|over)\s+(?:(?:these|the|next)\s+)*{N}\s+{STS})(?:\s+only)?\s+as\s+foll(?:ow)?s\s*:?\s*$", r"\1", "Work back and forth on these 32 sts as follows:"),
     row("for ", rf"(\b{N}\s+{ROUND})\s+(?P<said>for\s+(?:the\s+)?(?:border|edging|hem|band|brim|cuff))\s+(?=and\b)", r"\1 ", "Knit 4 rows for border and bind off loosely.", spelt_out=True),

@@ -21,7 +21,6 @@ _ONES: Final = ((r"(?:1st|first)", "1"), (r"(?:2nd|second)", "2"), (r"(?:3rd|thi
 _N: Final = r"(?:needles?|ndls?|dpns?|(?-i:N))(?!\w)"
 _ON: Final = r"((?:^|[,;:.])\s*)(?:and\s+|then\s+)?(?:on|over|along)\s+(?:the\s+)?"
 _LIST: Final = r"(?:\d+(?:\.\d+)?\s?[¼½¾⅛⅜⅝⅞]?|[¼½¾])(?:\s*[(\[]\s*[\d.¼½¾⅛⅜⅝⅞, ]+[)\]])?"
-_END: Final = r"(?=\s*[.,;)]|\s*$)"
 
 
 def _on(one: int) -> Synonym:

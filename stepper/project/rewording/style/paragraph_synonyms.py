@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, YARN, N, Synonym, row
 
-_YARN = r"(?-i:MC|CC\d?|[A-Z])"
 _BOR = r"(?:bor|(?:the\s+)?(?:beg(?:inning)?|start|end)(?:\s+of\s+(?:the\s+)?(?:rnd|round))?)"
 _PLAIN = r"(?:st\.?\s?st\.?|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?|garter(?:\s+st(?:itch)?)?)"
 _BEGUN = r"(?:beg(?:in(?:ning)?)?|start(?:ing)?|commencing)"
@@ -94,13 +93,13 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     ),
     said_row_behind(
         "using",
-        rf"\b((?:cast\s+on|co)\s+{N}\s+{STS}(?:\s+(?:with|in|using)\s+{_YARN})?)\s*,?\s+(?P<said>using\s+(?:an?\s+|the\s+)?[a-z'-]+(?:\s+[a-z'-]+){{0,2}}\s+(?:method|cast[-\s]on))(?=\s*[.,;]|\s*$)",
+        rf"\b((?:cast\s+on|co)\s+{N}\s+{STS}(?:\s+(?:with|in|using)\s+{YARN})?)\s*,?\s+(?P<said>using\s+(?:an?\s+|the\s+)?[a-z'-]+(?:\s+[a-z'-]+){{0,2}}\s+(?:method|cast[-\s]on))(?=\s*[.,;]|\s*$)",
         "Cast on 40 sts with A, using the thumb method.",
     ),
     row("circular", r"\b(smaller|larger)\s+circular\b(?!\s+needle)", r"\1 circular needle", "With larger circular, cast on 60 sts."),
     row(
         "with|using",
-        rf"^(\s*)(?:with|using)\s+({_YARN})\s+and\s+the\s+({NEEDLES})\s*,\s*(?:loosely\s+)?(?=(?:cast\s+on|co)\b)",
+        rf"^(\s*)(?:with|using)\s+({YARN})\s+and\s+the\s+({NEEDLES})\s*,\s*(?:loosely\s+)?(?=(?:cast\s+on|co)\b)",
         r"\1change to \3. with \2, ",
         "With MC and the larger circular needle, cast on 60 sts.",
     ),
@@ -114,15 +113,15 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     # --- colours in a row ---
     row(
         "k|p",
-        rf"\b([kp])\.?\s?(\d+)\s?({_YARN})(?=\s*[,;.)*\]]|\s*$)",
+        rf"\b([kp])\.?\s?(\d+)\s?({YARN})(?=\s*[,;.)*\]]|\s*$)",
         r"\1\2 with \3",
         "*K2 CC, k2 MC; rep from * around.",
         again=True,
     ),
-    row("in ", rf"((?:^|[.])\s*)in\s+({_YARN})\s*,\s*(?=(?:knit|purl|k|p|work)\b)", r"\1with \2, ", "Break CC. In MC, knit 3 rnds."),
+    row("in ", rf"((?:^|[.])\s*)in\s+({YARN})\s*,\s*(?=(?:knit|purl|k|p|work)\b)", r"\1with \2, ", "Break CC. In MC, knit 3 rnds."),
     row(
         "with ",
-        rf"((?:^|[.;])\s*)(knit|purl)\s+({N}\s+{ROUND})\s+with\s+({_YARN})(?=\s*[.;]|\s*$)",
+        rf"((?:^|[.;])\s*)(knit|purl)\s+({N}\s+{ROUND})\s+with\s+({YARN})(?=\s*[.;]|\s*$)",
         r"\1with \4, \2 \3",
         "Purl 2 rounds with MC.",
     ),
@@ -132,7 +131,7 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     row("are left", rf"\buntil\s+({N}\s+{STS})\s+are\s+left\b", r"until \1 rem", "Decrease 1 st at each end of every other row until 14 sts are left."),
     said_row(
         "twisting",
-        rf"\s*,\s*(?P<said>twisting\s+{_YARN}\s+and\s+{_YARN}(?:\s+(?:together|around\s+each\s+other))?(?:\s+at\s+(?:the\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:each|every)\s+(?:new\s+)?{ROUND})?)(?=\s*\.?\s*$)",
+        rf"\s*,\s*(?P<said>twisting\s+{YARN}\s+and\s+{YARN}(?:\s+(?:together|around\s+each\s+other))?(?:\s+at\s+(?:the\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:each|every)\s+(?:new\s+)?{ROUND})?)(?=\s*\.?\s*$)",
         "Knit 3 rounds, twisting A and B together at beginning of each round.",
     ),
     row("next", r"^(\s*)next\s+(rs|ws)\s+(row)\s*:", r"\1next \3 (\2):", "Next RS row: K1, k2tog, k to end."),

@@ -4,10 +4,7 @@ from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
-
-_STOCKINETTE = r"(?:st\.?[\s-]?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
-_SHAPE = r"(?:inc|dec)(?:reas(?:e|ing))?\.?"
+from stepper.project.rewording.synonym import CHANGE, KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
 
 EVERYDAY: tuple[Synonym, ...] = (
     # --- sizes, colours, signs ---
@@ -57,19 +54,19 @@ EVERYDAY: tuple[Synonym, ...] = (
     ),
     row(
         " by ",
-        rf"\b({_SHAPE})\s+by\s+({N})\s+(?:{STS}\s+)?(evenly)",
+        rf"\b({CHANGE})\s+by\s+({N})\s+(?:{STS}\s+)?(evenly)",
         r"\1 \2 sts \3",
         "Knit, increase by 8 evenly across row.",
     ),
     row(
         " by ",
-        rf"\b({_SHAPE})\s+evenly\s+by\s+({N})(?:\s+{STS})?",
+        rf"\b({CHANGE})\s+evenly\s+by\s+({N})(?:\s+{STS})?",
         r"\1 \2 sts evenly",
         "Knit, increasing evenly by 8.",
     ),
     row(
         "last row",
-        rf"(\b(?:rib(?:bing)?|{LONG}|{ROUND}))\s*,?\s*(?:and\s+)?({_SHAPE}\s+{N}\s+{STS})\s+(?:on|in|across|over)\s+(?:the\s+)?last\s+row(?:\s+of\s+rib(?:bing)?)?\b",
+        rf"(\b(?:rib(?:bing)?|{LONG}|{ROUND}))\s*,?\s*(?:and\s+)?({CHANGE}\s+{N}\s+{STS})\s+(?:on|in|across|over)\s+(?:the\s+)?last\s+row(?:\s+of\s+rib(?:bing)?)?\b",
         r"\1, \2 evenly on last row",
         "Work in k1, p1 rib for 5 cm, inc 1 st in last row of ribbing.",
     ),
@@ -241,7 +238,7 @@ EVERYDAY: tuple[Synonym, ...] = (
     ),
     row(
         "each end|each side",
-        rf"\b({_SHAPE}\s+{N}\s+{STS})\s+(each\s+(?:end|side))(?:\s+of\s+(?:the\s+)?(?:needle|row))?\s+(?:on\s+)?(?=every|next)",
+        rf"\b({CHANGE}\s+{N}\s+{STS})\s+(each\s+(?:end|side))(?:\s+of\s+(?:the\s+)?(?:needle|row))?\s+(?:on\s+)?(?=every|next)",
         r"\1 at each end of ",
         "Work in st st, inc 1 st each end of needle every 8th row 4 times.",
     ),

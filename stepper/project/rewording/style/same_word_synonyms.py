@@ -12,7 +12,7 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import LONG, OFF, STS, N, Synonym, row
+from stepper.project.rewording.synonym import LONG, OFF, ROW, STS, N, Synonym, row
 
 _ON: Final = r"(?:(?:keep|go|carry)\s+on|keep\s+going)"
 _SHAPING: Final = r"(?:any\s+)?(?:more\s+|further\s+)?shaping"
@@ -20,7 +20,6 @@ _OFF: Final = rf"(?:{OFF}|(?-i:BO))"
 _E: Final = r"(?=\s*[.;,)]|\s*$)"
 _NEEDLES: Final = r"(?:larger|smaller|bigger|finer|thicker|us\s+(?:size\s+)?\d|no\.?\s*\d|size\s+\d|\d[\d./¼½¾\s]*mm|circular|dpns?|double)"
 _BOTH: Final = r"(?:each|either|both)\s+(?:sides?|ends?|edges?)"
-_ROW: Final = r"(?:row|rnd|round)"
 _ROWS: Final = r"(?:rows|rnds|rounds)"
 _EDGE: Final = r"(?:armhole|neck|raglan|front|inner|outer|shaped)\s+edge"
 _BEGINS: Final = r"(^\s*|[.;:]\s+|\b(?:and|then)\s+|,\s*)"
@@ -31,7 +30,7 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("further|additional|extra", rf"\b({N})\s+(?:further|additional|extra)\s+times\b", r"\1 more times", "*K1, p1; rep from * 3 additional times."),
     row("further|additional|extra", rf"\b({N})\s+(?:further|additional|extra)\s+({_ROWS})\b", r"\1 more \2", "Work two further rows."),
     row("further|additional|extra", rf"\b(?:an?\s+(?:further|additional|extra)|another)\s+({N})\s+({_ROWS})\b", r"\1 more \2", "Work an additional 4 rows in st st."),
-    row("further|additional|extra", rf"\b(?:an?|1)\s+(?:further|additional|extra)\s+({_ROW})\b", r"1 more \1", "Purl a further row."),
+    row("further|additional|extra", rf"\b(?:an?|1)\s+(?:further|additional|extra)\s+({ROW})\b", r"1 more \1", "Purl a further row."),
     row(" time", r"\b(?:another|(?:1|one)\s+more|(?:1|one)\s+(?:additional|further|extra)|(?:1|one)(?=\s+time\s+more))\s+time(?:\s+more)?(?=\s*[-.,;:)]|\s*$|\s+and\b)", "once more", "*K1, p1; rep from * one extra time, k1."),
     row("two times", r"\btwo\s+times\b(?!\s+more)", "twice", "Rows 4 to 7 As rows 2 to 3, two times."),
     row("total of|in total|in all|times total", rf"\b(?:for\s+a\s+total\s+of|a\s+total\s+of|for(?=\s+{N}\s+times\s+(?:in|total)))\s+({N})\s+times\b(?:\s+(?:in\s+(?:all|total)|total))?", r"\1 times in all", "Work chart A for a total of 3 times."),
@@ -39,7 +38,7 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("are left|until there|until you", rf"\buntil\s+(?:(?:there\s+are|you\s+have)\s+(?:only\s+|just\s+)?({N}\s+{STS})\s+(?:left|remaining)|({N}\s+{STS})\s+are\s+left)\b", r"until \1\2 rem", "Rep last 2 rows until there are 32 sts remaining, ending with a P row."),
     row("only|just", rf"\buntil\s+(?:there\s+are\s+)?(?:only|just)\s+(?={N}\s+{STS})", "until ", "Dec 1 st at each end of next and every foll alt row until only 36 sts remain, then on foll 2 rows. 32 sts."),
     row("same as", r"(\brib|\bpatt(?:ern)?|\bst(?:itch)?)\s+(?:the\s+)?same\s+as\s+(?:for\s+)?(?=(?:the\s+)?(?:back|front|sleeves?|body|welt)\b)", r"\1 as for ", "Cont in patt same as for back until work measures 12 cm."),
-    row("k every|k all|k each", rf"(^\s*|[.:]\s+)k\s+(?=(?:every|each|all)\s+{_ROW}s?\b)", r"\1knit ", "K every rnd until the body measures 9 cm from the underarm."),
+    row("k every|k all|k each", rf"(^\s*|[.:]\s+)k\s+(?=(?:every|each|all)\s+{ROW}s?\b)", r"\1knit ", "K every rnd until the body measures 9 cm from the underarm."),
     # --- going on ---
     row("on in|going in", rf"\b{_ON}\s+(?=in\s)", "cont ", "Keep on in st st until work measures 3 cm, ending with a k row."),
     row("shaping|even|straight", rf"\b(?:{_ON}|proceed|work\s+evenly)\s+(?:even|straight|without\s+{_SHAPING})\b", "work even", "Carry on without shaping for next 3 rows."),
@@ -73,11 +72,11 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("each|both|either", rf"(\b(?:dec(?:rease)?|inc(?:rease)?|k\s?2\s?tog\.?)\b[^.;]*?)\s(?:(?:at|on)\s+)?{_BOTH}\s+(?:of|on|in)\s+(?:the\s+)?(?=(?:next|every|each|foll|following|row|this|\d+(?:st|nd|rd|th))\b)", r"\1 at each end of ", "3rd and 4th rows: Dec 1 st on each side of row."),
     # --- which rows ---
     row("right-side|right side", r"\bright[-\s]side\s+(?=rows?\b)", "RS ", "Dec 1 st at each end of the next 4 right-side rows."),
-    row("2nd|second|alt", rf"\b(?:every|each)\s+(?:2nd|second|alternate|alt)\s+(?={_ROW}\b)", "every other ", "2nd and every 2nd round: knit."),
+    row("2nd|second|alt", rf"\b(?:every|each)\s+(?:2nd|second|alternate|alt)\s+(?={ROW}\b)", "every other ", "2nd and every 2nd round: knit."),
     row("subsequent|each following|each foll", r"\b(?:every\s+subsequent|each\s+(?:following|foll|subsequent))\s+(?=\d+th|alt)", "every foll ", "Inc 1 st at neck edge of next and every subsequent 6th row to 50 sts."),
     row("the next and", r"^(\s*)the\s+(?=next\s+and\s+every\b)", r"\1", "The next and every foll 4th row until 34 sts rem: K1, ssk, k to last 3 sts, k2tog, k1."),
-    row("following|foll|next", rf"^(\s*)(?:(?:on|in)\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+({_ROW})\s*(\([rw]s\))?\s*[:,]\s*(?=[a-z*(\[])", r"\1Next \2 \3: ", "On the next row, k2, p2 to last 2 sts, k2."),
-    row(" a r", rf"\b(work|knit|purl)\s+a\s+({_ROW})\b", r"\1 1 \2", "Work a row even. K2tog. Fasten off."),
+    row("following|foll|next", rf"^(\s*)(?:(?:on|in)\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+({ROW})\s*(\([rw]s\))?\s*[:,]\s*(?=[a-z*(\[])", r"\1Next \2 \3: ", "On the next row, k2, p2 to last 2 sts, k2."),
+    row(" a r", rf"\b(work|knit|purl)\s+a\s+({ROW})\b", r"\1 1 \2", "Work a row even. K2tog. Fasten off."),
     row("end", r"\s*[,;]?\s*(?:and\s+)?end(?:ing)?\s+(?:(?:after|by|having)\s+)?(?:just\s+)?(?:complet(?:ing|ed)|work(?:ing|ed))\s+(?=(?:an?|the)\s+(?:rs|ws|right[-\s]side|wrong[-\s]side|purl|p|knit|k)\s+row\b)", ", ending with ", "Work in garter st for 4 rows, ending after working a WS row."),
     row("at same time", r"\bat\s+same\s+time\b", "at the same time", "Work 10 rows even, at same time dec 1 st at each end of every 4th row."),
     # --- how far ---

@@ -6,15 +6,14 @@ Two yarns in one row are two instructions; held together they are no yarn of the
 from __future__ import annotations
 
 from stepper.project.rewording.said_rows import said_row_behind
-from stepper.project.rewording.synonym import N, Synonym, row
+from stepper.project.rewording.synonym import STOCKINETTE, N, Synonym, row
 
 _Y = r"(?-i:MC|CC\d?|C\d|[A-H]|[YZ])(?![\w'&/-])"
 _NUMBERED = r"(?:rows?|rnds?|rounds?)\s+\d+(?:\s*(?:-+|,|and|&|to|through)\s*\d+)*"
 _HEAD = rf"^(\s*(?:{_NUMBERED}|(?:next|set-?\s?up|foundation)\s+(?:row|rnd|round)))"
 _SIDE = r"(\s*[(\[](?:rs|ws)[)\]])?"
 _NEEDLES = r"(?:smaller|larger)\s+(?:circular\s+|double-pointed\s+)?(?:needles?|dpns?)"
-_ST_ST = r"(?:st\.?\s?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
-_FABRIC = rf"(?:{_ST_ST}|garter(?:\s+st(?:itch)?)?|rib(?:bing)?)"
+_FABRIC = rf"(?:{STOCKINETTE}|garter(?:\s+st(?:itch)?)?|rib(?:bing)?)"
 _IN = r"(?:in|with|using|of)\s+(?:yarn\s+|colou?r\s+)?"
 _JOINT = r"(?:\s*,\s*(?:and\s+)?(?:then\s+)?|\s+and\s+(?:then\s+)?|\s+then\s+)"
 _COUNTED = rf"({N}\s+(?:rows|rnds|rounds|row|rnd|round))"

@@ -10,10 +10,8 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import BEGIN, LONG, ROUND, STOP, STS, N, Synonym, row
 
-_S: Final = r"(?:(?<=^)|(?<=[.!?]))\s*"
-_E: Final = r"\s*(?:[.!]+|$)"
 _Y: Final = r"(?-i:MC|CC\d?|C\d|[A-H]|[YZ])"
 _BOR: Final = r"(?:bor|(?:the\s+)?(?:beg(?:inning)?|start)\.?\s+of\s+(?:the\s+)?(?:rnd|round)s?)"
 _PART: Final = r"(?:sleeves?|fronts?|backs?|body|yoke|underarms?|shoulders?|armholes?|neck(?:line)?)"
@@ -24,30 +22,30 @@ _ON: Final = r"(?:(?:an?|the|another|a\s+separate|a\s+second|a\s+third)\s+)?(?:(
 
 YOKES: tuple[Synonym, ...] = (
     # --- how many there are ---
-    row("still|again", rf"{_S}(?:still|once\s+again|again)\s+(?={N}\s+{STS}{_E})", "", "Knit 1 rnd. Still 40 sts."),
-    row("total", rf"({_S}|[\[(]\s*)({N})\s+total\s+({STS})(?=\s*[.)\]]|\s*$)", r"\1\2 \3", "Knit 1 rnd. 40 total sts."),
-    row("body", rf"({_S})(?:the\s+)?body\s+(?:now\s+)?has\s+({N}\s+{STS})(?=\s*\.?\s*$)", r"\1 \2", "Knit 1 rnd. Body now has 40 sts."),
+    row("still|again", rf"{BEGIN}(?:still|once\s+again|again)\s+(?={N}\s+{STS}{STOP})", "", "Knit 1 rnd. Still 40 sts."),
+    row("total", rf"({BEGIN}|[\[(]\s*)({N})\s+total\s+({STS})(?=\s*[.)\]]|\s*$)", r"\1\2 \3", "Knit 1 rnd. 40 total sts."),
+    row("body", rf"({BEGIN})(?:the\s+)?body\s+(?:now\s+)?has\s+({N}\s+{STS})(?=\s*\.?\s*$)", r"\1 \2", "Knit 1 rnd. Body now has 40 sts."),
     row("have", rf"(\bhave\s+(?:a\s+total\s+of\s+)?{N})\s+(?:body|sleeve|yoke)\s+({STS})(?=\s*\.?\s*$)", r"\1 \2", "Knit 1 rnd. You now have 40 body sts."),
-    row("needle", rf"({_S})({N}\s+)(?:body\s+|sleeve\s+|yoke\s+)?({STS})\s+(?:are\s+)?(?:now\s+)?on\s+(?:the\s+|your\s+)?needles?(?:\s+for\s+(?:the\s+)?(?:body|sleeve|yoke|back|front))?(?=\s*\.?\s*$)", r"\1 \2\3", "Knit 1 rnd. 40 sts on needles for body."),
+    row("needle", rf"({BEGIN})({N}\s+)(?:body\s+|sleeve\s+|yoke\s+)?({STS})\s+(?:are\s+)?(?:now\s+)?on\s+(?:the\s+|your\s+)?needles?(?:\s+for\s+(?:the\s+)?(?:body|sleeve|yoke|back|front))?(?=\s*\.?\s*$)", r"\1 \2\3", "Knit 1 rnd. 40 sts on needles for body."),
     row("body|sleeve|yoke", rf"\.\s*-\s*({N})\s+(?:body|sleeve|yoke)\s+({STS})(?=\s*\.?\s*$)", r". \1 \2", "K20, CO 4 sts. - 44 body sts."),
     said_row_behind(
         "marker",
-        rf"(\b{N}\s+{STS})\s+(?P<said>and\s+(?:\d+|two|three|four|five|six|eight)\s+(?:raglan\s+)?markers?)(?=\s+on\s+(?:the|your)\s+needles?{_E})",
+        rf"(\b{N}\s+{STS})\s+(?P<said>and\s+(?:\d+|two|three|four|five|six|eight)\s+(?:raglan\s+)?markers?)(?=\s+on\s+(?:the|your)\s+needles?{STOP})",
         "You should have 40 sts and 4 markers on your needle.",
     ),
     said_row(
         "placed",
-        rf"{_S}(?P<said>(?:you\s+have\s+)?(?:now\s+)?placed\s+(?:a\s+total\s+of\s+)?(?:\d+|two|three|four|five|six|eight)\s+(?:raglan\s+|side\s+)?markers?(?:\s*,?\s+(?:in\s+addition\s+to|including|plus|not\s+counting)\s+(?:the\s+)?(?:bor|beginning\s+of\s+(?:rnd|round))(?:\s+(?:marker|m))?)?){_E}",
+        rf"{BEGIN}(?P<said>(?:you\s+have\s+)?(?:now\s+)?placed\s+(?:a\s+total\s+of\s+)?(?:\d+|two|three|four|five|six|eight)\s+(?:raglan\s+|side\s+)?markers?(?:\s*,?\s+(?:in\s+addition\s+to|including|plus|not\s+counting)\s+(?:the\s+)?(?:bor|beginning\s+of\s+(?:rnd|round))(?:\s+(?:marker|m))?)?){STOP}",
         "Knit 1 rnd. You have now placed 4 raglan markers in addition to the BOR marker.",
     ),
-    row("increased|decreased", rf"({_S})you(?:'ve|\s+have)\s+(inc|dec)reased\s+({N}\s+{STS})(?=\s*\.?\s*$)", r"\1 \3 \2'd", "Rnd 1: *K9, M1L; rep from * around. You have increased 4 sts."),
-    row("have been", rf"({_S})({N}\s+{STS})\s+(?:have\s+been|were)\s+(?:(inc)reased|(dec)reased)(?=\s*\.?\s*$)", r"\1 \2 \3\4'd", "Rnd 1: *K9, M1L; rep from * around. 4 sts have been increased."),
-    row("count", rf"({_S})(?:the\s+)?stitch\s+count\s+(?:(inc)reases|(dec)reases)\s+by\s+({N})(?:\s+{STS})?(?=\s*\.?\s*$)", r"\1 \4 sts \2\3'd", "Rnd 1: *K9, M1L; rep from * around. Stitch count increases by 4."),
+    row("increased|decreased", rf"({BEGIN})you(?:'ve|\s+have)\s+(inc|dec)reased\s+({N}\s+{STS})(?=\s*\.?\s*$)", r"\1 \3 \2'd", "Rnd 1: *K9, M1L; rep from * around. You have increased 4 sts."),
+    row("have been", rf"({BEGIN})({N}\s+{STS})\s+(?:have\s+been|were)\s+(?:(inc)reased|(dec)reased)(?=\s*\.?\s*$)", r"\1 \2 \3\4'd", "Rnd 1: *K9, M1L; rep from * around. 4 sts have been increased."),
+    row("count", rf"({BEGIN})(?:the\s+)?stitch\s+count\s+(?:(inc)reases|(dec)reases)\s+by\s+({N})(?:\s+{STS})?(?=\s*\.?\s*$)", r"\1 \4 sts \2\3'd", "Rnd 1: *K9, M1L; rep from * around. Stitch count increases by 4."),
     row("short row|short-row", rf"\b(rep(?:eat)?|work)\s+(?:(?:the\s+)?(?:last|previous|prev\.?)|these)\s+({N})\s+short[-\s]rows\b", r"\1 last \2 short rows", "Rep the last 2 short rows twice more."),
     row("est", r"\b(as|in)\s+est(?:ab)?\b\.?", r"\1 established", "Work 4 rows as est."),
     said_row(
         "on hold",
-        rf"{_S}(?P<said>(?:the\s+)?(?:(?:sleeve|body|front|back|other|remaining|rem|held)\s+)+{STS}\s+(?:will\s+)?(?:remain|stay|rest|wait|are\s+left|are)\s+on\s+hold(?:\s+(?:while|until)\s+(?:you\s+)?(?:work|knit|the)\s+(?:the\s+)?(?:body|sleeves?|yoke)(?:\s+is\s+(?:done|finished|complete))?)?){_E}",
+        rf"{BEGIN}(?P<said>(?:the\s+)?(?:(?:sleeve|body|front|back|other|remaining|rem|held)\s+)+{STS}\s+(?:will\s+)?(?:remain|stay|rest|wait|are\s+left|are)\s+on\s+hold(?:\s+(?:while|until)\s+(?:you\s+)?(?:work|knit|the)\s+(?:the\s+)?(?:body|sleeves?|yoke)(?:\s+is\s+(?:done|finished|complete))?)?){STOP}",
         "Knit 1 rnd. Sleeve sts remain on hold.",
     ),
     # --- the round begun ---
@@ -137,12 +135,12 @@ YOKES: tuple[Synonym, ...] = (
     ),
     said_row(
         "tail",
-        rf"{_S}(?P<said>(?:(?:and\s+)?use\s+(?:the\s+|your\s+)?(?:yarn\s+|underarm\s+)?tails?\s+(?:(?:at|from)\s+(?:the\s+)?underarms?\s+)?to\s+(?:close|sew|tighten)\s+(?:up\s+)?(?:any\s+|the\s+)?(?:holes?|gaps?)(?:\s+(?:at|under|in)\s+(?:the\s+|each\s+)?(?:underarms?|arms?))?)){_E}",
+        rf"{BEGIN}(?P<said>(?:(?:and\s+)?use\s+(?:the\s+|your\s+)?(?:yarn\s+|underarm\s+)?tails?\s+(?:(?:at|from)\s+(?:the\s+)?underarms?\s+)?to\s+(?:close|sew|tighten)\s+(?:up\s+)?(?:any\s+|the\s+)?(?:holes?|gaps?)(?:\s+(?:at|under|in)\s+(?:the\s+|each\s+)?(?:underarms?|arms?))?)){STOP}",
         "Bind off. Use the tails at the underarms to close any holes.",
     ),
     said_row(
         "underarm",
-        rf"{_S}(?P<said>(?:graft|sew|weave|seam)(?:\s+(?:or|/)\s+(?:graft|sew))?\s+(?:the\s+)?underarms?(?:\s+{STS})?\s+(?:together|closed|shut)){_E}",
+        rf"{BEGIN}(?P<said>(?:graft|sew|weave|seam)(?:\s+(?:or|/)\s+(?:graft|sew))?\s+(?:the\s+)?underarms?(?:\s+{STS})?\s+(?:together|closed|shut)){STOP}",
         "Bind off. Graft or sew the underarms together.",
     ),
 )  # fmt: skip

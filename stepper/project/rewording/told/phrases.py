@@ -10,8 +10,11 @@ together is for `shaping`. Source: the wording of patterns in print, US and UK; 
 from __future__ import annotations
 
 import re
+from collections.abc import Callable, Sequence
+from dataclasses import replace
 from typing import Final
 
+from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import LONG, ROUND, SIDE, STS, N
 from stepper.records import dataclass
 from stepper.regex import regex
@@ -251,6 +254,39 @@ def split_phrases(
         found.append(phrase)
         at = phrase.match.start() + len(phrase.match.group().rstrip())
     return None
+
+
+Written = tuple[Sequence[str | tuple[int, int]], Sequence[str]]
+"""A sentence in the grammar's words, each put in or from a place in the line, and what is only said of it."""
+
+
+def write_sentences(
+    line: Reworded,
+    starts: re.Pattern[str],
+    kinds: Kinds,
+    write: Callable[[Sequence[ToldPhrase], re.Match[str]], Written | None],
+) -> Reworded:
+    """Write each sentence of a line that is made of some kinds of phrases in the grammar's words.
+
+    Args:
+        line: The line.
+        starts: Where such a sentence may begin; its group `joint`, if any, is what joins it to the one before.
+        kinds: The kinds of phrases it may have.
+        write: Makes the words of its phrases and of what `starts` found; None if they mean nothing together.
+
+    Returns:
+        The line; the same if it has none that is read so.
+    """
+    for start in reversed(list(starts.finditer(line.text))):
+        found = split_phrases(line.text, start.end(), kinds)
+        written = write(found[0], start) if found is not None else None
+        if found is None or written is None:
+            continue
+        words, said = written
+        cut, joint = (start.start(), ". ") if start.groupdict().get("joint") else (start.end(), "")
+        line = laid_anew(line, cut, found[1], [joint, *words])
+        line = replace(line, kept=(*line.kept, *said))
+    return line
 
 
 def leading_phrases(text: str, start: int, end: int, kinds: Kinds) -> tuple[tuple[ToldPhrase, ...], int]:

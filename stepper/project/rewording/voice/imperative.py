@@ -72,7 +72,9 @@ _CONDITION: Final = regex(
 """What makes a sentence tell of what is not always done, or not now."""
 _VERB: Final = "|".join(sorted(VERBS, key=len, reverse=True))
 _PARTICIPLE: Final = "|".join(sorted(PARTICIPLES, key=len, reverse=True))
-_GERUND: Final = "|".join(sorted(GERUNDS.keys() - {"ribbing", "ending"}, key=len, reverse=True))
+_GERUND: Final = "|".join(
+    sorted((word for word in GERUNDS if word not in ("ribbing", "ending")), key=len, reverse=True)
+)
 _JOINT: Final = r"(?:(?<=[,;:])\s+(?:and\s+)?(?:then\s+)?|\s+and\s+(?:then\s+)?)"
 _STARTS: Final = rf"(?P<joint>\s*(?:(?:and|but|so)\s+)?(?:{SOON}\s*,?\s+)*|{_JOINT}(?:{SOON}\s+)*)"
 

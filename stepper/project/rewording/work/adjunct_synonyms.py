@@ -10,11 +10,10 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import CLOSED, LONG, ROUND, STS, N, Synonym, row
 
 _C: Final = r"(?:the\s+)?chart\b(?:\s+(?-i:[A-Z]|\d)\b)?"
 _STOP: Final = r"(?=\s*[.,;]|\s*$|\s+and\s+(?:inc|dec|join|work|read)\w*ing\b)"
-_END: Final = r"(?=\s*[.;]|\s*$)"
 _SHOWN: Final = r"(?:where|as|when(?:ever)?)\s+(?:shown|indicated|marked|given|noted|charted)(?:\s+(?:in|on|by)\s+(?:the\s+)?chart)?"
 _REPEAT: Final = r"(?:the\s+|each\s+)?(?:(?:\d+[-\s]?(?:st|stitch|sts|stitches)\s+)?(?:pattern\s+|patt\s+)?(?:rep(?:eat)?|motif|patt(?:ern)?))"
 _PER_ROW: Final = rf"(?:(?:in|on|per)\s+(?:(?:each|every|the)\s+)?{ROUND})"
@@ -79,7 +78,7 @@ ADJUNCTS: tuple[Synonym, ...] = (
     ),
     row(
         "slipping",
-        rf"(\b(?:knit|work|purl)\s+{N}\s+(?:rnd|round)s?)\s*,\s*slipping\s+(?:the\s+)?(?:last|first)\s+({N}\s+)?({STS})\s+(?:of|from)\s+(?:the\s+)?(?:N|needle\s*)(\d)\s+(?:on)?to\s+(?:the\s+)?(?:N|needle\s*)(\d)(?:\s+at\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:instep|rnd|round|sole|heel))?)?{_END}",
+        rf"(\b(?:knit|work|purl)\s+{N}\s+(?:rnd|round)s?)\s*,\s*slipping\s+(?:the\s+)?(?:last|first)\s+({N}\s+)?({STS})\s+(?:of|from)\s+(?:the\s+)?(?:N|needle\s*)(\d)\s+(?:on)?to\s+(?:the\s+)?(?:N|needle\s*)(\d)(?:\s+at\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:instep|rnd|round|sole|heel))?)?{CLOSED}",
         r"\1. slip \2 \3 from needle \4 to needle \5",
         "Knit 1 rnd, slipping the last 2 sts of N1 to N2.",
     ),

@@ -7,7 +7,7 @@ against its stitches (`reading/chart_repeats`). Bare repeats ("work 6 repeats of
 from __future__ import annotations
 
 from stepper.project.rewording.said_rows import said_row_behind
-from stepper.project.rewording.synonym import ROUND, N, Synonym, row
+from stepper.project.rewording.synonym import PAUSE, ROUND, ROW, N, Synonym, row
 
 _NO_NAME = (
     r"over|to|until|till|through|for|from|in|as|and|then|once|twice|around|across|between|beg\w*|start\w*|rows?|rnds?|rounds?|"
@@ -21,7 +21,6 @@ _NO_WORD = (
 )
 _WORD = rf"(?!(?:{_NO_WORD})\b)[a-z][a-z'-]*"
 _BEFORE = r"\b(of|from|work(?:ing)?|begin(?:ning)?|start(?:ing)?|follow(?:ing)?|rep(?:eat)?|continue|cont|using|through)\s+(?:the\s+)?"
-_ROW = r"(?:row|rnd|round)"
 _ROWS = r"(?:rows?|rnds?|rounds?)\s+\d+(?:\s*(?:-+|to|through)\s*\d+)?"
 _DONE = r"(?:is|are|has\s+been|have\s+been)\s+(?:completed?|worked|finished|done)"
 _ON = (
@@ -39,7 +38,6 @@ _READING = (
     r"(?:from\s+)?left\s+to\s+right)?"
 )
 _OVER_ROW = r"(?:around|across|to\s+end)(?:\s+(?:of\s+)?(?:the\s+)?(?:row|rnd|round)|\s+all\s+(?:sts|stitches))?"
-_STOP = r"(?=\s*[.,;]|\s*$)"
 
 CHARTS: tuple[Synonym, ...] = (
     # --- how it is called ---
@@ -52,17 +50,17 @@ CHARTS: tuple[Synonym, ...] = (
     # --- what is only said ---
     said_row_behind(
         "chart",
-        rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>\b(?:work|repeat)ing\s+(?:the\s+|each\s+)?(?:\d+[-\s]*(?:st|stitch|sts|stitches)\s+)?(?:rep(?:eat)?|patt(?:ern)?|motif|chart|\d+\s+(?:sts|stitches))?(?:\s+rep(?:eat)?)?\s*(?:{N}\s+times\s*)?(?:around|across)(?:\s+(?:the\s+)?(?:row|rnd|round))?){_STOP}",
+        rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>\b(?:work|repeat)ing\s+(?:the\s+|each\s+)?(?:\d+[-\s]*(?:st|stitch|sts|stitches)\s+)?(?:rep(?:eat)?|patt(?:ern)?|motif|chart|\d+\s+(?:sts|stitches))?(?:\s+rep(?:eat)?)?\s*(?:{N}\s+times\s*)?(?:around|across)(?:\s+(?:the\s+)?(?:row|rnd|round))?){PAUSE}",
         "Work Rnds 1-4 of Chart fern, working the 6-st repeat 8 times around.",
     ),
     said_row_behind(
         "chart",
-        rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>\b(?:work|repeat)ing\s+(?:the\s+|each\s+)?(?:\d+[-\s]*(?:st|stitch|sts|stitches)\s+)(?:(?:rep(?:eat)?|patt(?:ern)?|motif)(?:\s+rep(?:eat)?)?(?:\s+{N}\s+times)?|{N}\s+times)){_STOP}",
+        rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>\b(?:work|repeat)ing\s+(?:the\s+|each\s+)?(?:\d+[-\s]*(?:st|stitch|sts|stitches)\s+)(?:(?:rep(?:eat)?|patt(?:ern)?|motif)(?:\s+rep(?:eat)?)?(?:\s+{N}\s+times)?|{N}\s+times)){PAUSE}",
         "Work Rnds 1-4 of Chart fern, working the 6-stitch repeat 8 times.",
     ),
     said_row_behind(
         "chart",
-        rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>\b(?:(?:joining|adding|changing|using|carrying)\s+(?:in\s+)?(?:(?:new|the|both|contrast|contrasting)\s+)?(?:colou?rs?|cc\d?|mc|yarns?)(?:\s+and\s+cc\d?)?\s+)?as\s+(?:needed|necessary|required|indicated|shown|directed)){_STOP}",
+        rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>\b(?:(?:joining|adding|changing|using|carrying)\s+(?:in\s+)?(?:(?:new|the|both|contrast|contrasting)\s+)?(?:colou?rs?|cc\d?|mc|yarns?)(?:\s+and\s+cc\d?)?\s+)?as\s+(?:needed|necessary|required|indicated|shown|directed)){PAUSE}",
         "Work Rnds 1-4 of Chart fern, joining CC as needed.",
     ),
     said_row_behind(
@@ -70,10 +68,10 @@ CHARTS: tuple[Synonym, ...] = (
         r"(^\s*|[.;:]\s*)(?P<said>(?:with|using)\s+(?:(?:mc|[a-z])\s+and\s+(?:cc\d?|[a-z])|both\s+(?:colou?rs|yarns)))\s*,\s*(?=(?:work|begin|follow)\b[^.;:]*\bchart\b)",
         "With MC and CC, work Rnds 1-4 of Chart fern.",
     ),
-    said_row_behind("reading", rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>{_READING}){_STOP}", "Work Chart fern, reading RS rows from right to left and WS rows from left to right."),
-    said_row_behind("chart", rf"(\b{_C})\s*,\s*(?P<said>which\s+(?:goes|comes|is\s+(?:worked|repeated))\s+{N}\s+times\s+(?:round|around)(?:\s+the\s+(?:yoke|body|work))?){_STOP}", "Work Chart fern, which goes 32 times round."),
+    said_row_behind("reading", rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>{_READING}){PAUSE}", "Work Chart fern, reading RS rows from right to left and WS rows from left to right."),
+    said_row_behind("chart", rf"(\b{_C})\s*,\s*(?P<said>which\s+(?:goes|comes|is\s+(?:worked|repeated))\s+{N}\s+times\s+(?:round|around)(?:\s+the\s+(?:yoke|body|work))?){PAUSE}", "Work Chart fern, which goes 32 times round."),
     # --- rows of it by number ---
-    row("first row|first rnd|first round", rf"\bwork\s+(?:the\s+)?first\s+({_ROW})\s+of\s+(?={_C})", r"work \1 1 of ", "Rnd 1: Work the first row of Chart fern around."),
+    row("first row|first rnd|first round", rf"\bwork\s+(?:the\s+)?first\s+({ROW})\s+of\s+(?={_C})", r"work \1 1 of ", "Rnd 1: Work the first row of Chart fern around."),
     row("complete|knit", rf"\b(?:complete|knit)\s+({_ROWS}\s+of\s+{_C})", r"work \1", "Complete Rows 1-4 of Chart fern."),
     row("work", rf"\bwork\s+the\s+({N}\s+(?:rounds|rnds|rows)\s+of\s+{_C})(?=\s*[.,;]|\s*$|\s+(?:once|twice|{N}\s+times)\b)", r"work all \1", "Work the 2 rounds of the chart."),
     row("rep", rf"\brep(?:eat)?\s+(?:the\s+|all\s+(?:the\s+)?)?({N}\s+{ROUND}\s+of\s+{_C})(?=\s+(?:until|for|{N}\s+(?:more\s+)?times)\b|\s+(?:once|twice)\b)", r"work all \1", "Rep the 2 rnds of Chart fern until work measures 30 cm."),
@@ -99,15 +97,15 @@ CHARTS: tuple[Synonym, ...] = (
         "Work Rnds 1-4 of Chart fern, then rnds 1-2 of Chart peak.",
     ),
     row("then", rf"(\bof\s+{_C}(?:,?\s+(?:once|twice|{N}\s+times))?)\s*,?\s*(?:and\s+)?then\s+(knit|purl)(?=\s+{N}\s+{ROUND})", r"\1. \2", "Work Rnds 1-2 of the Chart fern, then knit 2 rounds."),
-    said_row_behind("chart", rf"(\bwork\s+{_ROWS}\s+of\s+{_C})\s+(?P<said>around|across)(?:\s+(?:the\s+)?(?:row|rnd|round))?{_STOP}", "Work Rnds 1-4 of Chart fern around."),
+    said_row_behind("chart", rf"(\bwork\s+{_ROWS}\s+of\s+{_C})\s+(?P<said>around|across)(?:\s+(?:the\s+)?(?:row|rnd|round))?{PAUSE}", "Work Rnds 1-4 of Chart fern around."),
     row("chart", rf"(\bchart\b[^.;:]*?)\s*,\s*end(?:ing)?\s+(?:with|after|on)\s+(?:an?\s+)?((?:rs|ws)\s+{ROUND})(?=\s*\.?\s*$)", r"\1. ends with a \2", "Work Rnds 1-4 of Chart fern, ending with a WS row."),
     # --- through a row of it ---
-    row("chart", rf"{_ON}({_C})\s+(?:as\s+(?:set|established)\s+)?(?:through|(?:up\s+)?to\s+(?:the\s+)?end\s+of|up\s+to\s+and\s+including)\s+{_ROW}\s+(\d+)(?:\s+{_DONE})?{_STOP}", r"work \1 through row \2", "Continue working Chart fern through Rnd 4."),
-    row("chart", rf"{_ON}({_C})\s+(?:as\s+(?:set|established)\s+)?(?:until|till)\s+(?:you\s+have\s+(?:worked|completed)\s+)?{_ROW}\s+(\d+)\s+{_DONE}{_STOP}", r"work \1 through row \2", "Continue with chart until Rnd 4 is complete."),
-    row("chart", rf"{_ON}({_C})\s*,\s*ending\s+(?:with|after)\s+{_ROW}\s+(\d+)(?:\s+of\s+(?:the\s+)?chart)?(?=\s*\.?\s*$)", r"work \1 through row \2", "Work Chart fern, ending with Rnd 4."),
-    row("chart", rf"{_ESTABLISHED}\s+(?:through|(?:up\s+)?to\s+(?:the\s+)?end\s+of)\s+{_ROW}\s+(\d+)\s+of\s+({_C})(?:\s+{_DONE})?{_STOP}", r"work \2 through row \1", "Work as established through Rnd 4 of Chart fern."),
-    row("chart", rf"{_ESTABLISHED}\s+(?:until|till)\s+{_ROW}\s+(\d+)\s+of\s+({_C})\s+{_DONE}{_STOP}", r"work \2 through row \1", "Continue as set until Rnd 4 of chart has been worked."),
-    row("chart", rf"(\b{_C})\s+(?:until|till)\s+(?:it\s+{_DONE}|all\s+{ROUND}\s+of\s+(?:the\s+)?chart\s+{_DONE}){_STOP}", r"\1 until chart is complete", "Work Chart fern until it is complete."),
+    row("chart", rf"{_ON}({_C})\s+(?:as\s+(?:set|established)\s+)?(?:through|(?:up\s+)?to\s+(?:the\s+)?end\s+of|up\s+to\s+and\s+including)\s+{ROW}\s+(\d+)(?:\s+{_DONE})?{PAUSE}", r"work \1 through row \2", "Continue working Chart fern through Rnd 4."),
+    row("chart", rf"{_ON}({_C})\s+(?:as\s+(?:set|established)\s+)?(?:until|till)\s+(?:you\s+have\s+(?:worked|completed)\s+)?{ROW}\s+(\d+)\s+{_DONE}{PAUSE}", r"work \1 through row \2", "Continue with chart until Rnd 4 is complete."),
+    row("chart", rf"{_ON}({_C})\s*,\s*ending\s+(?:with|after)\s+{ROW}\s+(\d+)(?:\s+of\s+(?:the\s+)?chart)?(?=\s*\.?\s*$)", r"work \1 through row \2", "Work Chart fern, ending with Rnd 4."),
+    row("chart", rf"{_ESTABLISHED}\s+(?:through|(?:up\s+)?to\s+(?:the\s+)?end\s+of)\s+{ROW}\s+(\d+)\s+of\s+({_C})(?:\s+{_DONE})?{PAUSE}", r"work \2 through row \1", "Work as established through Rnd 4 of Chart fern."),
+    row("chart", rf"{_ESTABLISHED}\s+(?:until|till)\s+{ROW}\s+(\d+)\s+of\s+({_C})\s+{_DONE}{PAUSE}", r"work \2 through row \1", "Continue as set until Rnd 4 of chart has been worked."),
+    row("chart", rf"(\b{_C})\s+(?:until|till)\s+(?:it\s+{_DONE}|all\s+{ROUND}\s+of\s+(?:the\s+)?chart\s+{_DONE}){PAUSE}", r"\1 until chart is complete", "Work Chart fern until it is complete."),
     row("chart", rf"((?:^|[.;:,])\s*(?:and\s+)?)(?:begin(?:ning)?|start(?:ing)?)\s+(?:to\s+work|work(?:ing)?|knitting|to\s+follow|following|with)?\s*(?:from\s+)?({_C})(?=\s*\.?\s*$|\s*\.\s)", r"\1begin \2", "Begin working Chart fern."),
     # --- so many rows of it ---
     row("chart", rf"\b(?:work|knit)\s+({N}\s+(?:more\s+)?{ROUND})\s+(?:from|of|in|following)\s+({_C})(?=\s*\.?\s*$)", r"work \2 for \1", "Work 8 rnds from Chart fern."),
@@ -115,10 +113,10 @@ CHARTS: tuple[Synonym, ...] = (
     row("chart", rf"\b(?:work|knit(?=\s+(?:the\s+)?patt)|cont(?:inue)?)\s+(?:(?P<said>in\s+(?:st\s+st|stockinette(?:\s+st(?:itch)?)?|fair\s+isle|stranded\s+(?:colou?rwork|knitting)))\s+(?:from|following)|(?:in\s+)?(?:the\s+)?patt(?:ern)?\s+(?:from|following|after|according\s+to)|from|following)\s+(?={_C}(?:\s*[.,;]|\s*$|\s+(?:for|until|through)\b))", "work ", "Work in St st following Chart fern for 8 rnds.", spelt_out=True),
     row("chart", rf"\b(?:follow|(?:beg(?:in(?:ning)?)?|start(?:ing)?)(?:\s+work(?:ing)?)?(?:\s+from)?(?!\s+{_C}\s*(?:\.|$))|work(?:ing)?\s+from)\s+(?={_C})", "work ", "Follow chart for 8 rnds."),
     # --- over a part of the row ---
-    row("chart", rf"(:\s*work\s+(?:{_ROW}\s+\d+\s+of\s+)?{_C})\s+(?P<said>{N}\s+times\s+(?:around|across))(?:\s+(?:the\s+)?(?:row|rnd|round))?(?=\s*\.?\s*$)", r"\1 to end", "Next rnd: Work rnd 1 of Chart fern 8 times around.", spelt_out=True),
-    row("chart", rf"\b(?:beg(?:in(?:ning)?)?|start(?:ing)?)\s+(?:with|on|at)\s+{_ROW}\s+(\d+)\s*,\s*work\s+({_C})(?=\s+(?:over|across|to)\b)", r"work \2, round \1", "Next rnd: K3, beg with rnd 1, work Chart fern over next 20 sts, k to end."),
-    row("chart", rf"\bwork\s+(?:across\s+)?{_ROW}\s+(\d+)\s+of\s+({_C})(?=\s+(?:over|across|to|between|around)\b|\s*[,;]\s*(?:and\s+)?{_STITCH}(?=\W|$))", r"work \2, round \1", "K3, work rnd 1 of chart across next 20 sts, k to end."),
-    row("chart", rf"([,;:*]\s*(?:and\s+|then\s+)?)work\s+(?:across\s+)?{_ROW}\s+(\d+)\s+of\s+({_C})(?=\s*\.?\s*$)", r"\1work \3, round \2", "Next rnd: K3, pm, work rnd 1 of chart fern."),
+    row("chart", rf"(:\s*work\s+(?:{ROW}\s+\d+\s+of\s+)?{_C})\s+(?P<said>{N}\s+times\s+(?:around|across))(?:\s+(?:the\s+)?(?:row|rnd|round))?(?=\s*\.?\s*$)", r"\1 to end", "Next rnd: Work rnd 1 of Chart fern 8 times around.", spelt_out=True),
+    row("chart", rf"\b(?:beg(?:in(?:ning)?)?|start(?:ing)?)\s+(?:with|on|at)\s+{ROW}\s+(\d+)\s*,\s*work\s+({_C})(?=\s+(?:over|across|to)\b)", r"work \2, round \1", "Next rnd: K3, beg with rnd 1, work Chart fern over next 20 sts, k to end."),
+    row("chart", rf"\bwork\s+(?:across\s+)?{ROW}\s+(\d+)\s+of\s+({_C})(?=\s+(?:over|across|to|between|around)\b|\s*[,;]\s*(?:and\s+)?{_STITCH}(?=\W|$))", r"work \2, round \1", "K3, work rnd 1 of chart across next 20 sts, k to end."),
+    row("chart", rf"([,;:*]\s*(?:and\s+|then\s+)?)work\s+(?:across\s+)?{ROW}\s+(\d+)\s+of\s+({_C})(?=\s*\.?\s*$)", r"\1work \3, round \2", "Next rnd: K3, pm, work rnd 1 of chart fern."),
     row("chart", rf"(\b{_C}(?:,\s*round\s+\d+)?)\s+across\s+(?=(?:the\s+)?next\s+\d|to\b|\d)", r"\1 over ", "K3, work chart across next 20 sts, k to end."),
     row("chart", rf"(\b{_C}(?:,\s*round\s+\d+)?)\s+over\s+(?=to\b)", r"\1 ", "K3, work chart across to last 3 sts, k3."),
     row("chart", rf"(:\s*(?:\*\s*)?(?:work\s+)?{_C}(?:,\s*round\s+\d+)?)\s+{_OVER_ROW}(?=\s*\.?\s*$)", r"\1 to end", "Next rnd: Work Chart fern around."),

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import OFF, STS, N, Synonym, row
+from stepper.project.rewording.synonym import OFF, STOP, STS, N, Synonym, row
 
 _S = r"(?:(?<=^)|(?<=[.!]))\s*"
-_E = r"\s*(?:[.!]+|$)"
 _SHAPES = r"(?:(?:all|both)\s+)?(?:(?:the|neck|armhole|raglan|sleeve|cap|side|front|waist|edge)\s+)*(?:shapings?|decreas(?:es|ing|e\s+rows)|decs?\b\.?|increas(?:es|ing|e\s+rows)|incs?\b\.?)(?:\s+(?:rows|rounds))?"
 _DONE = r"(?:(?:is|are|has\s+been|have\s+been)\s+)(?:now\s+)?(?:completed?|finished|done|worked)"
 _HAVE = r"(?:(?:there\s+(?:are|will\s+be|should\s+be)|you\s+(?:will\s+|should\s+)?have|you(?:\s+are|'re)\s+left\s+with)\s+)?"
@@ -18,7 +17,7 @@ _ENDS = r"(?:ending|end|finishing)\s+(?:with|on|after)(?:\s+having\s+(?:just\s+)
 FRONTS: tuple[Synonym, ...] = (
     row("when|after|once", rf"{_S}(?:when|after|once)\s+{_SHAPES}\s+{_DONE}\s*,?\s*{_HAVE}({_LEFT})(?=\s*\.?\s*$)", r" \1", "When all shaping is complete, 18 sts rem."),
     row("when|after|once", rf"{_S}({_LEFT})\s*,?\s+(?:when|after|once)\s+{_SHAPES}\s+{_DONE}(?=\s*\.?\s*$)", r" \1", "18 sts rem when all decreases have been worked."),
-    said_row("separately", rf"{_S}(?P<said>(?:(?:now\s+)?(?:work|complete|finish)\s+(?:each|both|the\s+two)\s+sides?\s+(?:of\s+(?:the\s+)?neck\s+)?separately|(?:each|both|the\s+two)\s+sides?\s+(?:of\s+(?:the\s+)?neck\s+)?(?:is|are)\s+(?:now\s+)?(?:worked|finished|completed)\s+separately)){_E}", "Work each side of neck separately."),
+    said_row("separately", rf"{_S}(?P<said>(?:(?:now\s+)?(?:work|complete|finish)\s+(?:each|both|the\s+two)\s+sides?\s+(?:of\s+(?:the\s+)?neck\s+)?separately|(?:each|both|the\s+two)\s+sides?\s+(?:of\s+(?:the\s+)?neck\s+)?(?:is|are)\s+(?:now\s+)?(?:worked|finished|completed)\s+separately)){STOP}", "Work each side of neck separately."),
     row("having|just worked", r"((?:^|[.])\s*)(?=[^.]*\b(?:having|just\s+worked)\b)ends?\s+(?:having\s+(?:just\s+)?worked|with|after|on)\s+(an?\s+(?:rs|ws|right\s+side|wrong\s+side)\s+row)(?:\s+just\s+worked)?(?=\s*\.?\s*$)", r"\1ends with \2", "Work 4 rows in st st. End having just worked a WS row."),
     row("rem", rf"\b({OFF}|bo)\s+(?:(?:the|all|rem(?:aining)?\.?)\s+)*rem(?:aining)?\.?\s+({N}\s+{STS}\s+(?:at\s+(?:the\s+)?)?beg(?:inning)?\s+of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+(?:2|two)\s+rows)(?=\s*\.?\s*$)", r"\1 \2. 0 sts", "Bind off rem 10 sts at beg of next 2 rows."),
     row("next", rf"\bnext\s+(rs|ws|right\s+side|wrong\s+side)\s+row\s+and\s+(?:on\s+|of\s+)?(?:the\s+)?(?:foll(?:owing)?\s+({N})|({N})\s+foll(?:owing)?)\s+(\d+(?:nd|rd|th)|alt(?:ernate)?)\s+rows?", r"next \1 row, then every \4 row \2\3 times", "Dec 1 st at neck edge on next RS row and 2 foll alt rows."),

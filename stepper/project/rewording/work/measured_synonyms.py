@@ -8,11 +8,10 @@ is worked and the words are said. Source: the wording of patterns in print, US a
 from __future__ import annotations
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import LONG, ROUND, STOCKINETTE, STS, N, Synonym, row
 
-_STOCKINETTE = r"(?:st\.?\s?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
 _RIB = r"(?:rib(?:bing)?|\(?k\s?\d(?:\s+tbl)?\s*[,/]?\s*p\s?\d(?:\s+tbl)?\)?\s+rib(?:bing)?|\dx\d\s+rib(?:bing)?)"
-_FABRIC = rf"(?:{_STOCKINETTE}|{_RIB}|garter(?:[-\s]st(?:itch)?)?|(?:moss|seed)(?:\s+st(?:itch)?)?)"
+_FABRIC = rf"(?:{STOCKINETTE}|{_RIB}|garter(?:[-\s]st(?:itch)?)?|(?:moss|seed)(?:\s+st(?:itch)?)?)"
 _ALONG = (
     r"(?:(?:measured|measuring)\s+(?:straight\s+)?(?:flat|straight|(?:up|down|along|at|in)\s+(?:the\s+|your\s+)?(?:(?:cent(?:er|re)|middle)(?:\s+of)?\s+(?:the\s+)?)?"
     r"(?:front|back|underarm|sleeve|side|seam|edge|fold|palm|sole)))"
@@ -140,7 +139,7 @@ MEASURED: tuple[Synonym, ...] = (
     said_row_behind("approx|about", rf"(\b(?:{LONG}|{_FABRIC}))\s*\(\s*(?P<said>=?\s*(?:approx\.?|approximately|about)\s+{N}\s+{ROUND})\s*\)", "Work 4 cm rib (= approx. 16 rnds)."),
     said_row_behind(
         "in the round|in rounds|in rnds",
-        rf"(\b(?:cont(?:inue)?|work|knit)\s+(?:even\s+|straight\s+)?in\s+{_STOCKINETTE})\s+(?P<said>in\s+(?:the\s+)?(?:rounds?|rnds?))(?=\s+(?:until|for)\b)",
+        rf"(\b(?:cont(?:inue)?|work|knit)\s+(?:even\s+|straight\s+)?in\s+{STOCKINETTE})\s+(?P<said>in\s+(?:the\s+)?(?:rounds?|rnds?))(?=\s+(?:until|for)\b)",
         "Knit in stocking stitch in the round until the body measures 17 cm.",
     ),
     row(

@@ -6,7 +6,7 @@ with its next one, but behind a panel whose first row is called it begins too. A
 
 from __future__ import annotations
 
-from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import ROUND, ROW, STS, N, Synonym, row
 
 _NO = (
     r"in|even|next|established|est|rib|the|this|that|these|those|same|to|as|rows?|rnds?|rounds?|sts?|stitch(?:es)?|of|set|charts?|first|last|all|each|every|"
@@ -23,24 +23,23 @@ _PANEL = rf"(?:the\s+)?({_NAMED})(?:\s+patt(?:ern)?\b\.?)?"
 _AT = r"((?:^|[,;:])\s*(?:and\s+|then\s+)?)"
 _AT_OR_AS = r"((?:^|[,;:])\s*(?:and\s+|then\s+)?|\bas\s+)"
 _BEHIND = r"([,;:]\s*(?:and\s+|then\s+)?)"
-_ROW = r"(?:row|rnd|round)"
 _OVER = rf"(?:over|across|on)\s+(?:the\s+)?(?:next\s+|foll(?:owing)?\s+|these\s+|last\s+)?({N})(?:\s+{STS})?(?=\s*[,;.]|\s*$)"
 _HAS = "panel|cable|motif|lace|patt"
 
 PANELS: tuple[Synonym, ...] = (
-    row(_HAS, rf"{_AT_OR_AS}(?:work\s+)?(?:across\s+)?(?:the\s+)?(\d{{1,2}})(?:st|nd|rd|th)\s+({_ROW})\s+of\s+(?=(?:the\s+)?{_NAMED})", r"\1work \3 \2 of ", "K9, 3rd row of Panel A over next 12 sts, k9.", again=True),
-    row("first", rf"{_AT_OR_AS}(?:work\s+)?(?:across\s+)?(?:the\s+)?first\s+({_ROW})\s+of\s+(?=(?:the\s+)?{_NAMED})", r"\1work \2 1 of ", "K9, work first row of panel over next 12 sts, k9.", again=True),
-    row("row|rnd|round", rf"{_AT}(?:across\s+)?(?:the\s+)?((?:next\s+{_ROW}|{_ROW}\s+\d{{1,2}})\s+of\s+)(?=(?:the\s+)?{_NAMED})", r"\1work \2", "K9, row 2 of Rope Panel over next 8 sts, k9.", again=True),
-    row("row|rnd|round", rf"{_AT}(?:work\s+)?(?:across\s+)?{_PANEL}\s*,?\s*\(?\s*(?:beg(?:inning)?\s+(?:with|at)\s+)?({_ROW})\s+(\d{{1,2}})\)?(?:\s*,(?=\s*(?:over|across)\b))?(?=\s+(?:over|across)\b|\s*[,;])", r"\1work \3 \4 of \2", "K9, work Panel A, row 3, over next 12 sts, k9.", again=True),
-    row("as row|as rnd|as round|as next|as the|as work", rf"{_AT}(?:work\s+)?(?:the\s+)?(?:next\s+)?({N})(?:\s+{STS})?\s+as\s+(?:the\s+)?(?:for\s+)?(?:work\s+)?({_ROW}\s+\d{{1,2}}|next\s+{_ROW})\s+of\s+{_PANEL}(?=\s*[,;.]|\s*$)", r"\1work \3 of \4 over \2 sts", "P2, work next 12 sts as row 3 of Panel A, p2."),
-    row("1 of", rf"(work\s+({_ROW}\s+1)\s+of\s+[^:.]*?[,;]\s*(?:and\s+|then\s+)?)(?:work\s+)?{_PANEL}\s+{_OVER}", r"\1work \2 of \3 over \4 sts", "K2, work row 1 of Panel A over 12 sts, Panel B over 22 sts, k2.", again=True),
-    row(_HAS, rf"(work\s+(?:{_ROW}\s+\d{{1,2}}|next\s+{_ROW})\s+of\s+){_PANEL}\s+{_OVER}", r"\1\2 over \3 sts", "K5, work row 5 of Panel A across next 14 sts, k5.", again=True),
+    row(_HAS, rf"{_AT_OR_AS}(?:work\s+)?(?:across\s+)?(?:the\s+)?(\d{{1,2}})(?:st|nd|rd|th)\s+({ROW})\s+of\s+(?=(?:the\s+)?{_NAMED})", r"\1work \3 \2 of ", "K9, 3rd row of Panel A over next 12 sts, k9.", again=True),
+    row("first", rf"{_AT_OR_AS}(?:work\s+)?(?:across\s+)?(?:the\s+)?first\s+({ROW})\s+of\s+(?=(?:the\s+)?{_NAMED})", r"\1work \2 1 of ", "K9, work first row of panel over next 12 sts, k9.", again=True),
+    row("row|rnd|round", rf"{_AT}(?:across\s+)?(?:the\s+)?((?:next\s+{ROW}|{ROW}\s+\d{{1,2}})\s+of\s+)(?=(?:the\s+)?{_NAMED})", r"\1work \2", "K9, row 2 of Rope Panel over next 8 sts, k9.", again=True),
+    row("row|rnd|round", rf"{_AT}(?:work\s+)?(?:across\s+)?{_PANEL}\s*,?\s*\(?\s*(?:beg(?:inning)?\s+(?:with|at)\s+)?({ROW})\s+(\d{{1,2}})\)?(?:\s*,(?=\s*(?:over|across)\b))?(?=\s+(?:over|across)\b|\s*[,;])", r"\1work \3 \4 of \2", "K9, work Panel A, row 3, over next 12 sts, k9.", again=True),
+    row("as row|as rnd|as round|as next|as the|as work", rf"{_AT}(?:work\s+)?(?:the\s+)?(?:next\s+)?({N})(?:\s+{STS})?\s+as\s+(?:the\s+)?(?:for\s+)?(?:work\s+)?({ROW}\s+\d{{1,2}}|next\s+{ROW})\s+of\s+{_PANEL}(?=\s*[,;.]|\s*$)", r"\1work \3 of \4 over \2 sts", "P2, work next 12 sts as row 3 of Panel A, p2."),
+    row("1 of", rf"(work\s+({ROW}\s+1)\s+of\s+[^:.]*?[,;]\s*(?:and\s+|then\s+)?)(?:work\s+)?{_PANEL}\s+{_OVER}", r"\1work \2 of \3 over \4 sts", "K2, work row 1 of Panel A over 12 sts, Panel B over 22 sts, k2.", again=True),
+    row(_HAS, rf"(work\s+(?:{ROW}\s+\d{{1,2}}|next\s+{ROW})\s+of\s+){_PANEL}\s+{_OVER}", r"\1\2 over \3 sts", "K5, work row 5 of Panel A across next 14 sts, k5.", again=True),
     row(_HAS, rf"{_AT}(?:work\s+)?(?:in\s+)?{_PANEL}\s+{_OVER}", r"\1work next rnd of \2 over \3 sts", "K9, panel over next 12 sts, k9.", again=True),
     row(_HAS, rf"{_AT}(?:work\s+)?(?:the\s+)?(?:next\s+)?({N})\s+{STS}\s+(?:in|of|as)\s+(?:the\s+)?({_NAMED})(?:\s+patt(?:ern)?\b\.?)?(?=\s*[,;.]|\s*$)", r"\1work next rnd of \3 over \2 sts", "K9, work 12 sts of Panel A, k9.", again=True),
     row("(", rf"{_AT}(?:work\s+)?{_PANEL}\s*\(\s*(?:over\s+)?(?:next\s+)?({N})\s+{STS}\s*\)(?=\s*[,;.]|\s*$)", r"\1work next rnd of \2 over \3 sts", "K9, Panel A (12 sts), k9.", again=True),
-    row("1 of", rf"(work\s+({_ROW}\s+1)\s+of\s+[^:.]*?[,;]\s*(?:and\s+|then\s+)?)(?:work\s+)?{_PANEL}(?=\s*[,;.]|\s*$)", r"\1work \2 of \3 to fill", "K2, work row 1 of Panel A, Panel B, k2.", again=True),
+    row("1 of", rf"(work\s+({ROW}\s+1)\s+of\s+[^:.]*?[,;]\s*(?:and\s+|then\s+)?)(?:work\s+)?{_PANEL}(?=\s*[,;.]|\s*$)", r"\1work \2 of \3 to fill", "K2, work row 1 of Panel A, Panel B, k2.", again=True),
     row("panel|patt", rf"{_BEHIND}(?:work\s+)?(?:the\s+)?{_HERE}({_WORD}{{0,3}}{_LETTERED}|{_WORD}{{0,3}}panel\b)(?=\s*[,;.]|\s*$)", r"\1work next rnd of \2 to fill", "K9, Panel A, k9.", again=True),
-    row("row|rnd|round", rf"{_BEHIND}work\s+({_ROW}\s+\d{{1,2}}|next\s+{_ROW})\s+of\s+{_PANEL}(?=\s*[,;.]|\s*$)", r"\1work \2 of \3 to fill", "K9, work row 3 of Panel A, k9.", again=True),
+    row("row|rnd|round", rf"{_BEHIND}work\s+({ROW}\s+\d{{1,2}}|next\s+{ROW})\s+of\s+{_PANEL}(?=\s*[,;.]|\s*$)", r"\1work \2 of \3 to fill", "K9, work row 3 of Panel A, k9.", again=True),
 )  # fmt: skip
 """The rows, in the order tried."""
 

@@ -9,9 +9,8 @@ from typing import Final
 
 from stepper.craft.needles import SIZE
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import CLOSED, ROUND, STS, N, Synonym, row
 
-_E: Final = r"(?=\s*[.;]|\s*$)"
 _MARK: Final = r"(?:marker\s+threads?|markers?|m)"
 _SET: Final = r"(?:insert|place|put|set|hang|pm)"
 _NUMBERS: Final = ("", "", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
@@ -40,9 +39,9 @@ PLACES: tuple[Synonym, ...] = (
         )
         for count in range(3, 11)
     ),
-    row("each side|both sides", rf"\b{_SET}\s+an?\s+{_MARK}\s+(?:on|at|in)\s+(?:each|both)\s+sides?\s*,?\s+(?:with|so\s+that\s+there\s+are)\s+({N})\s+{STS}\s+(?P<said>(?:for|on)\s+(?:the\s+)?(?:front|back)\s+and\s+(?:for\s+|on\s+)?(?:the\s+)?(?:front|back)){_E}", r"place markers in turn after \1 sts", "CO 48 sts. Join in the round. Place a marker on each side with 24 sts for the front and the back.", spelt_out=True),
-    row("after", rf"\b{_SET}\s+(?:another|an?|the\s+second|a\s+second|2nd|1|one)\s+{_MARK}\s+after\s+({N})\s+{STS}\s*(?:\(\s*=?\s*(?P<said>(?:the\s+)?(?:(?:left|right|other)\s+)?sides?(?:\s+seam)?)\s*\))?{_E}", r"place markers in turn after \1 sts", "CO 48 sts. Join in the round. Place another marker after 24 sts (= right side).", spelt_out=True),
-    row("after", rf"\bplace\s+marker\s+for\s+beginning\s+of\s+the\s+round\s*,?\s+and\s+(?:another|one|1|an?)(?:\s+{_MARK})?\s+after\s+({N})\s+{STS}\s*(?:\(\s*=?\s*(?P<said>(?:the\s+)?(?:(?:left|right|other)\s+)?sides?)\s*\))?{_E}", r"place markers in turn after \1 sts", "CO 48 sts. Join in the round. Insert a marker thread at the start of the round and another after 24 stitches (the sides).", spelt_out=True),
+    row("each side|both sides", rf"\b{_SET}\s+an?\s+{_MARK}\s+(?:on|at|in)\s+(?:each|both)\s+sides?\s*,?\s+(?:with|so\s+that\s+there\s+are)\s+({N})\s+{STS}\s+(?P<said>(?:for|on)\s+(?:the\s+)?(?:front|back)\s+and\s+(?:for\s+|on\s+)?(?:the\s+)?(?:front|back)){CLOSED}", r"place markers in turn after \1 sts", "CO 48 sts. Join in the round. Place a marker on each side with 24 sts for the front and the back.", spelt_out=True),
+    row("after", rf"\b{_SET}\s+(?:another|an?|the\s+second|a\s+second|2nd|1|one)\s+{_MARK}\s+after\s+({N})\s+{STS}\s*(?:\(\s*=?\s*(?P<said>(?:the\s+)?(?:(?:left|right|other)\s+)?sides?(?:\s+seam)?)\s*\))?{CLOSED}", r"place markers in turn after \1 sts", "CO 48 sts. Join in the round. Place another marker after 24 sts (= right side).", spelt_out=True),
+    row("after", rf"\bplace\s+marker\s+for\s+beginning\s+of\s+the\s+round\s*,?\s+and\s+(?:another|one|1|an?)(?:\s+{_MARK})?\s+after\s+({N})\s+{STS}\s*(?:\(\s*=?\s*(?P<said>(?:the\s+)?(?:(?:left|right|other)\s+)?sides?)\s*\))?{CLOSED}", r"place markers in turn after \1 sts", "CO 48 sts. Join in the round. Insert a marker thread at the start of the round and another after 24 stitches (the sides).", spelt_out=True),
     row("in turn", rf"(\b(?:knit|purl|k|p)\s+{N}\s+{ROUND})\s*,?\s+and\s+(?=place\s+markers\s+in\s+turn)", r"\1. ", "CO 48 sts. Join in the round. Knit 1 rnd and put 2nd marker after 24 sts (= right side)."),
     row("from each", rf"\b{_SET}\s+(?:(?:2|two)\s+|an?\s+)?{_MARK}\s+({N})\s+{STS}\s+(?:in\s+)?from\s+each\s+(?:edge|end|side)\b", r"place markers \1 sts in from each side", "CO 48 sts. Work flat. Place markers 12 sts in from each edge."),
     row("remov", r"^(\s*(?:[^:.]{1,30}:\s*)?)(work\s+in\s+[^.;:,*]*?)\s*,\s*removing\s+markers(?:\s+as\s+you\s+(?:come|go)(?:\s+to\s+them)?)?(?=\s*\.?\s*$)", r"\1remove markers. \2", "Next row: Work in moss st across all sts, removing markers."),
@@ -60,7 +59,7 @@ PLACES: tuple[Synonym, ...] = (
     row("these|those|them", rf"\b(knit|k)\s+(?:across\s+)?(?:these|those|them)(?:\s+(?:{N}\s+)?{STS})?\s*(?:,\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?)(?={_PICK}\b)", r"\1 to end, ", "Return 15 held thumb sts to dpns. Knit these sts, then pick up and knit 3 sts."),
     said_row_behind("finger|thumb", rf"(\b{_PICK}\s+{N}\s+{STS}\s+(?:along|from|in)\s+(?:the\s+)?(?:co|cast-?\s?on)\s+(?:{STS}|edge))\s+(?P<said>of\s+(?:the\s+)?(?:(?:index|middle|ring|little|first|second|third|fourth|last)\s+)?(?:finger|thumb))(?=\s*[.,;]|\s*$)", "Attach yarn, knit across all sts and pick up 2 sts along the CO sts of the middle finger."),
     said_row_behind("cast|co ", rf"(\b{_PICK}\s+(?:{N})\s+{STS})\s+(?P<said>(?:from|in|along|across|over)\s+(?:the\s+)?(?:{N}\s+)?(?:(?:cast-?\s?on|co)(?:\s+{STS})?|{STS}\s+(?:that\s+(?:you|were)\s+)?cast\s+on))(?=\s*[,.;]|\s*$|\s+and\b)", "Pick up and knit 2 sts from the 2 cast-on sts."),
-    said_row_behind("beg|start|end", rf"(\b{_PICK}\s+{N}\s+{STS}[^.;:,]*?)\s*,\s*(?P<said>(?:beg(?:inning)?|start(?:ing)?)(?:\s+and\s+(?:ending|finishing))?\s+at\s+{_SPOT}){_E}", "Pick up and knit 80 sts down left front edge, beg at top of neckband."),
+    said_row_behind("beg|start|end", rf"(\b{_PICK}\s+{N}\s+{STS}[^.;:,]*?)\s*,\s*(?P<said>(?:beg(?:inning)?|start(?:ing)?)(?:\s+and\s+(?:ending|finishing))?\s+at\s+{_SPOT}){CLOSED}", "Pick up and knit 80 sts down left front edge, beg at top of neckband."),
     said_row_behind("mark them", rf"(\b(?:knit|k)\s+(?:the\s+)?{N}\s+{STS}\s+from\s+(?:the\s+)?(?:safety[\s-]pin|pin|holder))\s+(?P<said>and\s+mark\s+(?:them|it|this\s+{STS}))(?=\s*[,.;])", "Pick up and knit 20 sts down left neck, knit the 2 sts from safety pin and mark them, pick up and knit 20 sts up right neck."),
     # --- pockets ---
     row("pocket", rf"(?:,\s*(?:and\s+)?|\s+and\s+)(?:in\s+(?:place\s+of\s+(?:these|them)|their\s+place)\s*,?\s*)?(k|knit|p|purl|work|patt)\s+(?:across\s+)?(?:the\s+)?({N})\s+{STS}\s+(?:of|from)\s+(?:the\s+|one\s+|a\s+)?(?:(?:first|second|other|left|right)\s+)?pocket(?:\s+lining)?(?:\s+{STS})?(?=\s*[,.;]|\s*$)", r", \1 across \2 held pocket lining sts", "K10, slip next 20 sts on a holder, k across 20 sts of pocket lining, k to end."),

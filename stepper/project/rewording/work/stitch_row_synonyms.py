@@ -10,11 +10,9 @@ from __future__ import annotations
 from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
 
 _END = r"(?=\s*[.,;)\]*]|\s*$)"
-_FABRIC = r"(?:moss|seed|m\.\s?st\.?|g\.\s?st\.?|garter)"
 _BEGUN = r"(^\s*|[,;:(*]\s*|\b(?:and|then)\s+)"
 _GOAL = r"to\s+(?:the\s+)?(?:end\b|last\b|within\b|next\b|m\b|marker\b|first\b|second\b|cent(?:re|er)\b|marked\b|\d)"
 _ONCE = r"(?:k2tog|p2tog|ssk|ssp|skp|skpo|k3tog|p3tog|sk2p|cdd|s2kp|kfb|pfb)(?:\s+tbl)?"
-_HEAD = rf"^(\s*(?:{ROUND}\s+\d{{1,3}}|next\s+{ROUND}|\d{{1,3}}(?:st|nd|rd|th)\s+{ROUND})(?:\s*\(?(?:rs|ws)\)?)?\s*:\s*)"
 
 _AS_SEEN = r"(?:\s+as\s+(?:they|the\s+(?:sts|stitches))\s+(?:appear|face\s+you|present\s+themselves|come|show|look))?"
 
