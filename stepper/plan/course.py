@@ -10,16 +10,15 @@ from stepper.plan.checks.fabric_said import check_fabric_said
 from stepper.plan.checks.held_left import check_picked_up, note_left_on_hold
 from stepper.plan.checks.other_side import check_other_side
 from stepper.plan.lines.again.another_part import (
-    copy_of,
     lines_after_own,
     lines_of,
     part_meant,
     parts_meant,
-    sections_of_piece,
     times_again,
 )
 from stepper.plan.lines.again.other_front import match_other_front, other_front
 from stepper.plan.lines.again.other_shaping import shaping_of
+from stepper.plan.lines.again.part_names import copy_of, sections_of_piece
 from stepper.plan.lines.again.rest_of_part import find_rest
 from stepper.plan.lines.again.reversed_part import match_other_side, work_reversed
 from stepper.plan.lines.again.section_rows import keep_section_rows
@@ -259,6 +258,9 @@ class Course:
         needles = self.needles
         worked = [(source, rows, lines_of(instruction, source, needles)) for source, rows in sources]
         if any(not lines or rows == 0 for _, rows, lines in worked):
+            if copy and len(worked) == 1 and not needles.counting.lost:
+                told = f"nothing of the {sources[0][0].name} stands before this line to be worked again."
+                needles.report(instruction.place, told, "Write its lines out, or name the part.")
             return
         begun = 0
         if worked and not copy and not instruction.from_mark:

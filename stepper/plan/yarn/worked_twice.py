@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.lines.again.another_part import COPIES
+from stepper.plan.lines.again.part_names import COPIES
 from stepper.plan.model import Plan, Round
 from stepper.plan.same_plan import SamePlan
 from stepper.plan.yarn.yarn_use import Amount, total

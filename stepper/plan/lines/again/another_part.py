@@ -10,10 +10,17 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import replace
-from typing import Final
 
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import DraftRound
+from stepper.plan.lines.again.part_names import (
+    ORDINALS,
+    WHOLE,
+    first_of,
+    piece_of,
+    sections_of_piece,
+    words_of,
+)
 from stepper.plan.lines.again.whole_again import whole_ended_by
 from stepper.plan.lines.ended_rounds import find_side_ended
 from stepper.plan.state.measuring_places import (
@@ -30,16 +37,11 @@ from stepper.project.duration import Rounds, UntilCount, UntilLength, UntilLike
 from stepper.project.instructions import AsPart, Line, Phrase, Repeated, Return, Sentence
 from stepper.project.model import Section
 from stepper.project.problems import one_of
-from stepper.project.rewording.told.numbers import digits_of
 from stepper.project.stitchwork import Across, Mark, PickUp, Work
 
-_WHOLE = frozenset({"sock", "stocking", "mitten", "mitt", "glove", "slipper", "bootee", "bootie"})
-_WHOLE |= {"legwarmer", "wristlet", "handwarmer", "wristwarmer"}
-"""What a whole page may describe, so that the second is all of it again."""
 _UNNAMED = "beginning"
 """What a pasted page calls its first part where nothing stands over it."""
 _GARMENT = frozenset({"back", "front", "body", "sleeve"})
-_ORDINALS = frozenset({"first", "1st", "second", "2nd", "other", "another", "one"})
 
 
 def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple[Section, ...]:
@@ -53,24 +55,25 @@ def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple
     before = sections[: sections.index(section)] if section in sections else sections
     words = set(instruction.part.split())
     exact = [one for one in before if one.name.lower() == instruction.part]
-    nouns = {word.removesuffix("s") for word in words - _ORDINALS}
+    nouns = {word.removesuffix("s") for word in words - ORDINALS}
     if not exact and not nouns and _made_again(instruction):
-        return whole_ended_by(section, needles) or (section,)
+        first = whole_ended_by(section, needles) or first_of(section, before, instruction, needles)
+        return first or (section,)
     if not instruction.part:
         return (section,)
-    named = exact or [one for one in before if nouns and nouns <= set(_words(one.name))]
+    named = exact or [one for one in before if nouns and nouns <= set(words_of(one.name))]
     if len(named) > 1 and not exact:
-        named = [one for one in named if "first" in _words(one.name)] or named
-    pieces = {_piece(one) for one in named}
-    if len(pieces) == 1 and nouns <= set(_words(*pieces)):
+        named = [one for one in named if "first" in words_of(one.name)] or named
+    pieces = {piece_of(one) for one in named}
+    if len(pieces) == 1 and nouns <= set(words_of(*pieces)):
         return sections_of_piece(named[0], before)
     if len(named) == 1:
         return tuple(named)
-    if not named and nouns <= set(_words(section.name)) and _made_again(instruction):
+    if not named and nouns <= set(words_of(section.name)) and _made_again(instruction):
         return (section,)
     if not named and nouns == {"side"} and _made_again(instruction) and not _parted(section, needles):
         return (section,)
-    if not named and nouns & _WHOLE and _made_again(instruction):
+    if not named and nouns & WHOLE and _made_again(instruction):
         return (*before, section)
     if not named and len(before) == 1 and before[0].name == _UNNAMED and nouns & _GARMENT:
         needles.warn(instruction.place, f'"{instruction.part}" is taken as the one part before this one.')
@@ -88,25 +91,10 @@ def _parted(section: Section, needles: Needles) -> bool:
     return any(draft.section == section.name and draft.divide for draft in needles.drafts)
 
 
-def _piece(section: Section) -> str:
-    """Return the name of the piece that a section belongs to: `right mitten` of `right mitten, cuff`."""
-    return section.name.lower().partition(", ")[0]
-
-
-def sections_of_piece(section: Section, sections: Sequence[Section]) -> tuple[Section, ...]:
-    """Return the sections of the piece that a section belongs to, in their order."""
-    return tuple(one for one in sections if _piece(one) == _piece(section))
-
-
 def _made_again(instruction: AsPart) -> bool:
     """Return whether a line makes a second one, rather than works a part as another."""
     some = instruction.from_mark or instruction.to_mark or instruction.upto or instruction.until
     return not (some or instruction.reversed_ or instruction.rest)
-
-
-def _words(name: str) -> list[str]:
-    """Return the words of a name, a number that it spells out as digits: "section one" is "section 1"."""
-    return [digits_of(word).removesuffix("s") for word in re.sub(r"[,:]", " ", name.lower()).split()]
 
 
 def lines_of(instruction: AsPart, source: Section, needles: Needles) -> tuple[Line, ...]:
@@ -122,7 +110,14 @@ def lines_of(instruction: AsPart, source: Section, needles: Needles) -> tuple[Li
             return ()
         lines = lines[at + 1 :] if first else lines[: at + 1]
     here = next((at for at, line in enumerate(lines) if instruction in line.sentences), len(lines))
-    return lines[:here]
+    if here == len(lines):
+        return lines
+    own = lines[here].sentences
+    at = own.index(instruction)
+    if not here and not at:  # "Make 2. Cast on 20 sts." stands in front of what it means
+        return (replace(lines[0], sentences=own[1:]), *lines[1:])
+    # "Bind off. Work the other one the same." binds off the other one too
+    return *lines[:here], *((replace(lines[here], sentences=own[:at]),) if at else ())
 
 
 def _is_second(line: Line) -> bool:
@@ -219,7 +214,7 @@ def parts_meant(
         if found is not None:
             last = ((part, found),) if found else ()
             return (*((one, None) for one in parts[:at]), *last)
-    _report_no_end(instruction, _piece(parts[0]), needles)
+    _report_no_end(instruction, piece_of(parts[0]), needles)
     return ()
 
 
@@ -428,12 +423,3 @@ def _rows_last_worked(numbers: set[int], needles: Needles) -> int:
         above = draft.line
         rows += bool(draft.height_mm)
     return rows
-
-
-COPIES: Final = ("second", "third", "fourth", "fifth")
-"""What the copies of a section are called behind its name, from the first copy on."""
-
-
-def copy_of(section: Section, number: int) -> Section:
-    """Return a section under the name of its second or third copy."""
-    return replace(section, name=f"{section.name}, {COPIES[min(number, len(COPIES)) - 1]}")

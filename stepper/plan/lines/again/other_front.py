@@ -10,7 +10,7 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.plan.drafts import DraftRound
-from stepper.plan.lines.again.another_part import sections_of_piece
+from stepper.plan.lines.again.part_names import sections_of_piece
 from stepper.plan.lines.again.reversed_part import begins_at_edge, work_mirrored
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import AsPart
