@@ -275,6 +275,13 @@ class ElementBuilder:
             what = {"pu": "pick up", "co": "cast on", "bo": "bind off"}[code]
             self.said.append(" ".join(f"{what} {' '.join(tails)}".split()))
 
+    def refuse_amid(self, tree: Any) -> None:
+        """Refuse a row that begins with stitches bound off at a place that is not its beginning."""
+        off = tree.data == "edge" and re.match(r"b|cast\s+off", str(tree.children[0]), re.I)
+        if off and any(_AMID.search(str(token)) for token in tree.children[1:] if token.type in _TAILS):
+            told = "stitches are worked before those bound off there, and how many is not said."
+            self.report(self._tree_place(tree), told, "Write them: k20, bind off 10, k to end.")
+
     def _el_cable(self, tree: Any) -> Element:
         place, code = self._tree_place(tree), " ".join(str(tree.children[0]).lower().split())
         if stitches.find_stitch(code) is None:
@@ -453,6 +460,11 @@ class ElementBuilder:
 
 _MARKS = {"p": "pm", "r": "rm", "j": "join 2nd ball", "o": "other ball"}
 """What is meant by a word of a marker, or of the two balls of a neck, by its first letter; else `sm`."""
+_AMID = regex(
+    r"\b(?:(?:at|in|on|over|around|about)\s+(?:the\s+)?(?:middle|mid|cent(?:er|re))|(?:each|either|both)\s+sides?|between)\b",
+    re.I,
+)
+"""Where stitches are bound off with others of the row before them: "at the middle under the arm"."""
 _SAME_EDGE = regex(r"\b(?:same|that|this|other|opposite)\s+(?:edge|end|side)\b", re.I)
 _TAILS = ("EDGE_TAIL", "FROM_PLACE", "FOR_NAME", "MANNER", "BIND_MANNER", "MODIFIER")
 

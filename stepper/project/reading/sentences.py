@@ -453,6 +453,7 @@ class Builder(ChartBuilder):
                 made.append(self._do_count(child))
             else:
                 elements.append(self._element(child))
+        self.refuse_amid(next(child for child in tree.children if child is not None))
         last = next(child for child in reversed(tree.children) if child is not None and child.data != "tail")
         return [Phrase(self._around(elements, last), self._tree_place(tree)), *made]
 

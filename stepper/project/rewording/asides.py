@@ -70,7 +70,7 @@ _LABEL = regex(
     r"(?:and|,)\s*(?:work|knit|purl|inc|dec)|(?:with|in|using)\s+(?-i:MC|CC\d?|[A-Z])(?=\W|$)|(?:\d+|two|three|four|five|six|seven|eight|nine|ten|next|last|these)\s+(?:more\s+|alt\w*\s+)?"
     r"(?:rows?|rnds?|rounds?)|(?<!short\s)(?<!short-)(?:rows|rnds|rounds)|foll(?:owing)?|every|each|both|all(?!\s+sizes$)|alt|"
     r"alternate(?:ly)?|alternating|twice|thrice|times?|rep|repeat(?:ing|ed)?|until|while|only|not|optional(?:ly)?|then|also|again|rs|ws|"
-    r"needles?\s*\d*|n\d|doubled?\s+(?:yarn|wool|thread|strand)|smaller|larger|(?:right|wrong)\s+side(?=\s+facing)|except|but\s+one|inside\s+out|purl\s+side|from\s+here|previous|same)(?![\w-])",
+    r"needles?\s*\d*|n\d|doubled?\s+(?:yarn|wool|thread|strand)|smaller|larger|right\s+side(?=\s+facing)|(?<=from\sthe\s)right\s+side|(?<=on\sthe\s)right\s+side|wrong\s+side|except|but\s+one|inside\s+out|purl\s+side|from\s+here|previous|same)(?![\w-])",
     re.I,
 )
 """Words in a label that say how often, in which rows, on which needle or for whom: they name no line."""

@@ -23,6 +23,7 @@ SIDES: tuple[Synonym, ...] = (
     row("wrong-side rows|wrong side rows", r"^(\s*)(?:all\s+|on\s+(?:all\s+)?)?wrong[-\s]side\s+rows\s*:", r"\1WS rows:", "Wrong-side rows: Purl."),
     row("right side row|right-side row|rs row", r"^(\s*)on\s+(?:the|a)\s+(?:next\s+|foll(?:owing)?\s+)?(?:right[-\s]side|rs)\s+row\s*[,:]\s*(?:work\s+)?", r"\1Next row (RS): ", "On the right side row, k2, ssk, k to end."),
     row("wrong side row|wrong-side row|ws row", r"^(\s*)on\s+(?:the|a)\s+(?:next\s+|foll(?:owing)?\s+)?(?:wrong[-\s]side|ws)\s+row\s*[,:]\s*(?:work\s+)?", r"\1Next row (WS): ", "On the next wrong side row, p2, k to end."),
+    row("side", r"^(\s*)the\s+(?:first|next|foll(?:owing)?)\s+row\s+is\s+(?:worked\s+|knit(?:ted)?\s+)?(?:from|on)\s+(?:the\s+)?(right|wrong)\s+side\s*:", r"\1Next row (\2 side):", "The first row is from the wrong side: P2, k to end."),
     # --- the number in front, where no stitch of the row has it behind ---
     row("tog", r"^((?!.*\b(?:[kp]|knit|purl)\s?\d(?!\s?tog)).*?(?<![\w./-]))([23])\s?([kp])\s?tog(?:ether)?\b", r"\1\3\2tog", "Row 1: 1 k, 2 k tog, k to end.", again=True),
     row("k.|p.", rf"(?<![\w./-])(\d+)\s?([kp])\.(?=\s+{N}\s+{STS})", r"\2\1.", "Row 1: 1k, 2k tog, k to last 3 sts, 2k tog, 1k. 18 sts."),

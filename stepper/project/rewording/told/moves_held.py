@@ -33,6 +33,7 @@ _TURNS: Final = regex(r"\bturn(?:\s+(?:the\s+)?work)?$", re.IGNORECASE)
 _ENDED: Final = regex(r"\bto\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?\s*[,;]?\s*(?:and\s+)?(?:then\s+)?$", re.IGNORECASE)
 _ONLY: Final = regex(r"\b(?:only|alone)\b", re.IGNORECASE)
 _WHICH: Final = ("these", "one", "next", "last", "middle", "rem", "named", "held", "between", "some", "all")
+_OTHERS: Final = regex(r"\b(?:others?|again|back)\b", re.IGNORECASE)
 _RESTS: Final = regex(r"\b(?:rests?|waits?|break|nap|held)\b", re.IGNORECASE)
 """What stitches do that wait, wherever they lie; what stays or remains may lie on the needle."""
 
@@ -136,6 +137,8 @@ def write_held(text: str, items: list[Item], at: int, start: int) -> Words | Non
         return [f"hold {'rem' if in_row or listed else 'last'} ", number, " sts", *name]
     if which.kind == "rem":
         joined: Words = [UNDER_THE_ROW] if at == 0 and not in_row and partial_before(text, start) is not None else []
+        if not (at or in_row or joined) and _OTHERS.search(text, items[at].start, items[at].end):
+            return None  # than which stitches they are others, no row in front of them says
         return [*joined, "hold rem ", number, " sts", *name] if number else [*joined, "hold all sts", *name]
     if which.kind == "one":
         among = at + 1 < len(items) or in_row
