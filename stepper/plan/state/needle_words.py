@@ -15,9 +15,11 @@ from stepper.regex import regex
 
 _WORD = regex(r"\b(larger|bigger|smaller)\b(?=(?:\bno\.|[^.;:])*\bneedles?\b)", re.I)
 _KIND = regex(
-    r"(?:(?:with|using)\s+)?(?:an?\s+|the\s+)?(?:circular|double[-\s]pointed)\s+needles?|\w+\s+dpns?", re.I
+    r"(?:(?:with|using)\s+)?(?:an?\s+|the\s+)?(?:\d+(?:\.\d+)?\s*[-\s]?(?:cms?|in(?:ch(?:es)?)?\b|[\"\u2033\u201d])\s*)?(?:short(?:er)?\s+|long(?:er)?\s+)?"
+    r"(?:(?:circular|double[-\s]pointed)\s+needles?|needles?|circulars?)|\w+\s+dpns?",
+    re.I,
 )
-"""A needle called by its kind, without a size."""
+"""A needle called by its kind or its length, without a size."""
 _OTHER = {"larger": "smaller", "smaller": "larger"}
 
 
@@ -60,12 +62,12 @@ def tell_names_crossed(instruction: Needle, mm: float, needles: Needles) -> None
 
 
 def tell_needle_unsaid(line: Line, needles: Needles) -> None:
-    """Tell the knitter on which needle a piece begins, if its line names one by its kind alone.
+    """Tell the knitter on which needle a piece begins, if its line names one by its kind or length alone.
 
     "With circular needle, pick up 80 sts": where a page has two sizes, its front matter says which it is.
     """
     sizes = {fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm}
-    sizes |= set(needles.project.needles_mm)
+    sizes |= {*needles.project.needles_mm, *(draft.needle_mm for draft in needles.drafts if draft.needle_mm)}
     in_hand = needles.needle_mm or needles.fabric.needle_mm
     if needles.count or in_hand is None or len(sizes) < 2:
         return

@@ -262,9 +262,23 @@ def in_inches(text: str) -> bool:
     return inches > len(re.findall(r"\d\s*cms?\b", text))
 
 
+_WIDE = regex(
+    r"\b(?:buttons?|beads?|snaps?|toggles?|pom-?poms?|zips?|zippers?|ribbons?)\b,?(?:[^\S\n]+(?:approx\w*\.?|about))?"
+    rf"[^\S\n]+{MM_SIZE}\b|{MM_SIZE}(?:[^\S\n]+[a-z]+)?[^\S\n]+(?:buttons?|beads?|snaps?|toggles?|pom-?poms?)\b",
+    re.I,
+)
+"""How wide a button is: "9 buttons, 15 mm"."""
+_FOR_PART = regex(
+    rf"{MM_SIZE}[^,.;:\n\d]*?\b(?:only[^\S\n]+)?for[^\S\n]+(?:the[^\S\n]+)?(?:neck\w*|collar|edges?|edgings?|borders?|(?:button[-\s]?)?"
+    r"bands?|cuffs?|i-?cords?|hem|straps?|(?:three|3)[-\s]needle[^\n.;,]*|(?:bind|cast)[-\s]*off|bo)\b",
+    re.I,
+)
+"""A needle for one part alone, which says nothing of the rest: "3 mm circular for the neckband"."""
+
+
 def find_needle(text: str) -> float | None:
-    """Return the first needle size of running text. Unit: mm."""
-    for match in _NEEDLE.finditer(text):
+    """Return the first needle size of running text that is not for one part alone. Unit: mm."""
+    for match in _NEEDLE.finditer(_FOR_PART.sub(" ", _WIDE.sub(" ", text))):
         size = read_needle(match.group().replace("#", ""))
         if size is not None:
             return size
@@ -274,7 +288,7 @@ def find_needle(text: str) -> float | None:
 def find_needles(text: str) -> tuple[float, ...]:
     """Return every needle size of running text once, in order of size; crochet hooks are none. Unit: mm."""
     # From the beginning of a clause alone: looked for from every letter a long row takes seconds.
-    spoken = re.sub(r"(?<![^,;.\n])[^,;.\n]*\bhooks?\b[^,;\n]*", " ", text, flags=re.I)
+    spoken = re.sub(r"(?<![^,;.\n])[^,;.\n]*\bhooks?\b[^,;\n]*", " ", _WIDE.sub(" ", text), flags=re.I)
     found = (read_needle(match.group().replace("#", "")) for match in _NEEDLE.finditer(spoken))
     return tuple(sorted({size for size in found if size is not None}))
 

@@ -201,8 +201,8 @@ _CASTS_ON = regex(
     re.I,
 )
 _NEEDLE_FOR = regex(
-    r"\b(?:needles?|circulars?|dpns?|mm)\b[^.!?;,]{0,40}(?:\bfor|[(\[:=\u2013-])\s*(?:the\s+|all\s+|working\s+|knitting\s+)*"
-    r"(?:rib(?:s|bing|bed)?|cuffs?|brims?|hems?|edg(?:es|ings?)|borders?|(?:neck|button|front|head)?-?bands?|collars?|welts?|cast(?:ing)?[\s-]on|bind(?:ing)?[\s-]off)\b",
+    r"\b(?:needles?|circulars?|dpns?|mm)\b[^.!?;,]{0,40}(?:,[\d\s,.&and]+(?:cms?|in(?:ches)?|[\"\u2033\u201d]),?\s*)?(?:\bfor|[(\[:=\u2013-])"
+    r"\s*(?:the\s+|all\s+|working\s+|knitting\s+)*(?P<part>rib(?:s|bing|bed)?|cuffs?|brims?|hems?|edg(?:es|ings?)|borders?|(?:neck|button|front|head)?-?bands?|collars?|welts?|cast(?:ing)?[\s-]on|bind(?:ing)?[\s-]off)\b",
     re.I,
 )
 _SIZE_NAME = (
@@ -221,6 +221,7 @@ _FORM_FOR = regex(
 )
 """Needles of another form for a part: "Use DPNs for the crown"."""
 _NEEDLE = regex(r"\b(?:needles?|circulars?|dpns?)\b|\d\s?mm\b|\bUS\s?\d", re.I)
+_SIZED = regex(r"\d\s?mm\b|\b(?:US|UK|no\.?|size)\s*\d|\b(?:smaller|larger|bigger|finer|thicker|rib\w*|edging|band)\b", re.I)
 SWATCH = regex(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 """Words of a piece knitted only to measure, which is no garment."""
 
@@ -268,6 +269,17 @@ def holds_strands_together(sentence: str) -> bool:
 def gives_needle_for_part(sentence: str) -> bool:
     """Return whether an entry of a list gives a needle to a part: "3 mm needles for the ribbing"."""
     return bool(_NEEDLE_FOR.search(sentence[:LONGEST]))
+
+
+def part_given_needle(sentence: str) -> str:
+    """Return the part that a needle of a list is for, in its singular: `edge` of "3 mm for the edges"."""
+    found = _NEEDLE_FOR.search(sentence[:LONGEST])
+    return found["part"].lower().removesuffix("s").removesuffix("ing") if found is not None else ""
+
+
+def takes_sized_needle(sentence: str) -> bool:
+    """Return whether a sentence names a needle by its size, or against another: "with smaller needles"."""
+    return bool(_SIZED.search(sentence[:LONGEST])) and bool(_NEEDLE.search(sentence[:LONGEST]))
 
 
 def is_for_some_sizes(sentence: str) -> bool:

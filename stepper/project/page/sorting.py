@@ -52,7 +52,9 @@ from stepper.project.page.orders import (
     is_for_some_sizes,
     is_order,
     needles_for_part,
+    part_given_needle,
     takes_needle,
+    takes_sized_needle,
 )
 from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece, has_key
@@ -682,9 +684,19 @@ class Sorter:
         torn = all(piece.kind == "note" or piece.front == "title" for piece in self.front)
         return torn and not self._knits and not self._defines
 
-    def _takes_needle(self, after: int) -> bool:
-        """Return whether a row from here on says on which needle it is worked."""
-        return any(takes_needle(one) for row in self.lines.rows[after:] for one in sentences_of(row))
+    def _takes_needle(self, given: str, after: int) -> bool:
+        """Return whether a row from here on takes the needle that is given to a part.
+
+        Below the heading of that part itself, if it has one: the needle of the rest says nothing of its bands.
+        """
+        rows, part = self.lines.rows[after:], part_given_needle(given)
+        heads = [at for at, row in enumerate(rows) if heading_of(row) is not None]
+        for at in heads:
+            if re.search(rf"(?:\b|neck|button|front|head){re.escape(part)}(?:ing)?s?\b", rows[at], re.I):
+                end = next((other for other in heads if other > at), len(rows))
+                if not any(map(takes_sized_needle, rows[at:end])):
+                    return False
+        return any(takes_needle(one) for row in rows for one in sentences_of(row))
 
     def _name(self, text: str, at: int, taken: int, context: str) -> None:
         """Sort a paragraph of front matter by kind; put what has none under a mark."""
@@ -700,10 +712,9 @@ class Sorter:
                 kind or ("notes of the designer" if self._only_tells(one) else "")
                 for kind, one in zip(kinds, sentences, strict=True)
             ]
-        given = not self._knits and any(map(gives_needle_for_part, sentences))
-        if given and not self._takes_needle(at + taken):
+        if not self._knits:
             kinds = [
-                "" if gives_needle_for_part(one) else kind
+                "" if gives_needle_for_part(one) and not self._takes_needle(one, at + taken) else kind
                 for kind, one in zip(kinds, sentences, strict=True)
             ]
         if not self._knits and (form := next(filter(None, map(needles_for_part, sentences)), "")):

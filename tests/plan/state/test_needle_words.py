@@ -76,3 +76,10 @@ def test_a_gauge_that_is_called_larger_and_is_smaller_is_told() -> None:
     assert any(
         'taken as 4 mm, by their size; the file calls its gauge on 3.5 mm "larger"' in one for one in said
     ), said
+
+
+def test_a_needle_told_by_its_length_begins_a_piece_on_a_size_that_is_told() -> None:
+    """The page may give an edge a needle of its own in front of the pattern."""
+    lines = ("Change to 3.5 mm needles. Knit 1 row.", "Bind off.", "With the 40 cm needle, pick up and knit 20 sts.")
+    assert any("which size is not said here" in one for one in told(*lines))
+    assert not any("which size" in one for one in told(*lines[:2], "With 3.5 mm needles, pick up and knit 20 sts."))

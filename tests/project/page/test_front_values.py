@@ -188,11 +188,18 @@ def test_yarn_is_what_looks_like_yarn(row: str) -> None:
         ("4 mm and 3.5 mm circular needles, 60 cm long, and dpns 3.5 mm. Gauge on 4 mm needles.", (3.5, 4.0)),
         ("US 7 (4.5 mm) and US 5 (3.75 mm) needles, a 3 mm crochet hook, markers", (3.75, 4.5)),
         ("A 5 mm circular needle", (5.0,)),
+        ("4 mm and 4.5 mm circulars, 9 buttons, 15 mm. Then 12 mm beads", (4.0, 4.5)),
     ],
 )
 def test_every_needle_of_the_page_is_found_once(text: str, sizes: tuple[float, ...]) -> None:
     """Which is the smaller can be told only where all of them are known."""
     assert find_needles(text) == sizes
+
+
+def test_a_needle_for_one_part_alone_is_none_for_the_gauge() -> None:
+    """The body would be worked on the needle of its neckband."""
+    assert find_needle("Needles: 3 mm circular for the neckband; 4 mm.") == 4.0
+    assert find_needle("A 3.5 mm circular needle for the neckband only.") is None
 
 
 def test_a_gauge_without_a_full_stop_ends_before_the_next_heading() -> None:

@@ -10,6 +10,7 @@ from stepper.project.reading.elements import name_part
 from stepper.project.reading.wording import Words, read_line
 from stepper.project.stitchwork import Several, Until, Work
 from tests.project.reading.test_wording import only
+from tests.tables import each_row
 
 
 def test_a_stitch_keeps_its_manner() -> None:
@@ -56,6 +57,19 @@ def test_more_than_a_stitch_between_stars_stays_a_repeat() -> None:
 def test_a_part_has_one_name_however_it_is_introduced() -> None:
     """`for the Left Sleeve sts` and `left sleeve` are one."""
     assert name_part("for the Left  Sleeve sts") == name_part("left sleeve") == "left sleeve"
+
+
+def refused(line: str) -> str:
+    """Return what is told of a line that is refused; empty if it is read."""
+    reading = read_line(line, lambda offset, length: Span(line=1, column=offset + 1, length=length), Words(sizes=1))
+    return " ".join(problem.message for problem in reading.problems)
+
+
+@each_row("place", ["at the middle under the arm", "at center back", "at the centre of the front"])
+def test_a_round_that_begins_with_stitches_bound_off_amid_it_is_refused(place: str) -> None:
+    """Else those at its beginning would be bound off, and the place only be told."""
+    assert "how many is not said" in refused(f"Bind off 10 sts {place}.")
+    assert not refused(f"K20, bind off 10 sts {place}, k to end.")
 
 
 def test_a_cable_of_no_stitches_is_told() -> None:

@@ -165,6 +165,9 @@ def test_a_name_of_a_line_is_one(label: str) -> None:
         "To the left of the marker",
         "For the left 20 sts",
         "Next 20 sts",
+        "The first row is from the wrong side",
+        "Wrong side",
+        "Seen from the right side",
     ],
 )
 def test_a_label_that_instructs_is_found(label: str) -> None:

@@ -22,6 +22,8 @@ from tests.tables import each_row
         ("Break yarn and leave these 24 sts on a holder.", "Break yarn. 24 sts. Hold all sts."),
         ("Slip the sts to a holder and make the second sleeve.", "Place all sts on a holder. Make the second sleeve."),
         ("The other 28 are your instep and they can have a rest.", "Hold rem 28 sts for instep."),
+        ("The rest are put on wool again.", "The rest are put on wool again."),
+        ("Place the other sts on hold.", "Place the other sts on hold."),
         ("Divide: the first 44 sts belong to the left front, the rest wait on a thread.", "Divide: Work in rows over next 44 sts, hold others."),
     ],
 )  # fmt: skip
