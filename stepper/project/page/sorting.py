@@ -687,7 +687,7 @@ class Sorter:
     def _takes_needle(self, given: str, after: int) -> bool:
         """Return whether a row from here on takes the needle that is given to a part.
 
-        Below the heading of that part itself, if it has one: the needle of the rest says nothing of its bands.
+        Below the heading of that part, if it has one: the needle of the rest says nothing of its bands.
         """
         rows, part = self.lines.rows[after:], part_given_needle(given)
         heads = [at for at, row in enumerate(rows) if heading_of(row) is not None]
