@@ -25,6 +25,7 @@ from stepper.regex import regex
 
 _JOINS = regex(r"\b(?:re)?(?:join|attach)\w*\b", re.I)
 _ROUND = regex(r"\s*(?:[\w-]+\s+)?(?:rnd|round)\b(?:\s+\d+)?\s*:", re.IGNORECASE)
+_HEADED = regex(r"\s*(?:[\w()-]+\s+){0,3}(?:row|rnd|round)\b[^:.]{0,20}[:.]", re.IGNORECASE)
 
 _RIGHT_FACING = regex(r"\b(?:RS|right\s+side)(?:\s+of\s+(?:the\s+)?work)?\s+facing\b", re.I)
 
@@ -38,6 +39,7 @@ def begin_line(line: Line, needles: Needles) -> None:
         side=line.side,
         around=bool(_ROUND.match(line.text)),
         rows=line.rows,
+        headed=bool(_HEADED.match(line.text)),
         right_facing=bool(_RIGHT_FACING.search(line.text)),
     )
     settle_rounds(line, needles)

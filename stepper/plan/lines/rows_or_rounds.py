@@ -13,7 +13,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Join, Line, Phrase, WorkRounds
+from stepper.project.instructions import Evenly, Join, Line, Phrase, Remark, Repeated, WorkRounds
 from stepper.project.model import Project, Section
 from stepper.project.stitchwork import Across, PickUp, Work
 from stepper.regex import regex
@@ -78,7 +78,8 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     _, rounds = _words(line.text)
     if rounds:
         return
-    after = [other.text for other in section.lines if other.place.line > line.place.line]
+    behind = [other for other in section.lines if other.place.line > line.place.line]
+    after = [other.text for other in behind if not _only_said(other)]
     follow = [_words(text) for text in after]
     rounds_follow = any(rounds for _, rounds in follow)
     # Stitches are picked up with the right side facing for a neckband in the round as for a band in rows.
@@ -95,6 +96,22 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     elif not rounds_follow and _held_in_rows(needles):
         told = "these stitches went on hold in rows, and no line here says whether rows or rounds go on"
         needles.warn(line.place, f'{told}: rounds are taken. Write "Work flat" where the work is turned.')
+    elif not rounds_follow and not picked and not needles.section.way_told and _begins_rounds(line, needles):
+        needles.section.way_told = True
+        told = "no line of this part says whether rows or rounds are worked: rounds are taken."
+        needles.warn(line.place, f'{told} Write "Work flat" or "Join in the round".')
+
+
+def _only_said(line: Line) -> bool:
+    """Return whether a line works nothing: "Fold the edge to the wrong side" speaks of no rows."""
+    return all(isinstance(sentence, Remark) for sentence in line.sentences)
+
+
+def _begins_rounds(line: Line, needles: Needles) -> bool:
+    """Return whether a line works the first round on a cast-on that no row or round is told of."""
+    works = any(isinstance(one, Phrase | WorkRounds | Evenly | Repeated) for one in line.sentences)
+    begun = next((one.text for one in needles.project.lines if one.place.line == needles.drafts[-1].line), "")
+    return works and "co" in needles.drafts[-1].codes and not any(_words(begun))
 
 
 def _begun(section: Section, needles: Needles) -> str:

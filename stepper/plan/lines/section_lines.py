@@ -31,6 +31,7 @@ from stepper.plan.lines.pattern_definitions import (
 from stepper.plan.lines.rows_or_rounds import says_neither, settle_rows
 from stepper.plan.lines.techniques import is_technique, keep_technique
 from stepper.plan.lines.working import work
+from stepper.plan.lines.wrong_side import tell_side_bound_off
 from stepper.plan.state.needle_words import tell_needle_unsaid
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.halves import HALVES
@@ -125,6 +126,7 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
                 work(sentence, needles)
     for sentence in counts:
         work(sentence, needles)
+    tell_side_bound_off(first, needles)
     fasten_off(first, section, needles)
 
 

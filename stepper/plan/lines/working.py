@@ -77,7 +77,7 @@ from stepper.plan.stitches.marker_sides import side_unsaid
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_elements import is_sleeve
 from stepper.plan.told_only import WHEN_DONE
-from stepper.project.duration import Ended, Paced, Times, UntilCount, UntilLength
+from stepper.project.duration import Ended, Paced, Rounds, Times, UntilCount, UntilLength
 from stepper.project.instructions import (
     AtIntervals,
     AtOnce,
@@ -352,6 +352,7 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     begin = len(needles.drafts)
     # Rounds that the line gives in a fabric of their own ("Purl 2 rounds") are none of those in pattern.
     continues = going_on and begin > needles.line.start and needles.line.named != begin
+    continues = continues and not _on_top(instruction, needles)
     shaped = continues and needles.drafts[needles.line.start].before != needles.count
     until_count = isinstance(instruction.duration, UntilCount)  # only shaping can reach another count
     goes_on = going_on and not until_count and (shaped or not continues)
@@ -379,6 +380,15 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     needles.line.named = -1 if instruction.once else len(needles.drafts)
     if instruction.edges is None:
         needles.established.name = key_of(instruction.manner)
+
+
+def _on_top(instruction: WorkRounds, needles: Needles) -> bool:
+    """Return whether rounds are counted behind a row that is none of them: "Next rnd: K to end. Work 5 rnds."
+
+    A row without a head only says how they are worked: "*K2, p2; rep from * to end. Work 5 rnds."
+    """
+    lasts = instruction.duration
+    return needles.line.headed and isinstance(lasts, Rounds) and not lasts.total
 
 
 @work.register

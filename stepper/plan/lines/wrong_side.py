@@ -8,13 +8,17 @@ common practice.
 
 from __future__ import annotations
 
+import re
+
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import Template, without_places
 from stepper.plan.fabric.established import ground
 from stepper.plan.model import other_side
 from stepper.plan.state.needles import Needles
+from stepper.project.instructions import BindOff, Line
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Hold, TurnHere, Until, Work, every_element
+from stepper.regex import regex
 
 
 def tell_wrong_side(template: Template, needles: Needles) -> None:
@@ -42,6 +46,23 @@ def tell_wrong_side(template: Template, needles: Needles) -> None:
         f"the row is {done}, and by the rows before it comes on the {side} side of stockinette; a row may be "
         'missing before it, or one too many. Write its side, as "Next row (RS): …".',
     )
+
+
+_SAID = regex(r"\(?\s*(?:(?:on|from)\s+(?:the\s+)?)?(?P<side>rs|ws|right\s+side|wrong\s+side)\s*\)?", re.I)
+"""A side said beside what is worked: "Knit 4 rows. Bind off on WS."."""
+
+
+def tell_side_bound_off(line: Line, needles: Needles) -> None:
+    """Tell that a line binds off on the other side than it says: behind rows of its own."""
+    last = needles.drafts[-1] if needles.drafts else None
+    ends = line.sentences[-1] if line.sentences else None
+    if line.side or not isinstance(ends, BindOff) or last is None or not last.flat or needles.counting.lost:
+        return
+    found = (_SAID.fullmatch(words.strip(" .")) for words in line.said)
+    sides = [said["side"][0].upper() + "S" for said in found if said is not None]
+    if sides and last.side != sides[-1]:
+        told = f"it is to be on the {sides[-1]}, and by the rows so far it comes on the {last.side}"
+        needles.warn(ends.place, f"{told}. Work a row more or less before it, or leave it so.")
 
 
 def tell_other_side(cycle: tuple[Template, ...], place: Span, needles: Needles, *, begin: int) -> None:

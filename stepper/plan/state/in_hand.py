@@ -35,6 +35,8 @@ class SectionInHand:
     """Whether its page calls rounds rows: one stood right behind the cast-on that was joined."""
     ridge_told: bool = False
     """Whether it was told that a shaped row comes on the other side than its stitches are for."""
+    way_told: bool = False
+    """Whether it was told that rounds were taken where no line says rows or rounds."""
     label: str | None = None
     """What the next round is called; None if it has no name of its own."""
     pattern: tuple[Template, ...] = ()
@@ -76,6 +78,8 @@ class LineInHand:
     """Whether it calls itself a round: `Next rnd:`, `Rnd 1:`."""
     rows: bool = False
     """Whether it calls itself a row: `Next row:`, `Row 1:`."""
+    headed: bool = False
+    """Whether its row has a head, so that rounds counted behind it come on top: `Next rnd:`, `Dec row:`."""
     right_facing: bool = False
     """Whether it says that the right side faces the knitter: `With RS facing, rejoin yarn …`."""
     turns_back: bool = False

@@ -222,7 +222,8 @@ _FORM_FOR = regex(
 """Needles of another form for a part: "Use DPNs for the crown"."""
 _NEEDLE = regex(r"\b(?:needles?|circulars?|dpns?)\b|\d\s?mm\b|\bUS\s?\d", re.I)
 _SIZED = regex(
-    r"\d\s?mm\b|\b(?:US|UK|no\.?|size)\s*\d|\b(?:smaller|larger|bigger|finer|thicker|rib\w*|edging|band)\b", re.I
+    r"\d\s?mm\b|\b(?:US|UK|no\.?|size)\s*\d|\b(?:smaller|larger|bigger|finer|thicker|rib\w*|edging|band)\b",
+    re.I,
 )
 SWATCH = regex(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 """Words of a piece knitted only to measure, which is no garment."""

@@ -210,3 +210,16 @@ def _read(text: str) -> Project:
     found = read_project(text).project
     assert found is not None
     return found
+
+
+def test_a_cast_on_without_a_word_of_rows_or_rounds_tells_what_was_taken() -> None:
+    """Taken in silence, every other row of a flat piece would be wrong; the finishing speaks of no rows."""
+    told = "no line of this part says whether rows or rounds are worked: rounds are taken."
+    lines = "Work in st st until piece measures 4 cm.\nBind off.\nFold the edge to the wrong side and sew it down."
+
+    def notes(begin: str) -> list[str]:
+        return [one.text for one in plan_of(project(f"{begin}\n{lines}")).warnings if told in one.text]
+
+    assert len(notes("Cast on 20 sts.")) == 1
+    assert not notes("Cast on 20 sts. Work flat.")
+    assert not notes("Cast on 20 sts. Join in the round.")

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.plan.model import flatten
 from tests.plan.lines.again.test_another_part import knit, refused
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
+from tests.tables import each_row
 
 
 def test_bobbles_are_left_out_where_the_knitter_does() -> None:
@@ -232,3 +234,25 @@ def test_underarms_are_grafted_only_where_they_are_on_the_needles() -> None:
     assert "the line grafts underarm stitches" in faults(project(f"{start}Graft the underarm sts."))
     plan = plan_of(project(f"{start}Bind off.\nReturn underarm sts to needle.\nGraft the underarm sts."))
     assert (plan.rounds[-1].before, plan.rounds[-1].after) == (8, 0)
+
+
+@each_row(
+    "lines, rows",
+    [
+        ("Next rnd: K to end. Work 5 rnds.", 6),
+        ("Next rnd: K to end. Work 1 full rnd.", 2),
+        ("Rnd 1: *K1, p1; rep from * to end. Work 5 rnds.", 6),
+        ("Dec rnd: K2tog, k to end. Work 5 rnds even.", 6),
+        ("Next rnd: *K1, p1; rep from * to end. Work 5 rnds in all.", 5),
+        ("*K1, p1; rep from * to end. Work 5 rnds.", 5),
+    ],
+)
+def test_rounds_counted_behind_a_row_come_on_top_of_it(lines: str, rows: int) -> None:
+    """Unless the row has no head and only says how they are worked, or the line says "in all"."""
+    assert len(plan_of(project(f"Cast on 20 sts. Join.\n{lines}")).rounds) == rows + 1
+
+
+def test_rows_counted_behind_a_knit_row_of_stockinette_go_on_in_it() -> None:
+    """That row is one of the fabric below, and no garter stitch begins with it."""
+    rounds = plan_of(project("Cast on 20 sts. Work flat.\nWork 4 rows in st st.\nNext row: K to end. Work 3 rows.")).rounds
+    assert [run.stitch for round_ in rounds[5:] for run in flatten(round_.phrase)] == ["k", "p", "k", "p"]

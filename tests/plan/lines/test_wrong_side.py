@@ -97,3 +97,14 @@ def test_a_row_that_parts_the_stitches_in_knit_stitches_is_told(row: str) -> Non
     """A neck that is divided a row off lies on the wrong side of all that follows."""
     assert told(f"{START}Knit 1 row.\nNext row: {row}") == 1
     assert told(f"{START}Next row: {row}") == 0
+
+
+def test_a_side_said_beside_a_binding_off_is_held_against_the_rows_of_its_line() -> None:
+    """Behind four rows the right side comes next, and on the wrong side the edge would look otherwise."""
+
+    def notes(line: str) -> list[str]:
+        work = project(f"Cast on 20 sts. Work flat.\n{line}")
+        return [one.text for one in plan_of(work).warnings if "it is to be on the WS" in one.text]
+
+    assert notes("Knit 4 rows. Bind off on WS.")
+    assert not notes("Knit 3 rows. Bind off on WS.")
