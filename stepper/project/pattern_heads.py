@@ -18,11 +18,11 @@ NUMBERED = rf"(?:{_OF_SEVERAL})?"
 BEFORE_WIDTH = r"\s*(?:[(,:\u2013\u2014-]|\bis\b|(?=(?:worked\s+)?over\b))\s*(?:is\s+)?"
 """What stands between a name and the stitches that the pattern needs."""
 _FLAT_OR_ROUND = (
-    r"(?:(?:worked\s+)?(?:in\s+(?:the\s+)?(?:rnds?|rounds?|rows)|flat|back\s+and\s+forth)\s*[,;:]\s*)?"
+    r"(?:(?:worked\s+)?(?:in\s+(?:the\s+)?(?:rnds?|rounds?|rows)|flat|back\s+and\s+forth)(?:\s*[,;:]\s*|\s+(?=over\b)))?"
 )
 WIDTH = (
     rf"{_FLAT_OR_ROUND}(?:[a-z ]*\bmult(?:iple)?\.?\s+of\b|(?:worked\s+)?over\b|\d+\s*sts\b|any\b"
-    r"|(?:odd|even)\s+number\b)[^()]*\)?"
+    r"|\d+[-\s]st(?:itch)?\s+(?:panel|rep(?:eat)?|patt(?:ern)?|motif)\b|(?:odd|even)\s+number\b)[^()]*\)?"
 )
 """What a heading says of the stitches that a pattern needs, behind a bracket or comma."""
 ANY_WIDTH = (
@@ -86,7 +86,7 @@ _NO_COLON = regex(
 """The head of a first row that has no colon."""
 _HOW_WORKED = regex(
     r"\s*[,;]\s*(?:(?:worked|knit(?:ted)?)\s+)?(?:in\s+(?:the\s+)?(?:rnds?|rounds?|rows)|flat|back\s+and\s+forth)"
-    r"(?=\s*(?:[:,;)]|$))",
+    r"(?=\s*(?:[:,;)]|$))|(?<=\()\s*(?:worked\s+)?(?:in\s+(?:the\s+)?(?:rnds?|rounds?|rows)|flat)\s+(?=over\b)",
     re.I,
 )
 _OPEN_WIDTH = regex(

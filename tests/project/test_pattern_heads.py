@@ -30,6 +30,8 @@ from stepper.project.pattern_heads import (
         ("Ladder (6 sts)", "ladder"),
         ("6.1 Ridge (any number of sts; 4 rnds)", "ridge"),
         ("PANEL A (worked over 12 sts)", "panel a"),
+        ("RIVER LACE (24-st panel, 4 rnds)", "river lace"),
+        ("Cable Panel (worked in the round over 26 sts)", "cable panel"),
         ("Panel B: worked over 6 sts.", "panel b"),
         ("Cable panel 2 is worked over 22 sts", "cable panel 2"),
     ],

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.round_sources import TwoReadings
@@ -14,6 +14,7 @@ from stepper.project.instructions import (
     Labelled,
     Line,
     Phrase,
+    Remark,
     Repeated,
     Sentence,
     Together,
@@ -117,7 +118,18 @@ def is_only_defined(name: str, written: Line, section: Section, needles: Needles
                     if called_only and _TIMES_IN_ALL.search(line.text):
                         _tell_not_at_once(name, written, line, needles)
                     return called_only
+    _refuse_called_unread(name, written, lines[lines.index(written) + 1 :], needles)
     return False
+
+
+def _refuse_called_unread(name: str, written: Line, behind: Sequence[Line], needles: Needles) -> None:
+    """Refuse a named round that only a line left as a note says when to work: it may not be worked here."""
+    spelt = re.escape(in_full(name)).replace("increase", "inc(?:rease)?").replace("decrease", "dec(?:rease)?")
+    spelt = spelt.replace("round", "(?:round|rnd)")
+    notes = (line for line in behind if all(isinstance(one, Remark) for one in line.sentences))
+    if any(re.search(rf"\b(?:work|then)\s+(?:an?\s+|the\s+)?{spelt}\b", line.text, re.I) for line in notes):
+        told = f"a line that is not read says when {name} is worked: whether here, too, is not known."
+        needles.report(written.place, told, "Put that line right first.")
 
 
 def _works_rounds(sentence: Sentence, called: Callable[[str], bool]) -> bool:

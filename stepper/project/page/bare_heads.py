@@ -126,6 +126,24 @@ def heads_by_shape(
     return colon or plain.isupper() or gerund or (apart and stopped)
 
 
+def may_head(row: str, below: str, *, apart: bool, stopped: bool) -> bool:
+    """Return whether a row of an order's words alone may as well head what is below it: "JOIN", "Bind off".
+
+    Args:
+        row: The row.
+        below: The next row that is not empty; empty if there is none.
+        apart: Whether the row above is empty or a heading.
+        stopped: Whether the sentences of the page end in full stops.
+    """
+    plain = " ".join(row.split()).strip("*_#~=|<>\u2013\u2014-: ")
+    words = plain.lower().split()
+    if not 0 < len(words) <= _FEW - 1 or not plain.replace(" ", "").isalpha() or not plain[0].isupper():
+        return False
+    if words[0] not in _ORDERS or len(words[0]) < 3 or not below or below.isupper():
+        return False
+    return plain.isupper() or (apart and stopped and not row.rstrip().endswith("."))
+
+
 def _hides_an_order(words: Sequence[str], plain: str, yarns: Collection[str]) -> bool:
     """Return whether words may order something, or say in which way, for whom or with what."""
     gerund = words[0].endswith("ing") and words[1:2] in (

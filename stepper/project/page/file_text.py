@@ -348,7 +348,7 @@ def _piece(piece: Piece) -> list[str]:
     if piece.kind == "comment":
         return [comment(piece.text)]
     if piece.kind == "label":
-        return [f"{piece.text.rstrip(' :')}:"]
+        return [f"{piece.text.rstrip(' :.')}:"]
     if piece.kind == "line":
         return [piece.text]
     why = f": {' '.join(writable(piece.why).split())}" if piece.why else "."

@@ -183,6 +183,11 @@ _MADE = regex(
     re.I,
 )
 """Prose that begins like an instruction: how the garment is made."""
+_NUMBERED_ROW = regex(
+    r"^\W*\d{1,2}[.)]?\s+(?:\(?(?:[rw]s|(?:right|wrong)\s+side)\)?\s*:?\s*)?(?:k|p|knit|purl)\s*(?:\d|back\b|across\b|all\b|to\b|\W*$)",
+    re.I,
+)
+"""A row told with its bare number: "2 k back"."""
 _ALONE = regex(
     r"^\W*\d[\d\s,:;()\[\]–-]*(?:body\s+|sleeve\s+)?(?:sts?|stitches)\b(?:\s+(?:rem\w*|left|on|the"
     r"|needles?|inc\w*|dec\w*|total|in|all|each|for|now|you|have|a|size))*\W*$",
@@ -258,7 +263,7 @@ def holds_instruction(sentence: str) -> bool:
     begins = has_row_head(sentence) or casts_on(sentence) or _BEGINS.match(sentence)
     signs = (
         *(_ALONE, _WORKED, _SAID, _REPEATED, _COUNTED, _LASTING, _EVERY, _STITCHES),
-        *(_STANDING, _RULED, _STRANDS),
+        *(_STANDING, _RULED, _STRANDS, _NUMBERED_ROW),
     )
     some = is_for_some_sizes(sentence) or reads_otherwise(sentence)
     return some or bool(begins) or any(sign.search(sentence) for sign in signs)

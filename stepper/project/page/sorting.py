@@ -17,7 +17,7 @@ from itertools import dropwhile, pairwise, takewhile
 from stepper.project.instructions import ONLY_CHART, Line, Remark
 from stepper.project.own_stitches.lists import entries_of
 from stepper.project.page.abbreviation_lists import explains_short_form
-from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape
+from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape, may_head
 from stepper.project.page.descriptions import describes
 from stepper.project.page.drawn.grid_charts import GridChart
 from stepper.project.page.front_matter import is_soft, kind_of, kind_under, means_something
@@ -150,6 +150,7 @@ _OF_DEFINITION = regex(
     r"\W*(?:rep(?:eat)?|these|this|(?:work|use)\s+these|the\s+(?:above|last|\d+)\s)\b", re.I
 )
 """What a sentence behind the rows of a stitch pattern begins with: "Rep rows 1-4 for pattern."."""
+_HEAD_OR_ORDER = "this may be a heading, or order something: write what is worked as a sentence."
 _OFTEN_WHY = "this part is knitted more than once, and stands here once."
 _FORMS = {
     "d": r"\b(?:dpn|dp\s+needle|double[-\s]?point|d\.p)",
@@ -295,6 +296,8 @@ class Sorter:
             if casts_on(self._below(at)):
                 self._open(row.strip(" :").lower(), heading=row)
             self._comment(row, at, "heading")
+        elif self._may_head(at):
+            self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=_HEAD_OR_ORDER))
         else:
             if self.mode == "chart":
                 self.mode = "work" if self._knits else "front"
@@ -441,6 +444,12 @@ class Sorter:
     def _below(self, at: int) -> str:
         """Return the next row that is not empty; empty if there is none."""
         return next((row for row in self.lines.rows[at + 1 :] if row), "")
+
+    def _may_head(self, at: int) -> bool:
+        """Return whether a row among the rows of the pattern may be a heading, or an order."""
+        above = self.lines.rows[at - 1] if at else ""
+        knits = self.mode == "work" and self._knits and not self._defines
+        return knits and may_head(self.lines.rows[at], self._below(at), apart=not above, stopped=self.stopped)
 
     def _is_headed_by_shape(self, at: int) -> bool:
         """Return whether a row of the pattern is a heading by how it stands on the page."""

@@ -139,3 +139,10 @@ def test_rows_numbered_behind_one_name_are_one_pattern() -> None:
     first, second, *again = [each.phrase for each in plan.rounds[1:-1]]
     assert again == [first, second] * 2
     assert not any("read as line" in caution.text for caution in plan.warnings)
+
+
+def test_a_named_round_that_only_a_note_says_when_to_work_is_refused() -> None:
+    """It stands there to be called, or is worked there first; the line that would tell is not read."""
+    lines = "Dec rnd: K1, k2tog, k to last 3 sts, ssk, k1.\nNote: *Work dec rnd, then work 1 rnd even; rep from * 5 more times.\n"
+    assert "a line that is not read says when dec rnd is worked" in faults(project(f"{HEAD}{lines}"))
+    plan_of(project(f"{HEAD}{lines}".replace("*Work dec", "Rep dec")))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape
+from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape, may_head
 from stepper.project.page.pasted import take_apart
 from tests.tables import each_row
 
@@ -75,3 +75,11 @@ def test_what_stands_below_such_a_heading_is_worked_as_before() -> None:
         "Cord",
     ]
     assert [part.name for part in pasted.parts] == ["hat", "cord"]
+
+
+@each_row("row", ["JOIN", "TURN", "BIND OFF", "Join", "Increase"])
+def test_an_order_of_its_words_alone_may_be_a_heading(row: str) -> None:
+    """It is asked about: taken for an order it would join what is joined, taken for a heading it would be lost."""
+    assert may_head(row, "Rnd 1: Knit.", apart=True, stopped=True)
+    assert not may_head(f"{row} loosely here now.", "Rnd 1: Knit.", apart=True, stopped=True)
+    assert not may_head(row, "", apart=True, stopped=True)

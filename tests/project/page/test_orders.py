@@ -7,6 +7,8 @@ from tests.tables import each_row
 from tests.waiting import processor_s, usual_s
 
 ORDERS = [
+    "2 k back.",
+    "3 RS: k to end",
     "Row 1 (RS): Knit.",
     "1st rnd: *P3.",
     "2nd and every foll alt row: P.",

@@ -44,3 +44,9 @@ def test_a_heading_stays_a_comment_above_what_has_a_name_or_is_not_read(below: s
 def test_a_name_of_a_part_is_no_name_of_a_line() -> None:
     """Only what says what is shaped below it is."""
     assert kinds("Pocket lining", "Knit 4 rows.")[0] != "label"
+
+
+def test_a_heading_with_a_full_stop_is_the_name_without_it() -> None:
+    """ "Shape neck.:" is no line of the file."""
+    written = write_file(take_apart(PAGE.format(head="Shape neck.", below="Bind off 6 (7) sts at beg of next 2 rows."))).text
+    assert "      Shape neck:\n" in written

@@ -36,7 +36,7 @@ PANELS: tuple[Synonym, ...] = (
     row(_HAS, rf"(work\s+(?:{ROW}\s+\d{{1,2}}|next\s+{ROW})\s+of\s+){_PANEL}\s+{_OVER}", r"\1\2 over \3 sts", "K5, work row 5 of Panel A across next 14 sts, k5.", again=True),
     row(_HAS, rf"{_AT}(?:work\s+)?(?:in\s+)?{_PANEL}\s+{_OVER}", r"\1work next rnd of \2 over \3 sts", "K9, panel over next 12 sts, k9.", again=True),
     row(_HAS, rf"{_AT}(?:work\s+)?(?:the\s+)?(?:next\s+)?({N})\s+{STS}\s+(?:in|of|as)\s+(?:the\s+)?({_NAMED})(?:\s+patt(?:ern)?\b\.?)?(?=\s*[,;.]|\s*$)", r"\1work next rnd of \3 over \2 sts", "K9, work 12 sts of Panel A, k9.", again=True),
-    row("(", rf"{_AT}(?:work\s+)?{_PANEL}\s*\(\s*(?:over\s+)?(?:next\s+)?({N})\s+{STS}\s*\)(?=\s*[,;.]|\s*$)", r"\1work next rnd of \2 over \3 sts", "K9, Panel A (12 sts), k9.", again=True),
+    row("(", rf"(?!\s*[\w' -]+\([^()]*\)\s*$){_AT}(?:work\s+)?{_PANEL}\s*\(\s*(?:over\s+)?(?:next\s+)?({N})\s+{STS}\s*\)(?=\s*[,;.]|\s*$)", r"\1work next rnd of \2 over \3 sts", "K9, Panel A (12 sts), k9.", again=True),
     row("1 of", rf"(work\s+({ROW}\s+1)\s+of\s+[^:.]*?[,;]\s*(?:and\s+|then\s+)?)(?:work\s+)?{_PANEL}(?=\s*[,;.]|\s*$)", r"\1work \2 of \3 to fill", "K2, work row 1 of Panel A, Panel B, k2.", again=True),
     row("panel|patt", rf"{_BEHIND}(?:work\s+)?(?:the\s+)?{_HERE}({_WORD}{{0,3}}{_LETTERED}|{_WORD}{{0,3}}panel\b)(?=\s*[,;.]|\s*$)", r"\1work next rnd of \2 to fill", "K9, Panel A, k9.", again=True),
     row("row|rnd|round", rf"{_BEHIND}work\s+({ROW}\s+\d{{1,2}}|next\s+{ROW})\s+of\s+{_PANEL}(?=\s*[,;.]|\s*$)", r"\1work \2 of \3 to fill", "K9, work row 3 of Panel A, k9.", again=True),
