@@ -70,7 +70,7 @@ def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple
     if len(named) == 1:
         return tuple(named)
     if not named and nouns <= set(words_of(section.name)) and _made_again(instruction):
-        return (section,)
+        return first_of(section, before, instruction, needles) or (section,)
     if not named and nouns == {"side"} and _made_again(instruction) and not _parted(section, needles):
         return (section,)
     if not named and nouns & WHOLE and _made_again(instruction):

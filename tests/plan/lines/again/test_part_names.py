@@ -13,6 +13,7 @@ WORKED = [
     ((*SLEEVE, *BACK, "== second sleeve", "Same as the first."), [50, 50, 50, 0, 60, 60, 60, 0, 50, 50, 50, 0]),
     ((*SLEEVE, *BACK, "== second sleeve", "Work as first."), [50, 50, 50, 0, 60, 60, 60, 0, 50, 50, 50, 0]),
     ((*GLOVE, "== second glove", "As the first."), [22, 17, 0, 5, 5, 0, 22, 17, 0, 5, 5, 0]),
+    ((*GLOVE, "== second glove", "Make the second glove the same."), [22, 17, 0, 5, 5, 0, 22, 17, 0, 5, 5, 0]),
     (("== edges", "CO 20 sts. Join. K 1 rnd.", "Bind off. Work the other one the same."), [20, 20, 0, 20, 20, 0]),
     (("== edges", "Make 2. CO 20 sts. Join. K 1 rnd.", "Bind off."), [20, 20, 0, 20, 20, 0]),
 ]
