@@ -47,10 +47,12 @@ def first_of(
 
     "First sleeve" for a second sleeve; for a second glove all of the page before it, which may be in parts.
     """
-    words = instruction.part.split()
-    if len(needles.drafts) > needles.section.start or not ORDINALS.intersection(words):
+    words = words_of(section.name)
+    if len(needles.drafts) > needles.section.start or not instruction.part:
         return ()
-    nouns = set(words_of(section.name)) - ORDINALS
+    if not ORDINALS.intersection((*words, *instruction.part.split())):
+        return ()
+    nouns = set(words) - ORDINALS
     named = [one for one in before if nouns and nouns == set(words_of(piece_of(one))) - ORDINALS]
     named = [one for one in named if "first" in words_of(one.name)] or named
     if named:
