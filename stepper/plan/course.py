@@ -258,7 +258,7 @@ class Course:
         needles = self.needles
         worked = [(source, rows, lines_of(instruction, source, needles)) for source, rows in sources]
         if any(not lines or rows == 0 for _, rows, lines in worked):
-            if copy and len(worked) == 1 and not needles.counting.lost:
+            if copy and len(worked) == 1 and instruction.part and not needles.counting.lost:
                 told = f"nothing of the {sources[0][0].name} stands before this line to be worked again."
                 needles.report(instruction.place, told, "Write its lines out, or name the part.")
             return

@@ -284,7 +284,7 @@ def test_every_legal_file_keeps_every_invariant(work: str) -> None:
     assert plan.rounds[-1].after == 0
 
 
-AMBIGUOUS = "Cast on 20 sts.\n*K2, m1; rep from * 4 times, k to end.{count}\nBind off."
+AMBIGUOUS = "Cast on 20 sts. Join in the round.\n*K2, m1; rep from * 4 times, k to end.{count}\nBind off."
 
 
 def test_of_two_readings_the_one_that_meets_the_printed_count_is_taken() -> None:

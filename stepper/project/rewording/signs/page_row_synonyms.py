@@ -27,8 +27,9 @@ _ROW_DONE = rf"(?=\s*[,.]?\s*(?:$|[(]?\s*{N}\s+{STS}|taking\b|working\b))"
 SPLIT_HEADS: tuple[Synonym, ...] = (
     row("(|[", r"^(\s*(?:next\s+)?(?:row|rnd|round)(?:\s+\d+)?\s*)[(\[]\s*([rw]s)\s*[-,;/]\s*([a-z][a-z' -]*?)\s*[)\]](?=\s*:)", r"\1(\2) (\3)", "Row 1 (WS - inc row): K1, m1, k to end."),
     row("(|[", r"^(\s*(?:next\s+)?(?:row|rnd|round)(?:\s+\d+)?\s*)[(\[]\s*([a-z][a-z' -]*?)\s*[-,;/]\s*([rw]s)\s*[)\]](?=\s*:)", r"\1(\3) (\2)", "Row 1 (inc row, WS): K1, m1, k to end."),
+    row("side", r"^(\s*(?:next\s+)?(?:row|rnd|round)(?:\s+\d+)?\s*)[(\[]\s*(?:as\s+)?(?:seen\s+|worked\s+|knit(?:ted)?\s+)?(?:from|on)\s+(?:the\s+)?(right|wrong)\s+side\s*[)\]](?=\s*:)", r"\1(\2 side)", "Next row (from the wrong side): K2, p to end."),
 )
-"""Side and name in one bracket, taken apart before the name is looked for."""
+"""Side and name in one bracket, taken apart before the name is looked for, and a side that is no name."""
 
 PAGE_ROWS: tuple[Synonym, ...] = (
     row("odd|even", rf"^(\s*)(odd|even)(?:[-\s]numbered)?\s+({ROUND})(?=\s*[(\[]?\s*(?:rs|ws)\s*[)\]]?\s*:)", r"\1All \2 \3", "Odd rows (RS): Knit."),
