@@ -119,6 +119,7 @@ def _lead(effect: effects.TellStep, round_: Round) -> str:
     inside = ""
     if part.repeat is not None:
         inside = f"{'change' if part.change else 'repeat'} {part.repeat[0]} of {part.repeat[1]}"
+        inside += f", at stitch {part.start}" if part.begun else ""
     elif part.start:
         inside = f"at stitch {part.start}"
     if lead is Lead.RUN:

@@ -27,7 +27,8 @@ from stepper.session.questions.about_series import tell_series
 from stepper.session.questions.topics import HelpWith
 from stepper.session.rules import Mode, mode_of
 from stepper.session.state import Position, State
-from stepper.session.steps import cut_into_steps, part_at, rest_of
+from stepper.session.step_in_hand import is_told, step_in_hand
+from stepper.session.steps import rest_of
 from stepper.session.stops import stops_at
 
 Answer = Callable[[Plan, State, Any], Iterator[Effect]]
@@ -112,10 +113,10 @@ def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False, taugh
     if place.index >= len(plan.rounds):
         return TellFinished() if plan.open is None else tell_open_row(plan.open, state)
     round_ = plan.rounds[place.index]
-    part = part_at(cut_into_steps(round_, state.knitting.by_of(round_)), place.stitch)
+    part = step_in_hand(round_, state)
     heard, stop = stops_at(plan, state)
     left = rest_of(part, place.stitch)
-    if not taught:
+    if not taught or not is_told(left, place.stitch, state.told_from):
         left = replace(left, again=False)
     return TellStep(index=place.index, part=left, lead=lead, slower=slower, stop=stop, heard=heard)
 

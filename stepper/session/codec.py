@@ -25,7 +25,7 @@ from stepper.errors import SurroundingsError
 from stepper.session.events import EVENTS, Event
 from stepper.session.state import State
 
-STATE_VERSION: Final = 11
+STATE_VERSION: Final = 12
 """Version of a state's form. It goes up with every change to `State`, to its contents or to how events are
 folded; a field with a default that only a new kind of event fills leaves it unchanged."""
 

@@ -25,6 +25,7 @@ from stepper.session.events import (
     PlanChanged,
     ReadingSet,
     Returned,
+    StrideSet,
     Undone,
     WokeUp,
 )
@@ -50,7 +51,24 @@ def evolve(state: State, event: Event) -> State:
     if not isinstance(event, Opened | PlaceAsked) and is_long_silence(state.last_cue_at, event.at):
         state = _interrupted(state)
     day = day_of(state.days, event.at)
+    before = state
     state = replace(learn_times(state, event), seq=state.seq + 1, reading=_read_on(state, event))
+    after = _folded(state, event, day)
+    return replace(after, told_from=_told_from(before, event, after))
+
+
+def _told_from(before: State, event: Event, after: State) -> int:
+    """Return from where on in the round each step was told behind the one before: after a leap, or when she comes
+    back, from there."""
+    place = after.place
+    if place.index != before.place.index or isinstance(event, Opened | PlanChanged | StrideSet):
+        return place.stitch
+    goes_on = isinstance(event, Advanced) or place == before.place
+    return before.told_from if goes_on else place.stitch
+
+
+def _folded(state: State, event: Event, day: Day | None) -> State:
+    """Fold what an event is about."""
     match event:  # what the program does by itself at the beginning is no sign of hers
         case Opened():
             opened = replace(state, asleep=False, closed=False, fingerprint=event.fingerprint)

@@ -22,7 +22,8 @@ from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Advanced, Jumped, Placed, Returned
 from stepper.session.fault.tinking import reverse
 from stepper.session.state import Position, State
-from stepper.session.steps import cut_into_steps, part_at
+from stepper.session.step_in_hand import step_in_hand
+from stepper.session.steps import cut_into_steps
 from stepper.session.stops import stop_in_hand
 
 MOST_UNTOLD = 8
@@ -39,7 +40,7 @@ def advance(plan: Plan, state: State, cue: Next) -> Decision:
     origin, round_ = state.place, plan.rounds[state.place.index]
     if stop_in_hand(plan, state):
         return (Advanced(at=cue.at, origin=origin, place=origin, stitches=0, work=kind_of(round_)),)
-    part = part_at(cut_into_steps(round_, state.knitting.by_of(round_)), origin.stitch)
+    part = step_in_hand(round_, state)
     place = _after(plan, origin.index, part.end)
     stitches = max(0, part.end - origin.stitch)
     return (Advanced(at=cue.at, origin=origin, place=place, stitches=stitches, work=kind_of(round_)),)

@@ -437,6 +437,8 @@ class State:
     """When the current stitches were begun. ISO 8601; empty if not known."""
     sat_since: str = ""
     """Since when she has knitted without a rest. ISO 8601; empty if not known."""
+    told_from: int = 0
+    """Stitches of the round in hand from which on each step was told behind the one before. Unit: stitches."""
     rest_told: bool = False
     """Whether a reminder to rest has fallen due since then."""
 

@@ -117,6 +117,8 @@ class StepPart:
     """Whether `repeat` numbers the increase or decrease that ends it."""
     at_marker: bool = False
     """Whether it begins at a marker and goes to the next, which tells her the place."""
+    begun: bool = False
+    """Whether it is the rest of what `repeat` numbers, of which some stitches are worked."""
 
 
 def cut_into_steps(round_: Round, by: By) -> tuple[StepPart, ...]:
@@ -214,7 +216,8 @@ def rest_of(part: StepPart, stitches: int) -> StepPart:
         return part
     items = tuple(_dropped(part.items, stitches - part.start))
     again = part.again and part.repeat is None and all(isinstance(item, Group) for item in items)
-    return replace(part, start=stitches, items=items, again=again, at_marker=False)
+    begun = part.repeat is not None
+    return replace(part, start=stitches, items=items, again=again, at_marker=False, begun=begun)
 
 
 def _breaths(phrase: Iterable[Item], measure: _Measure, *, first: bool = False) -> Iterator[StepPart]:

@@ -77,7 +77,7 @@ def test_a_repeat_is_named_by_its_number() -> None:
         > next step
         Repeat 1 of 4: purl one, knit one.
         > stitch 4
-        Repeat 2 of 4: knit one.
+        Repeat 2 of 4, at stitch 4: knit one.
         > go back
         Rib, round 2 of 2, repeat 2 of 4: purl one, knit one.
         """,
@@ -167,8 +167,7 @@ def test_by_repeat_a_repeat_is_taught_once() -> None:
         > next step
         Repeat 3 of 3: the same again.
         > go back
-        Lace, round 2 of 2, repeat 2 of 3: knit three, yarn over, slip one knit two together pass over,
-            yarn over, knit one.
+        Lace, round 2 of 2, repeat 2 of 3: knit three, yarn over, slip one knit two together pass over.
         """,
     )
 

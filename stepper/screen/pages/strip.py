@@ -17,7 +17,8 @@ from stepper.screen.drawing.style import BOLD, PLAIN, Terminal
 from stepper.screen.yarns import Yarns
 from stepper.session.counting.tally import markers_in, tally_stitches
 from stepper.session.state import Position, State
-from stepper.session.steps import StepPart, cut_into_steps, part_at, rest_of
+from stepper.session.step_in_hand import step_in_hand
+from stepper.session.steps import StepPart, rest_of
 
 _LABEL = 5
 """Columns for the number of a round and the mark of the current one."""
@@ -28,8 +29,7 @@ def part_in_hand(course: SummedPlan, state: State) -> StepPart | None:
     if state.place.index >= len(course.rounds):
         return None
     round_ = course.rounds[state.place.index]
-    part = part_at(cut_into_steps(round_, state.knitting.by_of(round_)), state.place.stitch)
-    return rest_of(part, state.place.stitch)
+    return rest_of(step_in_hand(round_, state), state.place.stitch)
 
 
 def window_of(round_: Round, part: StepPart, room: int) -> ChartWindow:

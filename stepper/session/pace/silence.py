@@ -11,7 +11,7 @@ from stepper.plan.model import Plan
 from stepper.session.counting.count_timing import stitches_per_minute
 from stepper.session.pace.learning import seconds_between
 from stepper.session.state import State
-from stepper.session.steps import cut_into_steps, part_at
+from stepper.session.step_in_hand import step_in_hand
 
 SILENCE_S = 300.0
 """Time without a cue, beyond what the current step takes. Five minutes; chosen here. Unit: s."""
@@ -32,8 +32,7 @@ def silence_limit_s(plan: Plan, state: State, silence_s: float = SILENCE_S) -> f
     if place.index >= len(plan.rounds):
         return silence_s
     round_ = plan.rounds[place.index]
-    part = part_at(cut_into_steps(round_, state.knitting.by_of(round_)), place.stitch)
-    left = part.end - place.stitch
+    left = step_in_hand(round_, state).end - place.stitch
     return silence_s + 60 * max(0, left) / stitches_per_minute(state)
 
 
