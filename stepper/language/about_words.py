@@ -12,14 +12,16 @@ from typing import Any, Final
 
 from stepper.craft.figures import format_number, list_words
 from stepper.craft.gauge import to_mm
+from stepper.craft.how_made import how_made
 from stepper.craft.rows import row_word
 from stepper.craft.stitches import Kind, stitch
 from stepper.language import outlook
 from stepper.language.ahead_words import name_skein
+from stepper.language.aloud import spell_out
 from stepper.language.measures import length, many_stitches, plural, weight
 from stepper.language.numbers import ordinal_words
 from stepper.language.phrasing import in_yarn, said_items
-from stepper.language.places import name_from, place_name, round_name, round_word, sentence_case
+from stepper.language.places import ended, name_from, place_name, round_name, round_word, sentence_case
 from stepper.plan.model import Plan, Round
 from stepper.session.effects import Effect, Lead, TellFinished
 from stepper.session.questions import about, about_ahead, about_round
@@ -114,7 +116,11 @@ def _floats(effect: about_round.TellFloats, plan: Plan) -> str:
         line = f"{line}, about {length(stitches * effect.stitch_mm, plan.units)}"
     if not effect.catches:
         return f"{line}. It needs no catching."
-    return f"{line}. {' '.join(sentence_case(each.rstrip('.')) + '.' for each in effect.catches)}"
+    return f"{line}. {' '.join(ended(sentence_case(each)) for each in effect.catches)}"
+
+
+def _carried(effect: about_round.TellCarried, plan: Plan) -> str:
+    return f"{effect.words}." if effect.words else "One yarn is carried here: none lies below another."
 
 
 def _side(effect: about_round.TellSide, plan: Plan) -> str:
@@ -379,8 +385,11 @@ def _meaning(effect: about.TellMeaning, plan: Plan) -> str:
         become = f"{plural(entry.uses, 'stitch', 'stitches')} become {entry.leaves}"
         if not entry.uses:
             become = f"{plural(entry.leaves, 'stitch', 'stitches')} more"
-        return f"{sentence_case(entry.said)}: {become}."
-    return f"{sentence_case(entry.said)}."
+        made = f"{sentence_case(entry.said)}: {become}."
+    else:
+        made = f"{sentence_case(entry.said)}."
+    how = spell_out(how_made(effect.code))
+    return f"{made} {sentence_case(how)}." if how else made
 
 
 def _finish(effect: about.TellFinishDate, plan: Plan) -> str:
@@ -396,6 +405,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         about_round.TellYarns: _yarns,
         about_round.TellColourChange: _colour_change,
         about_round.TellFloats: _floats,
+        about_round.TellCarried: _carried,
         about_round.TellSide: _side,
         about_round.TellRepeat: _repeat,
         about_round.TellChartRow: _chart,

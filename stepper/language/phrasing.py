@@ -20,8 +20,9 @@ from stepper.plan.stitches.abbreviate import leave_out_rests, put_on_hold, taken
 from stepper.records import dataclass
 from stepper.regex import regex
 
-_STAR = regex(r"\*\s*")
+_STAR = regex(r"\s*\*\s*")
 """The sign from which a repeat begins, in the page's own words; a voice would leave it out."""
+_BESIDE_STAR = regex(r"(?<=[(\[]) (?=star)|(?<=star) (?=[,;.:)\]])")
 _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
 
 
@@ -60,7 +61,7 @@ def said_items(items: tuple[Item, ...], round_: Round, plan: Plan) -> str:
         plan: For the names of the yarns.
     """
     if round_.words:
-        return spell_out(_STAR.sub("star ", round_.words).rstrip())
+        return spell_out(_BESIDE_STAR.sub("", _STAR.sub(" star ", round_.words).strip()))
     if items == round_.phrase and len(round_.runs) == 1:
         whole = _said_whole(round_.runs[0], round_.instruction)
         if whole:

@@ -102,6 +102,12 @@ def sentence_case(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
+def ended(text: str) -> str:
+    """End a text as a sentence: with a full stop, unless it has its end already."""
+    said = text.rstrip(".")
+    return said if said.endswith(("!", "?", ".)", "!)", "?)")) else f"{said}."
+
+
 def rounds_of_sort(sort: RoundSort, *, flat: bool) -> str:
     """Say which rounds are read out alike, as a knitter calls them: "in plain rounds".
 

@@ -98,8 +98,13 @@ COUNT = Verified(place=Position(index=len(SHAWL.rounds)), stitches=7)
             ),
             "One size up, also in cuff. Elsewhere: body 3 cm longer.",
         ),
-        (about.TellMeaning(code="k2tog"), "Knit two together: 2 stitches become 1."),
-        (about.TellMeaning(code="yo"), "Yarn over: 1 stitch more."),
+        (about.TellMeaning(code="k2tog"), "Knit two together: 2 stitches become 1. Leans right."),
+        (
+            about.TellMeaning(code="ssk"),
+            "Slip, slip, knit: 2 stitches become 1. Slip two one by one as if to knit, knit them together through "
+            "the back loops; leans left.",
+        ),
+        (about.TellMeaning(code="yo"), "Yarn over: 1 stitch more. Bring the yarn over the needle for a new stitch with a hole below it."),
         (about.TellMeaning(code="k"), "Knit one."),
     ],
 )

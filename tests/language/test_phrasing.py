@@ -114,3 +114,11 @@ def test_own_words_are_said_as_they_stand() -> None:
         project("Cast on 20 sts.\nJoin in the round.\nOwn words: *k2, loop it; rep from * 4 times.\nKnit 1 round.")
     )
     assert say_round(garment.rounds[1], garment) == "star knit two, loop it; repeat from star four times"
+
+
+def test_a_star_behind_a_stitch_is_a_word_of_its_own() -> None:
+    """ "*k2, p2* and on" ends its repeat with a star too; glued to the stitch it would be no word at all."""
+    garment = plan_of(
+        project("Cast on 20 sts.\nJoin in the round.\nOwn words: *k2, p2* and on (*k2tog*).\nKnit 1 round.")
+    )
+    assert say_round(garment.rounds[1], garment) == "star knit two, purl two star and on (star knit two together star)"

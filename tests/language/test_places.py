@@ -2,6 +2,7 @@ from __future__ import annotations
 
 from stepper.language.places import (
     done_name,
+    ended,
     full_date,
     name_from,
     on_day,
@@ -60,3 +61,13 @@ def test_a_round_of_another_section_is_named_with_it() -> None:
     assert name_from(2, 1, socks) == "round 3"
     assert name_from(3, 1, socks) == "heel, round 1"
     assert name_from(3, 99, socks) == "round 1", "behind the last round she is in the last section"
+
+
+def test_a_sentence_that_has_its_end_gets_no_full_stop() -> None:
+    """A page that cheers her on ends with a mark of its own."""
+    assert [ended(each) for each in ("Whew!", "twist", "Snug it up.", "(Really.)")] == [
+        "Whew!",
+        "twist.",
+        "Snug it up.",
+        "(Really.)",
+    ]

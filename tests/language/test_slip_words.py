@@ -5,7 +5,7 @@ import pytest
 from stepper.language.effect_words import tell_effect
 from stepper.language.understanding.understand import understand
 from stepper.session import cues
-from stepper.session.questions.slips import Harm, TellWorkedTwice, TellWrongYarn
+from stepper.session.questions.slips import Harm, TellMarkersLost, TellWayOut, TellWorkedTwice
 from stepper.session.questions.topics import Topic
 from tests.plans import plan
 
@@ -49,8 +49,35 @@ def test_it_is_asked_in_her_words(said: str) -> None:
 def test_a_wrong_yarn_is_mended_over_the_stitches_or_by_undoing_them() -> None:
     """A count, which is asked for after other slips, would come out right and leave her with it. Common practice."""
     assert understand("I used the wrong yarn", GARMENT) == cues.About(topic=Topic.WRONG_YARN)
-    assert tell_effect(TellWrongYarn(), GARMENT) == (
+    assert tell_effect(TellWayOut(topic=Topic.WRONG_YARN), GARMENT) == (
         "No count shows that. A few stitches: cover them in duplicate stitch when it is finished. "
         "Many: say unknit, and how many."
     )
     assert understand("unknit twelve", GARMENT) == cues.Tink(stitches=12)
+
+
+def test_a_long_float_and_a_yarn_that_ends_are_answered_with_what_the_hands_do() -> None:
+    """Both halt her in the middle of a round, and what she has to ask next is a wording that is understood. Common
+    practice."""
+    told = tell_effect(TellWayOut(topic=Topic.LONG_FLOAT), GARMENT)
+    assert told.startswith("In the round above, catch it from behind")
+    told = tell_effect(TellWayOut(topic=Topic.YARN_OUT), GARMENT)
+    assert told.startswith("Leave a tail as long as your hand")
+    assert understand("how much yarn is left", GARMENT) == cues.About(topic=Topic.YARN_LEFT)
+
+
+@pytest.mark.parametrize(
+    ("worked", "after", "told"),
+    [
+        (0, (), "This round begins where the yarn comes from. No other marker is needed in it."),
+        (0, (40,), "This round begins where the yarn comes from. Markers in it: behind stitch 40."),
+        (
+            12,
+            (18, 19),
+            "This round begins 12 stitches before the last one worked, counted back. Markers in it: behind stitch 18 and 19.",
+        ),
+    ],
+)
+def test_a_marker_that_fell_out_is_put_back_by_counting(worked: int, after: tuple[int, ...], told: str) -> None:
+    """The yarn hangs where she is, whatever fell to the floor."""
+    assert tell_effect(TellMarkersLost(index=1, worked=worked, after=after), GARMENT) == told

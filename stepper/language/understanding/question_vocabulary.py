@@ -9,6 +9,7 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.language.understanding.part_vocabulary import PART_WORDINGS
+from stepper.language.understanding.slip_vocabulary import SLIP_WORDINGS
 from stepper.language.understanding.wordings import Wording
 from stepper.session import cues
 from stepper.session.questions.topics import Topic
@@ -387,39 +388,7 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "what is different from the pattern",
         typed=("alterations",),
     ),
-    Wording(
-        cue=cues.About,
-        fixed={"topic": Topic.WORKED_TWICE},
-        says="says what comes of it that you worked a round twice",
-        typed=(
-            "i did that round twice",
-            "i did this round twice",
-            "i did the last round twice",
-            "i did the same round twice",
-            "i knitted that round twice",
-            "i knitted this round twice",
-            "i knitted the last round twice",
-            "i knitted the same round twice",
-            "i worked that round twice",
-            "i did one round too many",
-            "i knitted one round too many",
-            "one round too many",
-        ),
-        called=("i did that round twice",),
-    ),
-    Wording(
-        cue=cues.About,
-        fixed={"topic": Topic.WRONG_YARN},
-        says="says how stitches in a wrong yarn are mended",
-        typed=(
-            "i knitted the wrong colour",
-            "i used the wrong yarn",
-            "i used the wrong colour",
-            "i took the wrong yarn",
-            "wrong yarn",
-            "wrong colour",
-        ),
-    ),
+    *SLIP_WORDINGS,
     *PART_WORDINGS,
 )
 """In the order of the help."""

@@ -20,6 +20,7 @@ It is longer than other modules: one table, in the order in which the help tells
 
 from __future__ import annotations
 
+from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.language.understanding.fault_vocabulary import FAULT_WORDINGS
@@ -28,6 +29,19 @@ from stepper.language.understanding.wordings import Wording
 from stepper.session import cues
 from stepper.session.questions.topics import HelpWith
 from stepper.session.steps import By
+
+_HELP_MEANT: Final = MappingProxyType(
+    {
+        HelpWith.PLACES: (
+            "i forgot to say next",
+            "i forgot to press next",
+            "i am further than that",
+            "i already did that round",
+        ),
+        HelpWith.LISTENING: ("how do i stop", "how do i end", "how do i quit", "i want to stop"),
+    }
+)
+"""What is said by who needs such help, though she does not ask for it."""
 
 VOCABULARY: Final[tuple[Wording, ...]] = (
     Wording(
@@ -41,7 +55,17 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.Back,
         says="returns to the step before",
         spoken=("go back", "step back", "one step back", "previous step"),
-        typed=("back", "b", "previous", "backward", "no go back"),
+        typed=(
+            "back",
+            "b",
+            "previous",
+            "backward",
+            "no go back",
+            "i said next twice",
+            "i said next too early",
+            "i pressed next twice",
+            "i am one step too far",
+        ),
         surest=("backward",),
     ),
     Wording(
@@ -64,6 +88,10 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             "read that again",
             "say that again slowly",
             "once more slowly",
+            "what do i do now",
+            "what should i do",
+            "i forgot what to do",
+            "i do not understand",
         ),
     ),
     Wording(
@@ -80,6 +108,10 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             "i do not know where i am",
             "where did i stop",
             "where was i",
+            "i lost my place",
+            "i have lost my place",
+            "where do i begin",
+            "where do i go on",
             "how many stitches have i done in this round",
             "how many stitches have i knitted in this round",
         ),
@@ -247,7 +279,12 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         fixed={"rounds": 1},
         says="takes the round in hand for done",
         spoken=("finished the round", "the round is done", "round is finished", "end of the round"),
-        typed=("one more round done", "another round done"),
+        typed=(
+            "one more round done",
+            "another round done",
+            "i have done this round",
+            "i already did this round",
+        ),
     ),
     Wording(
         cue=cues.RoundsDone,
@@ -385,7 +422,12 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             "that is enough",
             "that is enough for tonight",
             "good night",
+            "goodbye",
             "all done",
+            "done for today",
+            "done for tonight",
+            "stop for today",
+            "stop for tonight",
         ),
     ),
     Wording(
@@ -400,6 +442,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             fixed={"about": group},
             says=f"says what can be said about {group.value}",
             spoken=(f"help with {group.value}",),
+            typed=_HELP_MEANT.get(group, ()),
         )
         for group in HelpWith
         if group is not HelpWith.NOW

@@ -27,6 +27,8 @@ _APART: Final = 3
 """Rounds with fewer yarns between two with many that do not end the stretch. Chosen here."""
 _CATCH: Final = "Catch "
 """Beginning of a remark about floats."""
+_CARRY: Final = "Carry "
+"""Beginning of a remark about which yarn lies below."""
 _MOST_PLACES: Final = 8
 """Most places to catch that are listed one by one. Chosen here: nobody remembers more."""
 
@@ -70,6 +72,11 @@ def with_strands(rounds: Sequence[Round], project: Project) -> tuple[tuple[Round
 def catches_of(round_: Round) -> tuple[str, ...]:
     """Return the remarks that apply throughout a round: where its floats are caught."""
     return tuple(remark for remark in round_.remarks if remark.startswith(_CATCH))
+
+
+def carrying_of(round_: Round) -> tuple[str, ...]:
+    """Return the remarks of a round on which of its yarns is carried below."""
+    return tuple(remark for remark in round_.remarks if remark.startswith(_CARRY))
 
 
 Caught = dict[str, tuple[int, ...]]
@@ -233,7 +240,7 @@ def _carried(
             told.add(key)
             low, *others = [names.get(yarn, yarn) for yarn in order if yarn in key]
             if len(others) == 1:
-                words = f"Carry {low} below {others[0]}, in every round with both"
+                words = f"{_CARRY}{low} below {others[0]}, in every round with both"
             else:
-                words = f"Carry {low} lowest, above it {', then '.join(others)}, in every round with them"
+                words = f"{_CARRY}{low} lowest, above it {', then '.join(others)}, in every round with them"
             yield index, words

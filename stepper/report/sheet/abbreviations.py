@@ -4,57 +4,16 @@ Pure."""
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Mapping
-from types import MappingProxyType
+from collections.abc import Iterable, Iterator
 from typing import Final
 
+from stepper.craft.how_made import explain_stitch
 from stepper.craft.stitches import Kind, find_stitch, stitch
 from stepper.language.abbreviations import WORDS
 from stepper.plan.model import Plan, runs_written
 from stepper.regex import regex
 
-_HOW: Final[Mapping[str, str]] = MappingProxyType(
-    {
-        "k": "knit",
-        "p": "purl",
-        "sl": "slip as if to purl, unless the line says otherwise",
-        "k1b": "knit into the stitch below the next one",
-        "m1": "make one: lift the strand between the needles and knit it twisted",
-        "m1l": "make one left: lift the strand from front to back, knit it through the back loop",
-        "m1r": "make one right: lift the strand from back to front, knit it through the front loop",
-        "m1p": "make one: lift the strand between the needles and purl it twisted",
-        "m1lp": "make one left purlwise: lift the strand from front to back, purl it through the back loop",
-        "m1rp": "make one right purlwise: lift the strand from back to front, purl it through the front loop",
-        "kfb": "knit into front and back of one stitch",
-        "pfb": "purl into front and back of one stitch",
-        "kfbf": "knit into front, back and front of one stitch",
-        "kyok": "knit, yarn over, knit, all into one stitch",
-        "yo": "yarn over: bring the yarn over the needle for a new stitch with a hole below it",
-        "yo2": "yarn over twice",
-        "rli": "right lifted increase: knit into the right leg of the stitch below the next one",
-        "lli": "left lifted increase: knit into the left leg of the stitch two below the last one",
-        "k2tog": "knit two together; leans right",
-        "p2tog": "purl two together",
-        "ssk": "slip two one by one as if to knit, knit them together through the back loops; leans left",
-        "ssp": "slip two one by one as if to knit, return them, purl them together through the back loops",
-        "skp": "slip one as if to knit, knit one, pass the slipped one over; leans left",
-        "k3tog": "knit three together; leans right",
-        "sssk": "slip three one by one as if to knit, knit them together through the back loops; leans left",
-        "sk2p": "slip one as if to knit, knit two together, pass the slipped one over; leans left",
-        "s2kp": "slip two together as if to knit, knit one, pass both slipped ones over; stands upright",
-        "pm": "place a marker",
-        "sm": "slip the marker",
-        "rm": "remove the marker",
-        "w&t": "wrap the next stitch and turn",
-        "ds": "double stitch: slip as if to purl, pull the yarn up over the needle until both legs show",
-    }
-)
-# How a stitch is made, if its name does not say so. Source: Craft Yarn Council, knitting abbreviations, and
-# common practice; from memory.
-
 _MAIN: Final = regex(r"^(MC|CC|C)\s*(\d*)$", re.IGNORECASE)
-_CABLE: Final = regex(r"^(\d+)/(\d+) (r|l)(p?)c$")
-_UK_CABLE: Final = regex(r"^c(\d+)(f|b)$")
 _PLAIN_WORDS: Final = frozenset(("approx", "ch"))
 # Words as well, or spelled out where they stand.
 
@@ -81,30 +40,6 @@ def explain_yarn(key: str, name: str) -> str:
     role = "main colour" if match.group(1).upper() == "MC" else "contrast colour"
     number = f" {match.group(2)}" if match.group(2) else ""
     return f"{role}{number}, {name}"
-
-
-def explain_stitch(code: str) -> str:
-    """Say how a stitch is made."""
-    known = _HOW.get(code) or _explain_cable(code)
-    return known or stitch(code).said.replace(" one ", " ").removesuffix(" one")
-
-
-def _explain_cable(code: str) -> str:
-    match = _CABLE.match(code)
-    if match is not None:
-        front, behind, lean, purled = match.groups()
-        other = f"{'p' if purled else 'k'}{behind}"
-        if lean == "r":
-            how = f"{behind} to a cable needle behind, k{front}, {other} from it"
-            return f"{front} over {behind} right cross: {how}"
-        how = f"{front} to a cable needle in front, {other}, k{front} from it"
-        return f"{front} over {behind} left cross: {how}"
-    match = _UK_CABLE.match(code)
-    if match is not None and int(match.group(1)) % 2 == 0:
-        half = int(match.group(1)) // 2
-        where = "in front" if match.group(2) == "f" else "behind"
-        return f"cable: {half} to a cable needle {where}, k{half}, k{half} from it"
-    return ""
 
 
 def _yarns(plan: Plan) -> Iterator[tuple[str, str]]:

@@ -18,7 +18,7 @@ from stepper.session.moves import round_called
 from stepper.session.open_row.rules import not_before
 from stepper.session.pace.outlook import Outlook, look_ahead
 from stepper.session.questions import about_ahead, about_named, about_piece, about_round
-from stepper.session.questions.slips import tell_worked_twice, tell_wrong_yarn
+from stepper.session.questions.slips import tell_markers_lost, tell_way_out, tell_worked_twice
 from stepper.session.questions.topics import PartTopic, Topic
 from stepper.session.state import State
 
@@ -47,6 +47,8 @@ _ANYWHERE: Final = frozenset(
         Topic.ALTERATIONS,
         Topic.WORKED_TWICE,
         Topic.WRONG_YARN,
+        Topic.LONG_FLOAT,
+        Topic.YARN_OUT,
     )
 )
 # Topics that have an answer when every round is done.
@@ -141,7 +143,11 @@ _TOLD: Final[MappingProxyType[Topic, _Telling]] = MappingProxyType(
         Topic.DECREASE_RHYTHM: partial(about_named.tell_rhythm, kind=Kind.DECREASE),
         Topic.CABLE_RHYTHM: partial(about_named.tell_rhythm, kind=Kind.CABLE),
         Topic.WORKED_TWICE: tell_worked_twice,
-        Topic.WRONG_YARN: tell_wrong_yarn,
+        Topic.WRONG_YARN: partial(tell_way_out, topic=Topic.WRONG_YARN),
+        Topic.LONG_FLOAT: partial(tell_way_out, topic=Topic.LONG_FLOAT),
+        Topic.YARN_OUT: partial(tell_way_out, topic=Topic.YARN_OUT),
+        Topic.MARKER_LOST: tell_markers_lost,
+        Topic.CARRIED: about_round.tell_carried,
     }
 )
 

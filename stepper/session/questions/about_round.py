@@ -11,7 +11,7 @@ from itertools import islice
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.plan.yarn.floats import floats
-from stepper.plan.yarn.strand_remarks import catches_of
+from stepper.plan.yarn.strand_remarks import carrying_of, catches_of
 from stepper.records import dataclass
 from stepper.session.counting.tally import between_markers, markers_in, placed_runs
 from stepper.session.effects import Effect, Lead, TellFinished, TellStep
@@ -82,6 +82,14 @@ class TellFloats(Effect):
     """Width of a stitch; None if no gauge is known. Unit: mm."""
     catches: tuple[str, ...]
     """Where they are caught, in the words of the round's remarks; empty if none has to be."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellCarried(Effect):
+    """Say which yarn lies below the others."""
+
+    words: str
+    """As the plan says it; empty for a round of one yarn."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -236,6 +244,14 @@ def tell_floats(plan: Plan, state: State, at: str) -> Iterator[Effect]:
         stitch_mm=None if loop is None else loop.stitch_mm,
         catches=catches_of(round_),
     )
+
+
+def tell_carried(plan: Plan, state: State, at: str) -> Iterator[Effect]:
+    """Tell which yarn of the round is carried below; the plan says it once for each set of yarns."""
+    round_ = plan.rounds[state.place.index]
+    held = set(yarns_of(round_))
+    alike = (each for each in plan.rounds if set(yarns_of(each)) == held)
+    yield TellCarried(words=next((words for each in alike for words in carrying_of(each)), ""))
 
 
 def tell_side(plan: Plan, state: State, at: str) -> Iterator[Effect]:

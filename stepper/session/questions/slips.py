@@ -1,4 +1,4 @@
-"""Answer what comes of slips that no count shows: a round worked twice, a wrong yarn. Pure.
+"""Answer what comes of slips that no count shows: a round worked twice, a wrong yarn, a marker lost. Pure.
 
 Whether a round worked twice does harm depends on the round. A plain one, or one like the next, is a length,
 which another round makes a few millimetres longer. Shaping changes the count, a pattern shows it, and in rows
@@ -13,7 +13,9 @@ from operator import attrgetter
 
 from stepper.plan.model import Plan, Round
 from stepper.records import dataclass
+from stepper.session.counting.tally import markers_in
 from stepper.session.effects import Effect, Refuse
+from stepper.session.questions.topics import Topic
 from stepper.session.state import State
 
 _ALIKE = attrgetter("runs", "words", "section", "needle_mm", "flat", "markers")
@@ -45,13 +47,39 @@ class TellWorkedTwice(Effect):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class TellWrongYarn(Effect):
-    """Say how stitches in a wrong yarn are mended."""
+class TellWayOut(Effect):
+    """Say what is done about something, wherever the knitting stands."""
+
+    topic: Topic
+    """What it is about: a wrong yarn, a long float, a yarn that ended."""
 
 
-def tell_wrong_yarn(plan: Plan, state: State, at: str) -> Iterator[Effect]:
-    """Tell how, whatever round they are in."""
-    yield TellWrongYarn()
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellMarkersLost(Effect):
+    """Say where the round begins and where its markers stand."""
+
+    index: int
+    worked: int
+    """Stitches worked of the round in hand. Unit: stitches."""
+    after: tuple[int, ...]
+    """Behind how many stitches of the round each marker stands. Unit: stitches."""
+
+
+def tell_way_out(plan: Plan, state: State, at: str, topic: Topic) -> Iterator[Effect]:
+    """Tell how, whatever round is in hand."""
+    yield TellWayOut(topic=topic)
+
+
+def tell_markers_lost(plan: Plan, state: State, at: str) -> Iterator[Effect]:
+    """Tell where the markers of the round in hand belong, its beginning by what is worked of it."""
+    place = state.place
+    round_ = plan.rounds[place.index]
+    if place.stitch:  # ahead of her a change would move them
+        after = tuple(each for each in markers_in(round_) if each <= place.stitch or not round_.shaping)
+    else:  # on her needles is what the round before left
+        last = plan.rounds[place.index - 1] if place.index else round_
+        after = tuple(each for each in last.markers if 0 < each < round_.before)
+    yield TellMarkersLost(index=place.index, worked=place.stitch, after=after)
 
 
 def tell_worked_twice(plan: Plan, state: State, at: str) -> Iterator[Effect]:

@@ -90,6 +90,14 @@ class Topic(Enum):
     """What comes of it that the last round was worked twice."""
     WRONG_YARN = "wrong yarn"
     """How stitches in a wrong yarn are mended."""
+    LONG_FLOAT = "long float"
+    """What is done about a float that is too long, or draws in."""
+    YARN_OUT = "yarn out"
+    """How the knitting goes on where a yarn ends."""
+    MARKER_LOST = "marker lost"
+    """Where the round begins and the markers stand, for one that fell out."""
+    CARRIED = "carried"
+    """Which yarn of the round lies below, so that it shows most."""
 
 
 class PartTopic(Enum):

@@ -7,16 +7,15 @@ from pathlib import Path
 
 import pytest
 
-from stepper.craft.stitches import ENTRIES, Kind, find_stitch, stitch
+from stepper.craft.stitches import Kind, find_stitch
 from stepper.project.reader import read_project
-from stepper.report.sheet.abbreviations import explain_stitch, explain_yarn, list_abbreviations
+from stepper.report.sheet.abbreviations import explain_yarn, list_abbreviations
 from stepper.report.sheet.blocks import RoundTable
 from stepper.report.sheet.rounds import lay_out_rounds
 from stepper.sitting.project_file import load_project
 from tests.plan.test_compile import plan_of
 from tests.plans import plan
 from tests.project.samples import project
-from tests.tables import each_row
 
 SHIPPED = sorted((Path(__file__).parents[3] / "sample_projects").glob("*.yaml"))
 
@@ -54,24 +53,6 @@ def test_nothing_is_explained_that_does_not_occur(path: Path) -> None:
     whole = " ".join(texts(path)).lower()
     for word, _ in list_abbreviations(loaded.plan, texts(path)):
         assert word in loaded.plan.yarns or re.search(rf"(?<!\w){re.escape(word.lower().split()[0])}(?![a-z])", whole), word
-
-
-def test_a_cable_is_told_by_how_it_is_worked() -> None:
-    """By the Craft Yarn Council's form: 2/2 RC, slip 2 to a cable needle and hold in back, k2, k2 from cable needle."""
-    assert explain_stitch("2/2 rc") == "2 over 2 right cross: 2 to a cable needle behind, k2, k2 from it"
-    assert explain_stitch("2/1 lpc") == "2 over 1 left cross: 2 to a cable needle in front, p1, k2 from it"
-    assert explain_stitch("c6f") == "cable: 3 to a cable needle in front, k3, k3 from it"
-    assert explain_stitch("t3b") == stitch("t3b").said
-
-
-WORKED = [entry.code for entry in ENTRIES if entry.kind not in (Kind.EDGE, Kind.SHIFT) and entry.code != "turn"]
-
-
-@each_row("code", WORKED)
-def test_every_stitch_that_is_abbreviated_has_a_meaning(code: str) -> None:
-    """In words, not by its own abbreviation alone."""
-    assert len(explain_stitch(code)) > 3
-    assert explain_stitch(code) != code
 
 
 def test_yarns_are_told_by_their_part_and_name() -> None:

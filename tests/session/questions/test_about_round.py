@@ -287,3 +287,17 @@ def test_the_step_before_a_round_without_stitches_is_not_that_round() -> None:
     step = _one(about_round.TellNear, about_round.tell_step(rows, _at(1), AT, ahead=-1)).step
     assert isinstance(step, TellStep)
     assert step.index == 0
+
+
+def test_which_yarn_lies_below_is_told_in_any_round_with_the_same_yarns() -> None:
+    """The plan says it once for a set of yarns, and she asks evenings later."""
+    made = plan_named("switchback")
+    said = {
+        _one(about_round.TellCarried, about_round.tell_carried(made, _at(each.index), AT)).words
+        for each in made.rounds
+        if len({run.yarn for run in each.runs if run.yarn}) == 2
+    }
+    assert said
+    assert all(each.startswith("Carry ") and " below " in each for each in said)
+    first = about_round.tell_carried(made, _at(0), AT)
+    assert _one(about_round.TellCarried, first).words == ""

@@ -1,12 +1,15 @@
 from __future__ import annotations
 
+from textwrap import indent
+
 from stepper.session import cues
 from stepper.session.effects import Refuse
 from stepper.session.machine import Session
-from stepper.session.questions.slips import Harm, TellWorkedTwice
+from stepper.session.questions.slips import Harm, TellMarkersLost, TellWayOut, TellWorkedTwice
 from stepper.session.questions.topics import Topic
 from stepper.session.state import Knitting, Position, State
 from tests.agreed_sitting import plan_of
+from tests.plans import plan
 from tests.playbook import AT
 from tests.tables import each_row
 
@@ -48,10 +51,10 @@ sections:
 
 
 def _harm(done: int, stitch: int = 0) -> Harm:
-    plan = plan_of(FILE, None)
-    assert plan is not None
+    cowl = plan_of(FILE, None)
+    assert cowl is not None
     session = Session(
-        plan, State(seq=1, knitting=Knitting(place=Position(index=done, stitch=stitch)), last_cue_at=AT)
+        cowl, State(seq=1, knitting=Knitting(place=Position(index=done, stitch=stitch)), last_cue_at=AT)
     )
     (told,) = session.consider(cues.About(at=AT, topic=Topic.WORKED_TWICE)).effects
     assert isinstance(told, TellWorkedTwice)
@@ -93,8 +96,34 @@ def test_amid_the_next_round_it_is_not_taken_for_done() -> None:
 
 def test_before_the_first_round_is_done_there_is_none() -> None:
     """The very beginning has nothing behind it."""
-    plan = plan_of(FILE, None)
-    assert plan is not None
-    session = Session(plan, State(seq=1, last_cue_at=AT))
+    cowl = plan_of(FILE, None)
+    assert cowl is not None
+    session = Session(cowl, State(seq=1, last_cue_at=AT))
     (told,) = session.consider(cues.About(at=AT, topic=Topic.WORKED_TWICE)).effects
     assert isinstance(told, Refuse)
+
+
+def test_markers_are_told_as_they_stand_on_the_needles() -> None:
+    """Behind a round with increases between them they stand wider apart than before it; and in the middle of
+    such a round only those that she has passed are where the round puts them."""
+    lines = "Cast on 37 sts.\nJoin in the round.\nRnd 1: K18, pm, k1, pm, k18.\nRnd 2: K18, sm, m1l, k1, m1r, sm, k18.\nKnit 1 rnd."
+    made = plan_of(FILE[: FILE.index("      Cast on 40")] + indent(lines, "      ") + "\n", None)
+    assert made is not None
+
+    def told(index: int, stitch: int) -> tuple[int, tuple[int, ...]]:
+        at = State(seq=1, knitting=Knitting(place=Position(index=index, stitch=stitch)), last_cue_at=AT)
+        (effect,) = Session(made, at).consider(cues.About(at=AT, topic=Topic.MARKER_LOST)).effects
+        assert isinstance(effect, TellMarkersLost)
+        return effect.worked, effect.after
+
+    assert told(2, 0) == (0, (18, 19))
+    assert told(2, 19) == (19, (18,))
+    assert told(3, 0) == (0, (18, 21))
+
+
+def test_the_way_out_is_told_wherever_she_stands() -> None:
+    """A yarn ends when it ends."""
+    made = plan(("hand", ["co37", "k37"]))
+    for topic in (Topic.WRONG_YARN, Topic.LONG_FLOAT, Topic.YARN_OUT):
+        effects = Session(made, State(seq=1, last_cue_at=AT)).consider(cues.About(at=AT, topic=topic)).effects
+        assert effects == (TellWayOut(topic=topic),)

@@ -91,14 +91,14 @@ _REMAIN: Final = regex(
 _LEFT: Final = regex(rf"(?P<count>{NUMBER})\s*{STS}\s+(?:remain\b|rem\b|are\s+left\b)", re.I)
 """The count that remains, whatever is told of it."""
 _HEAD: Final = regex(
-    r"^\W*(?:(?:[\w'-]+\s+){0,3}?(?:rows?|rnds?|rounds?)\b\.?\s*"
+    r"^\W*(?:(?:(?!(?:is|are)\b)[\w'-]+\s+){0,3}?(?:rows?|rnds?|rounds?)\b\.?\s*"
     r"(?P<first>\d+)(?:\s*(?:[-–—]|to|and|&)\s*(?P<last>\d+))?\s*(?:\([^)]{1,20}\))?\s*[:.]"
     r"|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?:rows?|rnds?|rounds?)\b[^:.]{0,20}[:.]"
     r"|(?P<one>(?:next|foll\w*|inc|dec|set-?up|joining|dividing|eyelet|turning|first|last|final)\s+"
     r"(?:row|rnd|round)\b[^:.]{0,30}[:.]))",
     re.I,
 )
-"""The head of a row that says how many rows it is."""
+"""The head of a row that says how many rows it is; "every round is Round 1." says something of one."""
 _WORD_NUMBERS: Final = {word: str(number) for number, word in enumerate(WORDS) if number > 1}
 _OFTEN: Final = {"once": "1", "twice": "2"}
 NUMBER_OR_WORD: Final = rf"(?:{NUMBER}|{'|'.join([*_OFTEN, *_WORD_NUMBERS])})"
@@ -166,14 +166,15 @@ _BOUND_IN_PART: Final = regex(
     re.I,
 )
 _ENDING: Final = regex(
-    rf"^\W*(?:graft\b|(?:[^.;]*,\s*)?(?:draw|thread|run|pull)\s+(?:yarn|tail|end|it)?[^.;]*\bthrough\s+"
-    rf"(?:(?:the|all|these|those|your|last|rem\w*|live)\s+)*{STS})",
+    rf"^\W*(?:graft\b|(?:[^.;]*,\s*|(?:cut|break)\b[^.;]*\band\s+)?(?:draw|thread|run|pull)\s+"
+    rf"(?:yarn|tail|end|it)?[^.;]*\bthrough\s+"
+    rf"(?:them\b|(?:(?:the|all|these|those|your|last|rem\w*|live|{NUMBER})\s+)*{STS}))",
     re.I,
 )
 """Ways to end a piece without binding off."""
 _MAKING_UP: Final = regex(
     r"^\W*(?:(?:carefully|neatly|loosely)\s+)?(?:join(?!ing?\s+(?:in|to)\b)|sew|press|block|weave|steam|graft|seam|stitch|oversew|fold"
-    r"|attach|pin|wash|soak|darn|fasten|cut|thread\s+(?:the\s+)?ribbon|set\s+in|close|arrange|draw|run)\b"
+    r"|attach|pin|wash|(?:divide|spread|distribute)\s+(?:them|these)|soak|darn|fasten|cut|thread\s+(?:the\s+)?ribbon|set\s+in|close|arrange|draw|run)\b"
     r"(?![^.]*\b(?:round|rnd|rnds)\b)",
     re.I,
 )
@@ -287,7 +288,7 @@ def _kind(said: str, *, empty: bool) -> Kept:
         return Kept.NOTE
     if _SAYS.match(said) and not is_order(said) and not _STITCHES.search(said):
         return Kept.NOTE
-    if not holds_instruction(said) and not _STITCHES.search(said):
+    if not holds_instruction(said) and not _STITCHES.search(said) and not _LASTING.search(said):
         return Kept.NOTE
     return Kept.ANEW if empty and _HEAD.match(said) is None else Kept.ROWS
 
