@@ -9,6 +9,7 @@ from typing import Final
 
 from stepper.language.understanding.vocabulary import recommend_wordings
 from stepper.plan.model import Plan
+from stepper.session.cues import Enough
 from stepper.session.effects import TellHelp
 from stepper.session.questions.topics import HelpWith
 
@@ -56,7 +57,8 @@ def tell_help(effect: TellHelp, plan: Plan) -> str:
     if effect.about is HelpWith.NOW:
         named = [phrase for cue in effect.cues for phrase in recommend_wordings(cue)[:1]]
         groups = ", ".join(group.value for group in GROUPS)
-        return f"Say: {_shown(named, plan)}. For more, say help with: {groups}."
+        stop = recommend_wordings(Enough)[0]
+        return f"Say: {_shown(named, plan)}. For more, say help with: {groups}. To stop, say: {stop}."
     said = f"Say: {_shown(GROUPS[effect.about], plan)}."
     return f"{said} {_DIGITS}" if effect.about is HelpWith.COUNTS else said
 

@@ -37,12 +37,12 @@ def _worked_twice(effect: TellWorkedTwice, plan: Plan) -> str:
 
 _WAYS_OUT: Final = MappingProxyType(
     {
-        Topic.WRONG_YARN: "No count shows that. A few stitches: cover them in duplicate stitch when it is finished. "
-        "Many: say unknit, and how many.",
-        Topic.LONG_FLOAT: "In the round above, catch it from behind with the yarn in hand. Further down, sew it to "
-        "the back when it is finished. If it draws the fabric in, say unknit, and how many.",
-        Topic.YARN_OUT: "Leave a tail as long as your hand and knit on with the new yarn, with such a tail too; best "
-        "where the next round begins. To hear what the rest takes, say: how much yarn is left.",
+        Topic.WRONG_YARN: "No count shows that. A few stitches: cover them in duplicate stitch when it is "
+        "finished. Many: say unknit, and how many.",
+        Topic.LONG_FLOAT: "In the round above, catch it from behind with the yarn in hand. Further down, sew "
+        "it to the back when it is finished. If it draws the fabric in, say unknit, and how many.",
+        Topic.YARN_OUT: "Leave a tail as long as your hand and knit on with the new yarn, with such a tail "
+        "too; best where the next round begins. To hear what the rest takes, say: how much yarn is left.",
     }
 )
 

@@ -58,8 +58,10 @@ def evolve(state: State, event: Event) -> State:
 
 
 def _told_from(before: State, event: Event, after: State) -> int:
-    """Return from where on in the round each step was told behind the one before: after a leap, or when she comes
-    back, from there."""
+    """Return from where on in the round each step was told behind the one before.
+
+    After a leap, or when she comes back, that is where she stands.
+    """
     place = after.place
     if place.index != before.place.index or isinstance(event, Opened | PlanChanged | StrideSet):
         return place.stitch

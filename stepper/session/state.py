@@ -438,7 +438,7 @@ class State:
     sat_since: str = ""
     """Since when she has knitted without a rest. ISO 8601; empty if not known."""
     told_from: int = 0
-    """Stitches of the round in hand from which on each step was told behind the one before. Unit: stitches."""
+    """Where in the round the steps begin that were told without a gap up to here. Unit: stitches."""
     rest_told: bool = False
     """Whether a reminder to rest has fallen due since then."""
 

@@ -1,9 +1,8 @@
-"""The step in hand: what is told and worked next, from where in the round she stands and what she has heard. No
-I/O.
+"""The step in hand: what is told and worked next, by where in the round she stands and what she has heard.
 
-A repeat is worked "the same again" by who has heard all of it. Who comes back in the middle of one has heard its
-end alone, and would knit that again; she gets the rest in the breaths in which the repeat was read out first, and
-the next one in full.
+A repeat is worked "the same again" by who has heard all of it. Who comes back in the middle of one has heard
+its end alone, and would knit that again; she gets the rest in the breaths in which the repeat was read out
+first, and the next one in full. No I/O.
 """
 
 from __future__ import annotations

@@ -20,7 +20,7 @@ _ASKS: Final = MappingProxyType(
 )
 _HINTS: Final = MappingProxyType(
     {
-        Page.ROUND: ("space next", "page up back", "u undo", "figures count", "n note", "? keys"),
+        Page.ROUND: ("space next", "page up back", "u undo", "figures count", "n note", "q stop", "? keys"),
         Page.KEYS: ("down more", "esc back to the round"),
         Page.JOURNAL: ("enter go back to there", "up, down choose", "esc back to the round"),
         Page.CHART: ("arrows move", "esc back to the round"),
