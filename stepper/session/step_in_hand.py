@@ -58,7 +58,7 @@ def _told_part(cut: Sequence[StepPart], stitches: int, told_from: int) -> StepPa
 
 
 def _stitches_once(part: StepPart) -> int:
-    """Return the stitches of one repetition of a part that is worked again; of any other part, of all of it."""
+    """Return the stitches of one repetition of a part worked again; of any other part, of all of it."""
     groups = [item for item in part.items if isinstance(item, Group)]
     times = groups[0].times if part.again and part.repeat is None and groups else 1
     return max(1, (part.end - part.start) // times)

@@ -205,7 +205,11 @@ def _told_apart(text: str) -> tuple[FoundGauge, ...]:
 
 
 def _line_of(text: str, match: re.Match[str]) -> str:
-    return text[text.rfind("\n", 0, match.start()) + 1 :].split("\n", 1)[0]
+    """Return the line of a number, with a heading that is its kind alone: "Gauge" above it."""
+    begin = text.rfind("\n", 0, match.start()) + 1
+    above = text[:begin].rstrip("\n").rsplit("\n", 1)[-1].strip()
+    line = text[begin:].split("\n", 1)[0]
+    return f"{above} {line}" if _WORD_GAUGE.fullmatch(above.rstrip(" :.-–—")) else line
 
 
 def _is_gauge(lead: str, tail: str, over: re.Match[str] | None, *, goes_on: bool) -> bool:

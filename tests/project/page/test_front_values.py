@@ -80,6 +80,7 @@ def test_a_gauge_behind_another_needs_no_length_of_its_own() -> None:
         ("Tension: 23 sts = 10 cm", 23, None, False),
         ("4½ sts per inch", 18, None, True),
         ("Gauge: 5 stitches to the inch", 20, None, True),
+        ("Gauge\n4.5 stitches to the inch in stockinette (the plain fabric).", 18, None, True),
         ("19 sts = 4 in, 26 rows = 4 in", 19, 26, True),
         ("12 sts per 5 cm and 17 rows per 5 cm", 24, 34, False),
     ],
