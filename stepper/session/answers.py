@@ -22,13 +22,14 @@ from stepper.session.fault import respond as inquiry
 from stepper.session.open_row.telling import tell_open_row
 from stepper.session.pace.learning import evening_of
 from stepper.session.pace.outlook import Outlook, look_ahead, paces_of, stitches_by_kind
+from stepper.session.questions import about_round
 from stepper.session.questions.about import tell_about, tell_how_far_in, tell_how_far_to, tell_meaning
 from stepper.session.questions.about_series import tell_series
 from stepper.session.questions.topics import HelpWith
 from stepper.session.rules import Mode, mode_of
 from stepper.session.state import Position, State
 from stepper.session.step_in_hand import is_told, step_in_hand
-from stepper.session.steps import rest_of
+from stepper.session.steps import RoundSort, rest_of, sort_of
 from stepper.session.stops import stops_at
 
 Answer = Callable[[Plan, State, Any], Iterator[Effect]]
@@ -127,7 +128,13 @@ def _again(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
 
 
 def _where(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
-    yield TellPlace(place=state.place, count=count_at(plan, state.place))
+    place = state.place
+    yield TellPlace(place=place, count=count_at(plan, place))
+    if place.stitch and sort_of(plan.rounds[place.index]) in (RoundSort.COLOURS, RoundSort.TEXTURE):
+        # Nobody has counted so many stitches of a chart; which repeat it is shows on the needles.
+        for each in about_round.tell_repeat(plan, state, cue.at):
+            if isinstance(each, about_round.TellRepeat) and each.number is not None:
+                yield each
     yield from tell_series(plan, state)
 
 

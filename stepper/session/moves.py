@@ -22,8 +22,7 @@ from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Advanced, Jumped, Placed, Returned
 from stepper.session.fault.tinking import reverse
 from stepper.session.state import Position, State
-from stepper.session.step_in_hand import step_in_hand
-from stepper.session.steps import cut_into_steps
+from stepper.session.step_in_hand import step_before, step_in_hand
 from stepper.session.stops import stop_in_hand
 
 MOST_UNTOLD = 8
@@ -54,9 +53,7 @@ def go_back(plan: Plan, state: State, cue: Back) -> Decision:
     if origin == Position():
         return Refusal(sentence="This is the very beginning.")
     index = origin.index if origin.stitch else origin.index - 1
-    cut = cut_into_steps(plan.rounds[index], state.knitting.by_of(plan.rounds[index]))
-    reached = origin.stitch if origin.stitch else cut[-1].end
-    start = max((part.start for part in cut if part.start < reached), default=0)
+    start = step_before(plan.rounds[index], state, within=origin.stitch)
     place = Position(index=index, stitch=start)
     back = count_between(plan, place, origin)
     return (Returned(at=cue.at, origin=origin, place=place, stitches=back),)

@@ -26,6 +26,23 @@ def step_in_hand(round_: Round, state: State) -> StepPart:
     return _told_part(cut, state.place.stitch, state.told_from)
 
 
+def step_before(round_: Round, state: State, *, within: int) -> int:
+    """Return where the step began that ends at a place, or that the place is in the middle of. Unit: stitches.
+
+    Args:
+        round_: The round in hand, or the one before it.
+        state: Where the session stands.
+        within: Stitches of the round worked; 0 at its beginning, where the last step of the round before ended.
+    """
+    cut = cut_into_steps(round_, state.knitting.by_of(round_))
+    if not within:
+        return cut[-1].start
+    part = part_at(cut, within - 1)
+    begins = range(part.start, within, _stitches_once(part)) if part.again else range(0)
+    whole = next((each for each in begins if is_told(part, each, state.told_from)), None)
+    return whole if whole is not None else _told_part(cut, within - 1, state.told_from).start
+
+
 def is_told(part: StepPart, stitches: int, told_from: int) -> bool:
     """Return whether all of a repeat was told before the one that begins at a place.
 

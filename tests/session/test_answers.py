@@ -1,13 +1,17 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from stepper.session import cues
-from stepper.session.answers import ANSWERS
+from stepper.session.answers import ANSWERS, TellPlace
 from stepper.session.effects import TellHelp
 from stepper.session.machine import Session
+from stepper.session.questions.about_round import TellRepeat
 from stepper.session.rules import RULES, Mode
 from stepper.session.state import Day, Done, Fault, Knitting, Position, ReadingAlong, State, TimedStep
+from tests.fixtures import plan_named
 from tests.plans import final_increase
 from tests.playbook import AT, tell
 from tests.session.test_rules import example
@@ -96,3 +100,16 @@ def test_help_while_reading_along_names_what_changes_the_reading() -> None:
     (told,) = ANSWERS[cues.Help](GARMENT, reading, cues.Help(at=AT))
     assert isinstance(told, TellHelp)
     assert {cues.Slower, cues.Faster, cues.PauseReading} <= set(told.cues)
+
+
+def test_in_the_middle_of_a_chart_round_the_repeat_is_told_with_the_place() -> None:
+    """Nobody has counted fifty stitches of a chart, and which repeat it is shows on the needles."""
+    made = plan_named("switchback")
+    index = next(each.index for each in made.rounds if each.chart)
+    place = Position(index=index, stitch=made.rounds[index].progress // 2 + 1)
+    session = Session(made, State(seq=1, knitting=Knitting(place=place), last_cue_at=AT))
+    told = session.consider(cues.Where(at=AT)).effects
+    assert [type(each) for each in told[:2]] == [TellPlace, TellRepeat]
+    at_start = replace(session.state, knitting=Knitting(place=Position(index=index)))
+    beginning = Session(made, at_start).consider(cues.Where(at=AT)).effects
+    assert not any(isinstance(each, TellRepeat) for each in beginning)

@@ -4,7 +4,7 @@ import pytest
 
 from stepper.plan.model import Run, flatten
 from stepper.session import cues
-from stepper.session.events import Opened
+from stepper.session.events import Opened, Returned
 from stepper.session.evolve import evolve
 from stepper.session.machine import Session
 from stepper.session.step_in_hand import is_told, step_in_hand
@@ -87,3 +87,22 @@ def test_within_a_sitting_a_repeat_read_in_parts_is_the_same_again() -> None:
     part = step_in_hand(session.plan.rounds[1], session.state)
     assert part == cut_into_steps(session.plan.rounds[1], By.ROUND)[-1]
     assert not any(isinstance(item, Run) for item in part.items)
+
+
+def test_back_in_a_repeat_is_one_breath_for_who_came_back_there_and_one_step_for_who_heard_it() -> None:
+    """ "I said next twice" in the fifth of eight repeats must not lead her back to the second."""
+    session = _chart()
+    once = session.plan.rounds[1].progress // 8
+    transcript(session, f"> go to round 2\n> stitch {4 * once + 2}")
+    (told,) = session.consider(cues.Back(at=AT)).events
+    assert isinstance(told, Returned)
+    assert told.place.stitch == 4 * once
+    session.adopt(session.consider(cues.Next(at=AT)))
+    after = session.state.place.stitch
+    (told,) = session.consider(cues.Back(at=AT)).events
+    assert isinstance(told, Returned)
+    assert 4 * once <= told.place.stitch < after
+
+    heard = _chart()
+    transcript(heard, "> go to round 2\n> next step\n> next step\n> next step\n> next step")
+    assert heard.state.place.index == 2

@@ -48,6 +48,12 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         fixed={"seen": Seen.LEFT},
         says="says how many stitches were left over",
         spoken=("{number} left over", "i have {number} left over"),
+        typed=(
+            "{number} stitch left over",
+            "{number} stitches left over",
+            "i have {number} stitch left over",
+            "i have {number} stitches left over",
+        ),
     ),
     Wording(
         cue=cues.Saw,
@@ -93,6 +99,9 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         typed=(
             "{number} stitches too many",
             "{number} stitch too many",
+            "i am {number} over",
+            "i am {number} too many",
+            "i am {number} stitches too many",
             "i am {number} stitch over",
             "i am {number} stitches over",
         ),
@@ -132,6 +141,9 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
             "i made a mistake",
             "i split the yarn",
             "something looks wrong",
+            "pattern does not line up",
+            "it does not line up",
+            "pattern is off",
             "i skipped a round",
         ),
     ),

@@ -326,6 +326,9 @@ def _remark(wording: str, needs: str, may: str = "", *, sure: bool = True) -> To
     )
 
 
+_YARNS_CALLED: Final = ("yarn", "colour", "named")
+"""How a yarn is spoken of: as such, or by its own name."""
+
 REMARKS: Final[tuple[ToldRemark, ...]] = (
     _remark("i forgot an increase", "forgot increase", "round last past"),
     _remark("i forgot a decrease", "forgot decrease", "round last past"),
@@ -335,6 +338,9 @@ REMARKS: Final[tuple[ToldRemark, ...]] = (
     _remark("one stitch is missing", "missing stitch", "needle"),
     _remark("i counted wrong", "fault count", "past"),
     _remark("i made a mistake", "fault", sure=False),
+    *(_remark("wrong yarn", f"fault {what}", "done past round last stitch") for what in _YARNS_CALLED),
+    *(_remark("i ran out of yarn", f"enough {what}", "past") for what in _YARNS_CALLED),
+    _remark("i ran out of yarn", "finish named", "past"),
     _remark("that is all for tonight", "stop", "round half", sure=False),
 )
 """What is remarked on. A wording is offered where its ideas were named, and done where it was typed, if it is

@@ -89,7 +89,7 @@ _IDEAS: Final = MappingProxyType(
         "lost": "lost",
         "surplus": "extra surplus",
         "missing": "missing short",
-        "fault": "wrong mistake error fault",
+        "fault": "wrong mistake error fault instead",
     }
 )
 """Each idea with the words for it, as `normalise` writes them: a row is a round."""
@@ -163,7 +163,7 @@ PHRASES: Final = tuple(
         (r"after this(?: one| round| step)?$", "next"),
         (r"on (?:my |left |right )?needles?", "oneneedle"),
         (r"(?:cast|casted) on", "caston"),
-        (r"(?:run|runs|running) out(?: of)?|(?:run|running) short(?: of)?", "enough"),
+        (r"(?:run|runs|ran|running) out(?: of)?|(?:run|running) short(?: of)?", "enough"),
         (r"(?:write|wrote|written|jot|jotted) (?:it |that )?down", "note"),
         (r"(?:knit|purl) (?:round )?or (?:a )?(?:purl|knit)", "purl"),
         (r"right (?:side )?or wrong side|wrong (?:side )?or right side|right side|wrong side", "side"),
