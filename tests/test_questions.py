@@ -105,10 +105,10 @@ rows     | is this a right side row           | The wrong side, row 4
 rows     | which side is this                 | The wrong side
 heel     | how many short rows left           | 38 short rows left
 heel     | where do I turn                    | After 29 stitches, in row 2
-yoke     | done                               | Round 14
-yoke     | finished                           | Round 14
-yoke     | next                               | Round 14
-yoke     | okay next                          | Round 14
+yoke     | done                               | At stitch 47
+yoke     | finished                           | At stitch 47
+yoke     | next                               | At stitch 47
+yoke     | okay next                          | At stitch 47
 yoke     | finished the round                 | Round 14
 yoke     | round done                         | Round 14
 yoke     | end of round                       | Round 14

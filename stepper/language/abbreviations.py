@@ -29,6 +29,26 @@ WORDS: Final = MappingProxyType(
 Source: common practice. "alt" and "pat" are left out: they are words or names as well.
 """
 
+TERMS: Final = MappingProxyType(
+    {
+        "lifeline": "a thin smooth thread, drawn through all stitches on the needle; "
+        "you can rip back to it and lose none",
+        "marker": "a ring on the needle between two stitches; you slip it across as you come to it",
+        "float": "the yarn not in use, lying behind the stitches from one in its colour to the next",
+        "repeat": "some stitches that are worked again and again, as between two stars",
+        "duplicate stitch": "a stitch sewn over a knitted one, along both its legs",
+        "skein": "the yarn as it is sold, a ball or a hank",
+        "rib": "knit and purl stitches above each other in columns, which makes the fabric stretch",
+        "step": "what is said at once: work it, then say next step",
+        "place": "the stitch I take you to be at; to hear it, say: where am I",
+        "remedy": "a way to mend a count that is off; to hear them, say: what can I do",
+    }
+)
+"""Words that a beginner hears here and may not know, each with what it means.
+
+Source: common practice; the last three are this program's own.
+"""
+
 _IN_CAPITALS: Final = MappingProxyType({"DS": "double stitch", "BO": "bind off", "CO": "cast on"})
 # What is an abbreviation in capitals only, because in small letters it is a code, a word or a name.
 

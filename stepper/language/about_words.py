@@ -14,8 +14,9 @@ from stepper.craft.figures import format_number, list_words
 from stepper.craft.gauge import to_mm
 from stepper.craft.how_made import how_made
 from stepper.craft.rows import row_word
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import Kind, find_stitch
 from stepper.language import outlook
+from stepper.language.abbreviations import TERMS
 from stepper.language.ahead_words import name_skein
 from stepper.language.aloud import spell_out
 from stepper.language.measures import length, many_stitches, plural, weight
@@ -380,7 +381,9 @@ def _where_else(change: tuple[str, tuple[str, ...]], joined: str) -> str:
 
 
 def _meaning(effect: about.TellMeaning, plan: Plan) -> str:
-    entry = stitch(effect.code)
+    entry = find_stitch(effect.code)
+    if entry is None:
+        return f"{sentence_case(effect.code)}: {TERMS.get(effect.code, 'that word I do not know')}."
     if entry.kind in (Kind.INCREASE, Kind.DECREASE):
         become = f"{plural(entry.uses, 'stitch', 'stitches')} become {entry.leaves}"
         if not entry.uses:

@@ -27,12 +27,12 @@ def step_in_hand(round_: Round, state: State) -> StepPart:
 
 
 def step_before(round_: Round, state: State, *, within: int) -> int:
-    """Return where the step began that ends at a place, or that the place is in the middle of. Unit: stitches.
+    """Return where the step began that ends at a place, or that the place is amid. Unit: stitches.
 
     Args:
         round_: The round in hand, or the one before it.
         state: Where the session stands.
-        within: Stitches of the round worked; 0 at its beginning, where the last step of the round before ended.
+        within: Stitches of the round worked; 0 for the end of the round before.
     """
     cut = cut_into_steps(round_, state.knitting.by_of(round_))
     if not within:
@@ -57,10 +57,9 @@ def is_told(part: StepPart, stitches: int, told_from: int) -> bool:
 def _told_part(cut: Sequence[StepPart], stitches: int, told_from: int) -> StepPart:
     part = part_at(cut, stitches)
     once = _stitches_once(part)
-    begun = (stitches - part.start) % once
-    if not part.again or (not begun and is_told(part, stitches, told_from)):
+    start = stitches - (stitches - part.start) % once
+    if not part.again or is_told(part, start, told_from):
         return part
-    start = stitches - begun
     first = part.start - once * (part.repeat[0] - 1 if part.repeat is not None else 1)
     breaths = [
         replace(each, start=each.start - first + start, end=each.end - first + start, repeat=None)

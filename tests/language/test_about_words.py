@@ -106,6 +106,10 @@ COUNT = Verified(place=Position(index=len(SHAWL.rounds)), stitches=7)
         ),
         (about.TellMeaning(code="yo"), "Yarn over: 1 stitch more. Bring the yarn over the needle for a new stitch with a hole below it."),
         (about.TellMeaning(code="k"), "Knit one."),
+        (
+            about.TellMeaning(code="place"),
+            "Place: the stitch I take you to be at; to hear it, say: where am I.",
+        ),
     ],
 )
 def test_an_answer_is_said_as_she_would_say_it(effect: Effect, said: str) -> None:

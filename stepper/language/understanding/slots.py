@@ -10,6 +10,7 @@ from typing import Any, Final
 
 from stepper.craft.gauge import to_mm
 from stepper.craft.stitches import STITCHES, find_stitch
+from stepper.language.abbreviations import TERMS
 from stepper.language.numbers import decimal, number
 from stepper.language.same_words import ARTICLES
 from stepper.language.understanding.normal_text import drop_articles, normalise
@@ -184,12 +185,14 @@ def _named_in(same: SamePlan) -> tuple[str, ...]:
 
 
 def _read_abbreviation(said: str, heard: _Heard) -> str | _Unread:
-    code = stitch_called(said.removeprefix("to "))
+    code = stitch_called(drop_articles(said.removeprefix("to ")))
     return _Unread(f'I do not know a stitch "{said}".') if code is None else code
 
 
 def stitch_called(said: str) -> str | None:
-    """Return the code of the stitch that words name; None if they name none."""
+    """Return the code of the stitch, or the word of the trade, that words name; None if they name none."""
+    if said in TERMS:
+        return said
     entry = find_stitch(said) or next(
         (each for each in STITCHES.values() if normalise(each.said) == said), None
     )

@@ -7,7 +7,7 @@ from functools import partial
 from types import MappingProxyType
 from typing import Final
 
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import Kind, find_stitch
 from stepper.plan.model import Plan
 from stepper.records import dataclass
 from stepper.session.control import refuse_done
@@ -28,7 +28,7 @@ class TellMeaning(Effect):
     """Say what an abbreviation means."""
 
     code: str
-    """As it stands in the table of stitches."""
+    """As it stands in the table of stitches, or the word that was asked about."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -83,8 +83,9 @@ def tell_how_far_in(plan: Plan, state: State, cue: HowFarIn) -> Iterator[Effect]
 
 
 def tell_meaning(plan: Plan, state: State, cue: Explain) -> Iterator[Effect]:
-    """Tell what an abbreviation means."""
-    yield TellMeaning(code=stitch(cue.text).code)
+    """Tell what an abbreviation or a word of the trade means."""
+    entry = find_stitch(cue.text)
+    yield TellMeaning(code=cue.text if entry is None else entry.code)
 
 
 def _finish(plan: Plan, state: State, at: str) -> Iterator[Effect]:

@@ -19,6 +19,8 @@ from tests.fixtures import plan_named
         ("how far to the body", cues.HowFarTo(place="body")),
         ("how far is this part", cues.HowFarIn()),
         ("what does ssk mean", cues.Explain(text="ssk")),
+        ("what is a lifeline?", cues.Explain(text="lifeline")),
+        ("what does the place mean", cues.Explain(text="place")),
     ],
 )
 def test_a_part_a_line_and_a_stitch_are_asked_for_by_name(said: str, cue: cues.Cue) -> None:
