@@ -233,6 +233,14 @@ def is_for_some(text: str) -> bool:
     return people is not None and names_people(people.group(1))
 
 
+def begun_by_size(name: str, size_names: tuple[str, ...]) -> str:
+    """Return the size that a longer name begins with: "Adult Large starts here"; empty for none."""
+    if len(size_names) < 2:
+        return ""
+    spelt = (size for size in size_names if re.fullmatch(r"[a-z][a-z -]{2,}", size, re.I))
+    return next((size for size in spelt if re.match(rf"{re.escape(size)}\s", name, re.I)), "")
+
+
 def sizes_in_prose(plain: str) -> re.Match[str] | None:
     """Find the sizes that a sentence is for, before a comma: `For size S only, knit 2 rounds.`
 

@@ -8,6 +8,7 @@ from typing import Final
 from stepper.project.page.unread.left_open import LeftKind
 from stepper.project.page.unread.proposals import Kept
 from stepper.project.page.unread.same_lines import SamePart
+from stepper.project.sizes import begun_by_size
 from stepper.records import dataclass
 from stepper.regex import regex
 from stepper.settling.number_questions import NumberQuestions, RowNumbers
@@ -135,6 +136,9 @@ def ask_kind(
 def propose_reply(asked: RowAsked, numbers: NumberQuestions) -> tuple[Reply | None, str]:
     """Return what Enter takes, and how it stands in brackets; None where that is one of the short answers."""
     kept = asked.proposal.kept
+    of_size = begun_by_size(asked.left.text.partition(":")[0].removeprefix("Note: "), numbers.file.sizes)
+    if of_size not in ("", numbers.file.size) and asked.left.kind is LeftKind.ROW:
+        return Reply(kept=Kept.OUT), _SHORT[Kept.OUT]
     if asked.left.kind is LeftKind.LINE:
         found = numbers.propose()
         goes_on = _HERS in asked.left.why and kept is Kept.ROWS and not asked.refused

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -16,9 +17,9 @@ from tests.settling.test_row_questions import file_with
 from tests.settling.typed import type_answers
 
 
-def reply_to(words: str, said: str = "") -> Reply:
+def reply_to(words: str, said: str = "", sizes: str = "S (M, L)") -> Reply:
     """Ask what a row of the hat is."""
-    text = file_with(words)
+    text = file_with(words).replace("S (M, L)", sizes).replace("size: M", f"size: {re.split('[(,]', sizes)[1]}")
     asked = look_at(find_left_open(text)[0], text)
     file = take_in_hand(text, Path())
     return ask_kind(
@@ -82,3 +83,19 @@ def test_what_was_answered_already_is_not_asked_for(monkeypatch: pytest.MonkeyPa
     """It was said to the question before."""
     type_answers(monkeypatch)
     assert reply_to("Twirl k2 in loops.", "note").kept is Kept.NOTE
+
+
+@pytest.mark.parametrize(
+    ("words", "shown"),
+    [
+        ("Large starts here: *twirl k2* around. Knit 1 round.", "[out]"),
+        ("Small starts here: *twirl k2* around.", "[1 round, then 44 sts as before]"),
+    ],
+)
+def test_what_is_headed_by_another_size_is_nothing_for_her(
+    words: str, shown: str, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Enter would put rows of somebody else's hat into hers."""
+    type_answers(monkeypatch, "note")
+    reply_to(words, sizes="Child (Small, Large)")
+    assert shown in capsys.readouterr().out

@@ -23,7 +23,7 @@ from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.size_heads import cut_at_sizes
-from stepper.project.sizes import is_for_some
+from stepper.project.sizes import begun_by_size, is_for_some
 from stepper.project.stripes.stripe_sequences import StripeSequences
 from stepper.records import dataclass
 from stepper.regex import regex
@@ -177,7 +177,8 @@ class PageLines:
         cut = cut_at_sizes(text, self.words.size_names)
         if len(cut) > 1:
             return [piece for start, end in cut for piece in self._whole_or_by_sentence(text[start:end], row)]
-        if is_for_some(text):
+        head, colon, _ = text.partition(":")
+        if is_for_some(text) or (colon and begun_by_size(head, self.words.size_names)):
             return [Piece(kind="note", text=text, row=row, why=self.why(text))]
         pieces: list[Piece] = []
         sentences = self._starred_joined(sentences_of(text))

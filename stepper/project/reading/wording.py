@@ -63,6 +63,7 @@ from stepper.project.rewording.yarn_names import find_called, with_names
 from stepper.project.size_heads import SizeHead, size_head
 from stepper.project.sizes import (
     HEAD_OF_SIZES,
+    begun_by_size,
     find_size,
     is_other_make,
     names_people,
@@ -468,7 +469,7 @@ def _foreign(label: str | None, words: Words, plain: str) -> tuple[str, str] | N
             "Write the name of a size as `sizes` has it before the colon, or leave the words out."
         )
     sizes = next((part for part in _parts_of(name) if _are_sizes(part, words.size_names)), "")
-    sizes = sizes or _begun_by_size(name, words.size_names)
+    sizes = sizes or begun_by_size(name, words.size_names)
     if sizes:
         return f'"{name}:" reads as the name of the line; it would be worked in every size.', (
             f'Write "Size {sizes} only: ..." for a line of that size.'
@@ -500,14 +501,6 @@ def _yarn_in(label: str, words: Words) -> str:
             return alone
     behind = re.findall(r"\b[^\W\d_]\w*", _LETTERED.sub("", label))
     return next((word for word in behind if word in words.yarns or re.fullmatch(r"MC|CC\d?", word)), "")
-
-
-def _begun_by_size(name: str, size_names: tuple[str, ...]) -> str:
-    """Return the size that a longer name begins with: "Adult Large starts here"; empty for none."""
-    if len(size_names) < 2:
-        return ""
-    spelt = (size for size in size_names if re.fullmatch(r"[a-z][a-z -]{2,}", size, re.I))
-    return next((size for size in spelt if re.match(rf"{re.escape(size)}\s", name, re.I)), "")
 
 
 def _are_sizes(name: str, size_names: tuple[str, ...]) -> bool:

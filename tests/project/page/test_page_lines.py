@@ -109,6 +109,9 @@ def test_a_paragraph_for_one_size_is_not_cut() -> None:
     text = "Men only: Twiddle around. Knit one round. 40 sts."
     pieces = page(text, sizes=2).by_sentence(text, 1)
     assert [(piece.kind, piece.text) for piece in pieces] == [("note", text)]
+    text = "Adult Large starts here: *k9, k2tog* around. 80 stitches. Knit 1 round."
+    named = PageLines(rows=(text,), words=Words(sizes=2, size_names=("Child", "Adult Large")))
+    assert [(piece.kind, piece.text) for piece in named.by_sentence(text, 1)] == [("note", text)]
 
 
 def test_a_b_behind_a_stitch_is_what_the_page_says_it_is() -> None:
