@@ -61,7 +61,7 @@ body     | how many stitches did I have before the divide          | the count b
 yoke     | which size am I making                                  | size 4 here                                        | Size 4 here
 body     | how wide is it now                                      | around by the gauge                                | About 74.5 cm around by the gauge, 164 stitches
 yoke     | how far is it to the underarm                           | 24 rounds                                          | In 24 rounds, round 37, Divide
-body     | where does the round begin                              | the place of the join, or a refusal                | ?
+body     | where does the round begin                              | the place of the join, or a refusal                | This round begins where the yarn comes from
 sleeve   | when do I change to double pointed needles              | the next needle, or a refusal                      | ?
 neckband | how many rounds of ribbing do I knit                    | 10 rounds                                          | Ribbing: 2 of 10 rounds done
 yoke     | which row of the chart am I on                          | round 4 of the chart                               | Round 4 of chart trail

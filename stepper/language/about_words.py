@@ -22,7 +22,7 @@ from stepper.language.aloud import spell_out
 from stepper.language.measures import length, many_stitches, plural, weight
 from stepper.language.numbers import ordinal_words
 from stepper.language.phrasing import in_yarn, said_items
-from stepper.language.places import ended, name_from, place_name, round_name, round_word, sentence_case
+from stepper.language.places import end_sentence, name_from, place_name, round_name, round_word, sentence_case
 from stepper.plan.model import Plan, Round
 from stepper.session.effects import Effect, Lead, TellFinished
 from stepper.session.questions import about, about_ahead, about_round
@@ -117,7 +117,7 @@ def _floats(effect: about_round.TellFloats, plan: Plan) -> str:
         line = f"{line}, about {length(stitches * effect.stitch_mm, plan.units)}"
     if not effect.catches:
         return f"{line}. It needs no catching."
-    return f"{line}. {' '.join(ended(sentence_case(each)) for each in effect.catches)}"
+    return f"{line}. {' '.join(end_sentence(sentence_case(each)) for each in effect.catches)}"
 
 
 def _carried(effect: about_round.TellCarried, plan: Plan) -> str:

@@ -34,7 +34,7 @@ from stepper.language.numbers import words
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import (
     done_name,
-    ended,
+    end_sentence,
     on_day,
     place_name,
     round_name,
@@ -84,7 +84,7 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
     if not begins:
         return said
     before = () if effect.heard else remarks_before(round_)
-    remarks = [ended(sentence_case(remark)) for remark in lead_in_once(before)]
+    remarks = [end_sentence(sentence_case(remark)) for remark in lead_in_once(before)]
     catches = shorten_catches(catches_of(round_)) if effect.slower else list_first_catches(plan, round_)
     # Behind the stitches: she works those first.
     behind = [f"{each}." for each in catches if effect.slower or each not in effect.heard]

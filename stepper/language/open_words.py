@@ -8,7 +8,7 @@ from typing import Any, Final, assert_never
 
 from stepper.craft.rows import row_word
 from stepper.language.measures import plural
-from stepper.language.places import ended, sentence_case
+from stepper.language.places import end_sentence, sentence_case
 from stepper.plan.model import OpenKind, OpenRow, PartKind, Plan, Proposed, RowPart
 from stepper.plan.stitches.abbreviate import put_on_hold
 from stepper.session.effects import Effect
@@ -223,7 +223,7 @@ def _nothing(effect: SettleRow, plan: Plan) -> str:
 def _quoted(words: str) -> str:
     """Return words as they are quoted, ended as a sentence."""
     plain = " ".join(words.split()).removeprefix("Note: ").lstrip("-–•* ").rstrip(" …:;,")
-    return ended(plain)
+    return end_sentence(plain)
 
 
 LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = MappingProxyType(

@@ -102,7 +102,7 @@ def sentence_case(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
-def ended(text: str) -> str:
+def end_sentence(text: str) -> str:
     """End a text as a sentence: with a full stop, unless it has its end already."""
     said = text.rstrip(".")
     return said if said.endswith(("!", "?", ".)", "!)", "?)")) else f"{said}."

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 from stepper.language.places import (
     done_name,
-    ended,
+    end_sentence,
     full_date,
     name_from,
     on_day,
@@ -65,7 +65,7 @@ def test_a_round_of_another_section_is_named_with_it() -> None:
 
 def test_a_sentence_that_has_its_end_gets_no_full_stop() -> None:
     """A page that cheers her on ends with a mark of its own."""
-    assert [ended(each) for each in ("Whew!", "twist", "Snug it up.", "(Really.)")] == [
+    assert [end_sentence(each) for each in ("Whew!", "twist", "Snug it up.", "(Really.)")] == [
         "Whew!",
         "twist.",
         "Snug it up.",

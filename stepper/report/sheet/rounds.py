@@ -12,7 +12,7 @@ from typing import Final
 
 from stepper.craft.rows import row_word
 from stepper.language.measures import length, plural
-from stepper.language.places import ended, sentence_case
+from stepper.language.places import end_sentence, sentence_case
 from stepper.plan.alike import fold_alike
 from stepper.plan.model import Plan, Round
 from stepper.plan.stitches.abbreviate import in_its_yarn
@@ -79,7 +79,7 @@ def _entries(rounds: Sequence[Round], plan: Plan, reached: Sequence[float]) -> I
             check = CountCheck(expect=due.expect, reason=reason, length=said)
         row = RoundRow(
             numbers=numbers + side,
-            remarks=tuple(ended(sentence_case(remark)) for remark in first.remarks),
+            remarks=tuple(end_sentence(sentence_case(remark)) for remark in first.remarks),
             label=first.label or "",
             words=(words + (f" (size {first.size})" if first.label else ""),),
             altered=_altered(first.altered, told),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.language.places import ended, sentence_case
+from stepper.language.places import end_sentence, sentence_case
 from stepper.plan.model import OpenRow
 from stepper.screen.drawing.letters import enlarge
 from stepper.screen.drawing.rows import Row, indent, paragraph
@@ -23,7 +23,7 @@ def draw_open_row_page(scene: Scene, terminal: Terminal, row: OpenRow) -> list[R
         row: The row.
     """
     columns = terminal.columns - 2
-    first = [ended(sentence_case(each)) for each in row.remarks]
+    first = [end_sentence(sentence_case(each)) for each in row.remarks]
     room = terminal.rows - 14 if terminal.rows >= _LEAST_ROWS else 0
     words = enlarge(row.words, columns, room, terminal) or paragraph(row.words, columns, BOLD)
     text = [line for each in first for line in paragraph(each, columns)]
