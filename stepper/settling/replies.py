@@ -61,6 +61,7 @@ _ANSWERS: Final = {
 }
 _SHORT: Final = {Kept.OUT: "out"}
 _OFF: Final = "bind off all sts"
+_BEGINS: Final = regex(r"\b(?:start|begin|join)", re.I)
 _HERS: Final = "in your own words"
 """Told of a line that would have to know the stitches of a row in own words; it may be kept so too."""
 _WHAT: Final = "What is it?"
@@ -136,9 +137,11 @@ def ask_kind(
 def propose_reply(asked: RowAsked, numbers: NumberQuestions) -> tuple[Reply | None, str]:
     """Return what Enter takes, and how it stands in brackets; None where that is one of the short answers."""
     kept = asked.proposal.kept
-    of_size = begun_by_size(asked.left.text.partition(":")[0].removeprefix("Note: "), numbers.file.sizes)
+    head = asked.left.text.partition(":")[0].removeprefix("Note: ")
+    of_size = begun_by_size(head, numbers.file.sizes)
     if of_size not in ("", numbers.file.size) and asked.left.kind is LeftKind.ROW:
-        return Reply(kept=Kept.OUT), _SHORT[Kept.OUT]
+        # Where another size begins, hers may have begun above, and works that row too.
+        return (None, "later") if _BEGINS.search(head) else (Reply(kept=Kept.OUT), _SHORT[Kept.OUT])
     if asked.left.kind is LeftKind.LINE:
         found = numbers.propose()
         goes_on = _HERS in asked.left.why and kept is Kept.ROWS and not asked.refused

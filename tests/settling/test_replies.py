@@ -88,14 +88,15 @@ def test_what_was_answered_already_is_not_asked_for(monkeypatch: pytest.MonkeyPa
 @pytest.mark.parametrize(
     ("words", "shown"),
     [
-        ("Large starts here: *twirl k2* around. Knit 1 round.", "[out]"),
+        ("Large only: *twirl k2* around. Knit 1 round.", "[out]"),
+        ("Large starts here: *twirl k2* around. Knit 1 round.", "[later]"),
         ("Small starts here: *twirl k2* around.", "[1 round, then 44 sts as before]"),
     ],
 )
 def test_what_is_headed_by_another_size_is_nothing_for_her(
     words: str, shown: str, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    """Enter would put rows of somebody else's hat into hers."""
+    """Enter would put rows of somebody else's hat into hers; but where another size begins, hers may go on."""
     type_answers(monkeypatch, "note")
     reply_to(words, sizes="Child (Small, Large)")
     assert shown in capsys.readouterr().out

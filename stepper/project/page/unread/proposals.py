@@ -316,7 +316,10 @@ def _rows(said: str) -> str:
         return str(max(1, int(chart["last"]) - int(chart["first"]) + 1))
     lasting = _LASTING.search(said)
     if lasting is None:
-        return "" if _LONGER.search(said) or len(_A_ROW.findall(said)) > 1 else "1"
+        several = len(_A_ROW.findall(said)) > 1 or (
+            _ONE_ROW.search(said) is not None and sum(map(says_stitches, sentences_of(said))) > 1
+        )  # "*k8, k2tog* around. Knit 1 round." is two
+        return "" if several or _LONGER.search(said) else "1"
     if lasting["for"]:
         return f"for {_plain_length(lasting['for'])}"
     measured = _FROM.match(said[lasting.end() :])

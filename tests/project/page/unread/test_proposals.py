@@ -94,6 +94,7 @@ def test_how_many_rows_is_proposed_where_the_words_say_it(words: str, rows: str)
         "Dec in loops on next 4 rows, then on the 3 foll alt rows.",
         "Dec at each end of the next 5 rows and then at each end of every RS row 4 times.",
         "Purl one row and twirl one row.",
+        "Small starts here: *k8, k2tog* around. 72 sts. Knit 1 round.",
         "Continue in loops as far as you like.",
         "Twirl until 12 loops are left.",
     ],
