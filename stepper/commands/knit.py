@@ -10,8 +10,8 @@ import sys
 from importlib.util import find_spec
 from pathlib import Path
 
-from stepper.commands.loading import load, tell_as_far, tell_how_far
-from stepper.errors import NotInstalledError
+from stepper.commands.loading import load, tell_as_far, tell_how_far, tell_what_keeps
+from stepper.errors import NotInstalledError, ProjectError
 from stepper.project.problems import UnsoundFileError
 from stepper.sitting.assembly import Settle, SittingOptions, hold_sitting
 from stepper.sitting.folding import check_terminal, print_folded
@@ -124,6 +124,9 @@ def _load(args: argparse.Namespace) -> tuple[LoadedProject, Settle | None]:
             print_folded(["First what has to be known before the first round."])
             Settling(path=args.file, to_begin=True).run()
             loaded = load_as_far(args.file)
+            keeps = tell_what_keeps(args.file) if loaded is None else ""
+            if keeps:
+                raise ProjectError(keeps) from error
         if loaded is None or _is_past(loaded):
             raise
         with patience(f"Looking at what {args.file.name} leaves open", lasting=args.plain):

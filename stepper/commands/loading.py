@@ -9,7 +9,7 @@ from stepper.project.page.marks import is_from_page
 from stepper.project.page.unread.left_open import find_left_open
 from stepper.project.yaml_file.source import read_text
 from stepper.sitting.patience import patience
-from stepper.sitting.project_file import LoadedProject, load_as_far, load_project
+from stepper.sitting.project_file import LoadedProject, find_in_the_way, load_as_far, load_project
 
 
 def load(
@@ -44,9 +44,23 @@ def tell_how_far(path: Path, places: int) -> str:
     if not is_from_page(text) or not find_left_open(text):
         return ""
     return (
-        "Once its size, what stands in front of the pattern and its first row are settled, it can be knitted "
+        "Once its size and what stands in front of the pattern are settled, it can be knitted "
         f"as far as it is read: stepper knit {path}"
     )
+
+
+def tell_what_keeps(path: Path) -> str:
+    """Say in a sentence why nothing of a page can be knitted yet; empty if that is not known.
+
+    Args:
+        path: The file.
+    """
+    problem = find_in_the_way(path)
+    if problem is None:
+        return ""
+    line = f"{path.name} cannot be begun yet, for line {problem.line}"
+    told = f"{line}: {problem.message.rstrip('.')}. {problem.hint}".strip()
+    return f"{told} Then: stepper knit {path}"
 
 
 def tell_as_far(loaded: LoadedProject, places: int) -> str:
@@ -59,6 +73,9 @@ def tell_as_far(loaded: LoadedProject, places: int) -> str:
     rounds = len(loaded.plan.rounds)
     line = loaded.plan.open.line if loaded.plan.open is not None else 0
     many = "1 place is" if places == 1 else f"{places} places are"
+    if not rounds:
+        first = f"The first row, in line {line}, is not read, and you are asked about it first"
+        return f"{many} open in {loaded.path.name}. {first}; what is read behind it is knitted."
     return (
         f"{many} open in {loaded.path.name}. Up to line {line} it can be knitted ({rounds} "
         f"{'round' if rounds == 1 else 'rounds'}); there you are asked."

@@ -140,6 +140,8 @@ def _finished(effect: effects.TellFinished, plan: Plan) -> str:
 
 
 def _start(effect: effects.TellStart, plan: Plan) -> str:
+    if not plan.rounds:
+        return "Starting."  # what is asked of the first row comes next
     read = "in all" if plan.open is None else "as far as the pattern is read"
     return f"Starting: {plural(len(plan.rounds), 'round')} {read}. Say next step when a step is done."
 
@@ -262,6 +264,8 @@ def _second(effect: effects.TellSecond, plan: Plan) -> str:
 
 
 def _far(effect: answers.TellFar, plan: Plan) -> str:
+    if not plan.rounds:
+        return "No round is known yet."
     if not effect.rounds:
         read = "" if plan.open is None else " that is read"
         return f"Nothing is left: every round{read} is done."

@@ -32,7 +32,8 @@ def tell_open_row(effect: TellOpenRow, plan: Plan) -> str:
     if heard:
         return f"{part} {asked}"
     first = " ".join(_quoted(sentence_case(each)) for each in row.remarks)
-    printed = f"{sentence_case(row.section)} goes on with words that I do not read: {part}"
+    begins = "goes on" if any(each.section == row.section for each in plan.rounds) else "begins"
+    printed = f"{sentence_case(row.section)} {begins} with words that I do not read: {part}"
     return " ".join(filter(None, [first, printed, asked]))
 
 
@@ -64,6 +65,8 @@ def say_proposed(proposed: Proposed, *, flat: bool) -> str:
             return f"short rows, {stitches} behind them"
         case OpenKind.TAKEN:
             return f"{stitches} taken from hold"
+        case OpenKind.COME:
+            return f"{stitches} that come onto the needles"
     assert_never(proposed.kind)
 
 
@@ -161,7 +164,7 @@ def _said_sum(row: OpenRow, question: PartQuestion) -> str:
         side = "wrong" if row.wrong is (answer.rows == 2) else "right"
         faces = f", the {side} side facing" if row.flat else ""
         return f"These rows are done, {stitches} on the needles{faces}"
-    if answer.kind is OpenKind.TAKEN:
+    if answer.kind in (OpenKind.TAKEN, OpenKind.COME):
         side = "" if answer.round else f", the {'right' if answer.right else 'wrong'} side facing"
         return f"{sentence_case(stitches)} on the needles, in {row_word(not answer.round)}s{side}"
     return f"One {row_word(row.flat)}, {stitches} on the needles"

@@ -44,8 +44,8 @@ def plan_as_far(project: Project, rows: Iterable[int]) -> Plan | None:
         rows: Rows of the file that are open, from 1: left by a pasted page, or not read.
 
     Returns:
-        The plan, with the row at which it ends; None if something does not fit that is no row of the
-        pattern, or if no round stands above the first.
+        The plan, with the row at which it ends, without rounds if that is the first; None if something does
+        not fit that is no row of the pattern.
     """
     if project.alone is None and not project.switches:
         project = replace(project, alone=Span(line=1, column=1))

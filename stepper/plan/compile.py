@@ -60,7 +60,7 @@ def compile_plan(project: Project) -> Compiled:
     problems = _problems(tried, project)
     if problems:
         return Compiled(plan=None, problems=problems, worked=knitted)
-    if not knitted.drafts:
+    if not knitted.drafts and knitted.ends_at is None:
         where = project.sections[0].place
         return Compiled(plan=None, problems=(where.problem("the pattern has no rounds to knit."),))
     empty = next((draft.line for draft in knitted.drafts if not draft.phrase), None)

@@ -227,6 +227,8 @@ class OpenKind(StrEnum):
     """Rows turned before their end, all of them up to where the last turn is closed."""
     TAKEN = "taken back"
     """Stitches on hold taken onto empty needles."""
+    COME = "come"
+    """Stitches that come onto empty needles by its words, whatever way."""
 
 
 class PartKind(StrEnum):

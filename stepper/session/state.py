@@ -243,9 +243,9 @@ class OpenAnswer:
     name: str = ""
     """`TAKEN`: what is taken from hold."""
     round: bool | None = None
-    """`TAKEN`, `PARTS`: whether rounds follow, else rows; None where that is not asked."""
+    """`TAKEN`, `COME`, `PARTS`: whether rounds follow, else rows; None where that is not asked."""
     right: bool = True
-    """`TAKEN`: whether the right side faces her."""
+    """`TAKEN`, `COME`: whether the right side faces her."""
 
     @property
     def left(self) -> int:

@@ -21,6 +21,7 @@ from stepper.project.reading.own_words import find_depended_on, turns_at_its_end
 from stepper.project.rewording.synonym import STS
 from stepper.regex import regex
 from stepper.session.state import OpenAnswer
+from stepper.settling.coming import CASTS_ON
 from stepper.settling.rows_asked import RowAsked, bound_off_at_edge
 from stepper.settling.written_rows import Forms
 
@@ -31,7 +32,6 @@ _TURN: Final = regex(r"\bw\s*&\s*t\b|\bturn(?:ed|ing)?\b(?!\s+up\b)|\bshort[\s-]
 _TURN_AT_END: Final = regex(r"\bturn\W*$", re.I)
 _TO_END: Final = regex(r"\bto\s+(?:the\s+)?end\b|\bacross\b|\ball\b|\bwhole\b", re.I)
 """Words by which a row goes to its end before it turns, as every row does."""
-_CASTS_ON: Final = regex(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b", re.I)
 _PUTS: Final = regex(r"\b(?:place|put|slip|leav(?:e|ing)|transfer|keep|hold|holding|thread)\b", re.I)
 """Words by which stitches go on hold, rather than come back."""
 _WAIT: Final = regex(
@@ -93,15 +93,18 @@ def asked_by_parts(row: OpenRow, asked: RowAsked) -> OpenRow:
     words, flat = asked.left.text, row.flat
     depended = find_depended_on(words)
     if row.stitches == 0:
-        back = row.held and ("held" in depended or _COMES_BACK.search(words))
-        held = _first_named(words, row.held)
-        return replace(row, by_parts=frozenset({PartKind.HELD}), held=held) if back else row
+        held, back = _first_named(words, row.held), "held" in depended or _COMES_BACK.search(words)
+        if held and back:
+            return replace(row, by_parts=frozenset({PartKind.HELD}), held=held)
+        anew = not held or CASTS_ON.search(words) is not None
+        kinds_come = {PartKind.ON} if anew else {PartKind.HELD, PartKind.ON}
+        return replace(row, by_parts=frozenset(kinds_come), held=held)
     kinds = set[PartKind]()
     if "go" in depended and not (flat and bound_off_at_edge(words)):
         kinds.add(PartKind.OFF)
     if ("held" in depended and _PUTS.search(words)) or _WAIT.search(words):
         kinds.add(PartKind.HELD)
-    if kinds and _CASTS_ON.search(words):
+    if kinds and CASTS_ON.search(words):
         kinds.add(PartKind.ON)
     if row.held and _JOINED.search(words):
         kinds.add(PartKind.BACK)
@@ -321,13 +324,14 @@ def _written(part: RowPart) -> str:
             return f"turn, hold {many}{named}"
 
 
-def write_taken(answer: OpenAnswer, words: str, held: int) -> Forms:
+def write_taken(answer: OpenAnswer, words: str, held: int, behind: tuple[str, ...] = ()) -> Forms:
     """Write that stitches come back from hold.
 
     Args:
         answer: What she answered, of kind `TAKEN`.
         words: The words of the page.
         held: How many wait.
+        behind: The row as it stays open behind them; empty where its words are settled so.
     """
     plain = " ".join(words.split())
     name = "" if is_unnamed(answer.name) else answer.name
@@ -336,9 +340,10 @@ def write_taken(answer: OpenAnswer, words: str, held: int) -> Forms:
     more = () if answer.stitches == held else (f"Own words: by the words above. {answer.stitches} sts.",)
     back = f"place {name} sts back on needles." if name else "place held sts back on needles."
     first = f"{side}{back}" if side else back[0].upper() + back[1:]
+    said = () if behind and not more else (f"Note: {plain}",)
     return (
-        (f"Note: {plain}", first, shape, *more),
-        (f"Note: {plain}", back[0].upper() + back[1:], shape, *more),
+        (*said, first, shape, *more, *behind),
+        (*said, back[0].upper() + back[1:], shape, *more, *behind),
     )
 
 
@@ -366,5 +371,5 @@ def write_short_rows(answer: OpenAnswer, words: str, before: int) -> Forms:
     return (write_each(words, (*[""] * (answer.rows - 1), same)),)
 
 
-OF_PARTS: Final = (OpenKind.PARTS, OpenKind.SHORT_ROWS, OpenKind.TAKEN)
+OF_PARTS: Final = (OpenKind.PARTS, OpenKind.SHORT_ROWS, OpenKind.TAKEN, OpenKind.COME)
 """What is written here."""

@@ -47,6 +47,7 @@ from stepper.settling.by_parts import (
     write_short_rows,
     write_taken,
 )
+from stepper.settling.coming import open_behind, write_come
 from stepper.settling.file_in_hand import FileInHand, read_lines, take_in_hand, write_whole
 from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
 from stepper.settling.replies import Reply, propose_reply
@@ -144,8 +145,11 @@ class OpenRows:
             return self._settle_parts(answer, looked)
         reply = looked.reply if answer.stitches is None else None
         if answer.kind is OpenKind.IDLE:
-            reply = looked.reply if _is_idle(looked.reply) else Reply(kept=Kept.NOTE)
-        elif answer.kind is OpenKind.ROWS and answer.stitches is not None:
+            said = looked.reply.kept if looked.reply is not None else Kept.NOTE
+            kept = (*([Kept.ROWS] if looked.asked.defines else []), said if said is Kept.OUT else Kept.NOTE)
+            forms = [write_reply(Reply(kept=each), looked.asked, looked.file) for each in kept]
+            return self._first_that_fits(forms, looked)
+        if answer.kind is OpenKind.ROWS and answer.stitches is not None:
             reply = _counted(answer, looked)
         if reply is None:
             return "It cannot be kept so. Settle it at the keyboard: stepper settle."
@@ -163,8 +167,12 @@ class OpenRows:
             forms = write_parts(told_apart(parts, dict(row.held)), words, round_=answer.round)
         elif answer.kind is OpenKind.SHORT_ROWS:
             forms = write_short_rows(answer, words, row.stitches)
+        elif answer.kind is OpenKind.COME:
+            behind = open_behind(asked.left, row.by_parts)
+            forms = tuple((*form, *behind) for form in write_come(answer, words))
         else:
-            forms = write_taken(answer, words, dict(row.held).get(answer.name, 0))
+            behind = open_behind(asked.left, row.by_parts) if PartKind.ON in row.by_parts else ()
+            forms = write_taken(answer, words, dict(row.held).get(answer.name, 0), behind)
         file = looked.file
         if file.several and not file.alone:
             file.text, file.alone = keep_for_size(file.text, file.size), True
@@ -201,7 +209,7 @@ class OpenRows:
                 write_whole(path, written.text, crlf=crlf)
             after = explained or after
         again = after.plan.open if after is not None else None
-        stays = again is not None and written.text.split("\n")[again.line - 1].strip() in written.rows
+        stays = again is not None and written.text.split("\n")[again.line - 1].strip() in written.settled
         if after is not None and not stays:
             return after
         write_whole(path, before.replace("\r\n", "\n"), crlf=crlf)
@@ -246,8 +254,8 @@ def _look(loaded: LoadedProject) -> _Looked:
     row = loaded.plan.open
     assert row is not None  # the caller has looked
     text = loaded.text.replace("\r\n", "\n")
-    left = _left_at(text, row)
-    asked = look_at(left, text)
+    asked = _look_at(_left_at(text, row), row, text)
+    left = asked.left
     remark = asked.proposal.kept in (Kept.NOTE, Kept.OUT)  # "I use German short rows" turns nothing itself
     if asked_by_parts(row, asked).several and not remark:
         asked = replace(asked, left=short_rows_from(left, text))
@@ -256,16 +264,24 @@ def _look(loaded: LoadedProject) -> _Looked:
     if asked.proposal.kept is Kept.SPLIT and (reply is None or not reply.kinds):
         sentences = split_sentences(left.text)
         text = put_rows(text, left.first, left.last, marked_rows(sentences, left.where, ""))
-        asked = look_at(_left_at(text, replace(row, line=left.first)), text)
+        asked = _look_at(_left_at(text, replace(row, line=left.first)), row, text)
         numbers = _numbers(asked, take_in_hand(text, loaded.path.parent))
         reply, _ = propose_reply(asked, numbers)
     if asked.proposal.kept in (Kept.NOTE, Kept.OUT):  # a yes to a row that is knitted would lose it
         worked = says_stitches(asked.left.text) or asked.proposal.rows not in ("", "1")
         reply = None if worked else Reply(kept=asked.proposal.kept)
+    if reply is None and asked.proposal.kept in (Kept.CAST_ON, Kept.PICK_UP):
+        # A line that is read, and open for what stands beside it.
+        reply = Reply(kept=asked.proposal.kept, moved=numbers.moved_proposed())
     if reply is None and asked.proposal.kept is Kept.BIND_OFF:
         reply = Reply(kept=Kept.BIND_OFF)
     whole = reply is not None and _is_whole(reply, asked, numbers)
     return _Looked(asked=asked, file=numbers.file, numbers=numbers, reply=reply if whole else None)
+
+
+def _look_at(left: LeftOpen, row: OpenRow, text: str) -> RowAsked:
+    """Look at a row; that nothing is on the needles the plan knows for certain."""
+    return look_at(left, text, empty=row.stitches == 0, held=row.held)
 
 
 def _left_at(text: str, row: OpenRow) -> LeftOpen:
@@ -336,8 +352,10 @@ def _proposed_of(looked: _Looked, row: OpenRow) -> Proposed | None:
             return None  # a yes to a remark would lose what waits
         if not idle and (row.turns or (PartKind.OFF in row.by_parts and not all_off)):
             return None
-    if row.by_parts and not row.stitches:
+    if row.by_parts == {PartKind.HELD} and not row.stitches:
         return None  # what waits may come back by it
+    if looked.asked.defines:
+        return Proposed(kind=OpenKind.IDLE)  # a row of a stitch pattern: it is knitted where that is called
     return _proposed(looked) if looked.reply is not None else None
 
 

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from stepper.language.open_words import ask_parts
-from stepper.plan.model import OpenKind, OpenRow
+from stepper.plan.model import OpenKind, OpenRow, PartKind
 from stepper.project.page.unread.answers import AnsweredNumber
+from stepper.project.page.unread.left_open import LeftOpen
 from stepper.session.open_row.by_parts import Ask, PartQuestion, question_after
 from stepper.session.state import OpenAnswer, PartAnswer
 from stepper.settling.by_parts import (
@@ -15,6 +16,7 @@ from stepper.settling.by_parts import (
     write_short_rows,
     write_taken,
 )
+from stepper.settling.coming import open_behind, write_come
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.prompting import BackAsked, ask_read
 from stepper.settling.rows_asked import RowAsked
@@ -74,7 +76,7 @@ def ask_stitches(asked: RowAsked, row: OpenRow, file: FileInHand) -> Forms:
         elif said.yes:
             typed = [each.number for each in answers if each.number] or [row.stitches]
             file.settle_sizes(AnsweredNumber(values=(number,)) for number in typed)
-            return _written(question.answer, row, asked.left.text)
+            return _written(question.answer, row, asked.left)
         else:
             answers.pop()
 
@@ -92,14 +94,18 @@ def _read(typed: str, question: PartQuestion) -> PartAnswer | str:
     return PartAnswer(yes=known)
 
 
-def _written(answer: OpenAnswer, row: OpenRow, words: str) -> Forms:
+def _written(answer: OpenAnswer, row: OpenRow, left: LeftOpen) -> Forms:
+    words = left.text
     match answer.kind:
         case OpenKind.PARTS:
             return write_parts(told_apart(answer.parts, dict(row.held)), words, round_=answer.round)
         case OpenKind.SHORT_ROWS:
             return write_short_rows(answer, words, row.stitches)
         case OpenKind.TAKEN:
-            return write_taken(answer, words, dict(row.held).get(answer.name, 0))
+            behind = open_behind(left, row.by_parts) if PartKind.ON in row.by_parts else ()
+            return write_taken(answer, words, dict(row.held).get(answer.name, 0), behind)
+        case OpenKind.COME:
+            return tuple((*form, *open_behind(left, row.by_parts)) for form in write_come(answer, words))
         case OpenKind.ROWS:
             return write_counted(answer, words, row.stitches)
         case _:

@@ -102,7 +102,8 @@ def ask_kind(
         by_parts: Whether it can be asked of its stitches, which is proposed where nothing better is.
     """
     proposed, default = propose_reply(asked, numbers)
-    if by_parts and asked.proposal.kept in (Kept.ROWS, Kept.ANEW) and asked.left.kind is LeftKind.ROW:
+    hers = asked.left.kind is LeftKind.ROW and not asked.defines
+    if by_parts and hers and asked.proposal.kept in (Kept.ROWS, Kept.ANEW):
         proposed, default = Reply(kept=Kept.PARTS), Kept.PARTS.value
     if asked.same is not None:
         same = asked.same if asked.same.plain else None

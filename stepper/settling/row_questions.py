@@ -250,9 +250,11 @@ def _first_read(made: Sequence[Sequence[str]], left: LeftOpen, file: FileInHand)
     """Return the text with the first form that is read; empty, with what is wrong told, if none is."""
     written = write_first_read(made, left, file)
     if written.text:
-        rows = written.rows
+        rows = written.settled
         shown = rows if len(rows) <= _MOST_SHOWN else (*rows[:2], "…", rows[-1])
         print_folded([f"Written: {_shortened(row, left.text)}" for row in shown])
+        if len(rows) < len(written.rows):
+            print_folded(["Its words say more: what is knitted behind that is asked next."])
     print_folded([f"That is not read: {each}" for each in written.trouble[:2]])
     return written.text
 

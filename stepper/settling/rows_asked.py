@@ -54,20 +54,26 @@ class RowAsked:
         return self.so_far.stitches == 0 and self.proposal.numbered
 
 
-def look_at(left: LeftOpen, text: str) -> RowAsked:
+def look_at(
+    left: LeftOpen, text: str, *, empty: bool = False, held: tuple[tuple[str, int], ...] = ()
+) -> RowAsked:
     """Find what can be proposed for a row.
 
     Args:
         left: The row.
         text: The whole file.
+        empty: Whether it is known that nothing is on the needles there.
+        held: What then waits on hold, name and stitches, the last first.
     """
     rows = text.split("\n")
     above = any(
         each.kind is LeftKind.ROW and each.part == left.part and each.first < left.first
         for each in find_left_open(text)
     )
-    so_far = find_so_far(text, left.first, left.last)
-    if above:  # what is still open above it may change the number
+    so_far = (
+        SoFar(stitches=0, flat=None, held=held) if empty else find_so_far(text, left.first, left.last)
+    )
+    if above and not empty:  # what is still open above it may change the number
         so_far = SoFar(stitches=None, flat=so_far.flat)
     behind = rows[left.last].strip() if left.last < len(rows) else ""
     proposal = propose(left.text, empty=so_far.stitches == 0, behind=behind)

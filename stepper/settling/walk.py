@@ -31,7 +31,7 @@ from stepper.settling.together import alike_below, ask_together
 from stepper.settling.value_questions import ask_needles, ask_value
 from stepper.sitting.folding import print_folded
 from stepper.sitting.patience import patience
-from stepper.sitting.project_file import load_as_far, load_project
+from stepper.sitting.project_file import load_project
 
 _NO_NEEDLES: Final = "is clear only where the file names two sizes"
 _NO_STITCHES: Final = "there are no stitches on the needles"
@@ -48,8 +48,8 @@ class Settling:
     """The text as it was last read or written."""
     crlf: bool = False
     to_begin: bool = False
-    """Whether only that is asked about without which nothing can be knitted: values, what stands in front of
-    the pattern, and rows in front of the first that is read."""
+    """Whether only that is asked about without which nothing can be knitted: values and what stands in front
+    of the pattern. Its rows are asked about where she comes to them, the first of them at once."""
     later: set[_Key] = field(default_factory=set)
     """What is left open in this run."""
     before: list[tuple[str, frozenset[_Key]]] = field(default_factory=list)
@@ -162,8 +162,7 @@ class Settling:
         marked = [each for each in find_left_open(self.text) if self._is_open(each)]
         if self.to_begin:
             front = next((each for each in marked if each.kind is not LeftKind.ROW), None)
-            if front is not None or load_as_far(self.path) is not None:
-                return (front, None) if front is not None else None
+            return (front, None) if front is not None else None
         first = marked[0] if marked else None
         if first is not None and not first.part:
             return first, None

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from stepper.project.page.marks import MARK
 from stepper.project.page.unread.kept_rows import (
     put_rows,
     split_sentences,
@@ -14,6 +15,7 @@ from stepper.project.page.unread.kept_rows import (
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open
 from stepper.project.page.unread.proposals import Kept
 from stepper.records import dataclass
+from stepper.settling.coming import open_behind
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.replies import Reply
 from stepper.settling.rows_asked import RowAsked
@@ -34,6 +36,12 @@ class Written:
     trouble: tuple[str, ...] = ()
     """What is wrong with the last form tried, as sentences; empty if one is read."""
 
+    @property
+    def settled(self) -> tuple[str, ...]:
+        """The rows that were written and do not stay open under a mark."""
+        pairs = zip(("", *self.rows), self.rows, strict=False)
+        return tuple(row for above, row in pairs if MARK not in above and MARK not in row)
+
 
 def forms_of(reply: Reply, asked: RowAsked) -> Forms:
     """Return the rows that may be written for an answer that leaves nothing open.
@@ -44,7 +52,7 @@ def forms_of(reply: Reply, asked: RowAsked) -> Forms:
     """
     kept, words = reply.kept, asked.left.text
     if kept in (Kept.CAST_ON, Kept.PICK_UP):
-        return _each_alone(write_kept(words, kept, moved=reply.moved))
+        return tuple((form, *open_behind(asked.left, ())) for form in write_kept(words, kept, moved=reply.moved))
     if kept is Kept.HOLD:
         return _each_alone(write_kept(words, kept, moved=reply.moved, count=reply.count or ""))
     if kept is Kept.SPLIT:

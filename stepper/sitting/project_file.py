@@ -70,7 +70,8 @@ def load_as_far(path: Path) -> LoadedProject | None:
 
     Returns:
         The file with its plan, which ends where it is open (`Plan.open`); None if it was not begun from a
-        page, if something else than its rows is not settled, or if no round stands above the first.
+        page, or if something else than its rows is not settled. Where the first row is open, no round is
+        known and the plan has none.
 
     Raises:
         SurroundingsError: The file cannot be read.
@@ -98,14 +99,40 @@ def load_known(path: Path) -> LoadedProject:
         return loaded
 
 
+def find_in_the_way(path: Path) -> Problem | None:
+    """Return the first thing besides its rows for which a file begun from a page cannot be knitted at all.
+
+    Args:
+        path: The file.
+
+    Returns:
+        A value or text in front of the pattern that is open, or what is not read there; None if nothing is.
+
+    Raises:
+        SurroundingsError: The file cannot be read.
+    """
+    text = read_text(path)
+    opened = {each.first for each in find_left_open(text) if each.kind is not LeftKind.ROW}
+    first = next((each for each in find_standing_marks(text) if each.line in opened), None)
+    if first is not None:
+        return first
+    reading = read_project(text, lambda picture: read_picture(path.parent / picture))
+    return next(iter(_outside_rows(reading, text)), None)
+
+
+def _outside_rows(reading: FileReading, text: str) -> tuple[Problem, ...]:
+    """Return what is not read of a file and is no row of its pattern."""
+    rows = text.split("\n")
+    return tuple(each for each in reading.problems if not is_work_row(rows, each.line))
+
+
 def _as_far(text: str, folder: Path) -> tuple[Project, Plan] | None:
     left = find_left_open(text)
     if any(each.kind is not LeftKind.ROW for each in left):
         return None
     reading = read_project(text, lambda picture: read_picture(folder / picture))
-    project, rows = reading.project or reading.partial, text.split("\n")
-    elsewhere = any(not is_work_row(rows, each.line) for each in reading.problems)
-    if project is None or elsewhere or not (left or is_from_page(text)):
+    project = reading.project or reading.partial
+    if project is None or _outside_rows(reading, text) or not (left or is_from_page(text)):
         return None
     # What looks at the words of a page is loaded only for one that is not read to its end.
     from stepper.plan.as_far import plan_as_far

@@ -8,8 +8,8 @@ no others: of a row that is asked stretch by stretch, a number that the words pr
 front of "on a holder" is said where such stitches are asked of, half of the stitches where the words say none, and yes
 to what is proposed as left over; a row whose words turn did not end at its end; what lies beyond the turn waits where
 the words put stitches on hold. Of any other row one round is said, with the count that its words print, else as many
-stitches as before. What stands in front of the first row that is read is typed: Enter, the cast-on as printed, one row
-or a note. None of this need be what the page means: so what is counted is how many answers there are and how
+stitches as before. What is refused is answered again as what she knitted. Sizes and what stands in front of the
+pattern are taken as they are. None of this need be what the page means: so what is counted is how many answers there are and how
 the pages come through, not whether the garment is right.
 """
 
@@ -20,9 +20,8 @@ import shutil
 import sys
 import tempfile
 from collections import Counter
-from contextlib import redirect_stdout
+from collections.abc import Iterator
 from dataclasses import replace
-from io import StringIO
 from pathlib import Path
 
 from stepper.errors import StepperError
@@ -36,8 +35,7 @@ from stepper.project.page.unread.proposals import printed_count
 from stepper.session.open_row.by_parts import NUMBERS, Ask, question_of
 from stepper.session.state import OpenAnswer, OpenWork, PartAnswer
 from stepper.settling.in_sitting import OpenRows
-from stepper.settling.walk import Settling
-from stepper.sitting.project_file import load_as_far
+from stepper.sitting.project_file import LoadedProject, find_in_the_way, load_as_far
 
 MOST_ANSWERS = 80
 
@@ -52,28 +50,6 @@ def settle_front(text: str) -> tuple[str, int]:
         text, many = take_mark_off(text, left[0].first), many + 1
 
 
-class _Typing(StringIO):
-    """What she types before the first round: Enter, where that answers; else what the page says or a note."""
-
-    def __init__(self, shown: StringIO) -> None:
-        super().__init__()
-        self.shown, self.seen, self.lines = shown, 0, 0
-
-    def readline(self, size: int | None = -1, /) -> str:  # type: ignore[override]  # of text, as all of it
-        """Answer what was shown since the last answer; nothing more after many."""
-        told = self.shown.getvalue()[self.seen :]
-        self.seen, self.lines = len(self.shown.getvalue()), self.lines + 1
-        if self.lines > 3 * MOST_ANSWERS:
-            return ""
-        default = told[told.rfind("[") + 1 : told.rfind("]")] if told.rstrip().endswith("]") else ""
-        if "how many" in default:
-            return "1 row, same\n"
-        if default in ("type", "parts"):
-            begun = re.search(r"\b(?:cast(?:ing)?\s+on|CO)\b\D{0,20}(\d+)", told, re.I)
-            return f"cast on {begun[1]}\n" if begun is not None else "note\n"
-        return "\n" if default else "note\n"
-
-
 def _number(printed: str) -> int:
     """Return the first number of what is printed; 0 for none."""
     found = re.search(r"\d+", printed)
@@ -85,6 +61,12 @@ _PRINTED = {
     Ask.ON: r"\b(?:cast(?:ing)?\s+on|CO)\b\D{0,20}(\d+)",
     Ask.HELD: r"(\d+)[^.;]{0,60}\b(?:hold(?:er)?|waste|spare|thread)",
 }
+
+
+def _come(words: str) -> int:
+    """Return how many stitches come onto the needles by some words; 0 where they print none."""
+    found = re.search(r"\b(?:cast(?:ing)?\s+on|CO|pick(?:ing)?\s+up)\b\D{0,60}(\d+)", words, re.I)
+    return int(found[1]) if found is not None else _number(printed_count(words))
 
 
 def _worked(row: OpenRow, *, first: bool) -> int:
@@ -115,7 +97,10 @@ def answer_by_parts(row: OpenRow) -> tuple[OpenAnswer, int]:
             yes = re.search(r"\bjoin|\br(?:ou)?nds?\b", row.words, re.I) is not None
         if question.ask in NUMBERS:
             left = printed.get(ask, [])
-            number = left.pop(0) if left else 0 if ask in _PRINTED or ask is Ask.COME else max(1, question.most // 2)
+            none = 0 if ask in _PRINTED or ask is Ask.COME else max(1, question.most // 2)
+            number = left.pop(0) if left else none
+            if ask is Ask.COME:
+                number = _come(row.words)
             number = min(max(number, question.least), question.most)
         if ask is Ask.REST and again is not None:
             yes, again = False, None
@@ -127,20 +112,28 @@ def answer_by_parts(row: OpenRow) -> tuple[OpenAnswer, int]:
         work = replace(work, answers=(*work.answers, PartAnswer(number=number, yes=yes and number is None)))
 
 
+def _answers(row: OpenRow, answers: Counter[str]) -> Iterator[tuple[OpenAnswer, str]]:
+    """Yield what she answers of a row, each with its kind: what is proposed; if that is refused, what she knitted."""
+    if row.proposed is not None:
+        yield OpenAnswer(kind=row.proposed.kind), row.proposed.kind.value
+        row = replace(row, proposed=None)
+    if row.is_asked_by_parts:
+        answer, said = answer_by_parts(row)
+        answers["asked of its stitches"] += said
+        yield answer, f"{answer.kind.value} by parts"
+    else:
+        count = _number(printed_count(row.words)) or row.stitches
+        yield OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=count), "counted"
+    yield OpenAnswer(kind=OpenKind.IDLE), "idle for want of another"
+
+
 def go_through(path: Path) -> tuple[Counter[str], int, int, str]:
     """Answer each open row; return the answers by kind, the rounds at first and at last, and how it ended."""
     answers: Counter[str] = Counter()
     loaded = load_as_far(path)
-    if loaded is None:  # at the keyboard, before the first round: Enter takes what is proposed
-        asked = StringIO()
-        sys.stdin = _Typing(asked)
-        with redirect_stdout(asked):
-            settling = Settling(path=path, to_begin=True)
-            settling.run()
-        answers["first"] = settling.answered
-        loaded = load_as_far(path)
     if loaded is None:
-        return answers, 0, 0, "not begun"
+        keeps = find_in_the_way(path)
+        return answers, -1, 0, f"not begun: {keeps.message[:90] if keeps is not None else 'a line that fits nowhere'}"
     begun = len(loaded.plan.rounds)
     rows = OpenRows(loaded)
     while rows.loaded.plan.open is not None and answers.total() < MOST_ANSWERS:
@@ -148,27 +141,15 @@ def go_through(path: Path) -> tuple[Counter[str], int, int, str]:
         if row.trouble and row.proposed is None:
             answers["keyboard"] += 1
             return answers, begun, len(rows.loaded.plan.rounds), f"keyboard: {row.words[:90]}"
-        before = rows.loaded.plan.count_before(len(rows.loaded.plan.rounds))
-        kind = "counted" if row.proposed is None else row.proposed.kind.value
-        if row.proposed is not None:
-            answer = OpenAnswer(kind=row.proposed.kind)
-        elif row.is_asked_by_parts:
-            answer, said = answer_by_parts(row)
-            answers["asked of its stitches"] += said
-            kind = f"{answer.kind.value} by parts"
-        elif before:
-            answer = OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=_number(printed_count(row.words)) or before)
-        else:
-            come = re.search(r"\b(?:cast(?:ing)?\s+on|CO|pick(?:ing)?\s+up)\b\D{0,30}(\d+)", row.words, re.I)
-            number = int(come[1]) if come is not None else _number(printed_count(row.words))
-            kind_come = OpenKind.ROWS if number else OpenKind.IDLE
-            answer = OpenAnswer(kind=kind_come, rows=1, stitches=number or None)
-        outcome = rows.settle(answer)
+        outcome: LoadedProject | str = ""
+        kind = ""
+        for answer, kind in _answers(row, answers):
+            outcome = rows.settle(answer)
+            if not isinstance(outcome, str):
+                break
+            answers[f"{kind} refused"] += 1
         if isinstance(outcome, str):
-            outcome = rows.settle(OpenAnswer(kind=OpenKind.IDLE))
-            kind = f"{kind} refused"
-            if isinstance(outcome, str):
-                return answers, begun, len(rows.loaded.plan.rounds), f"refused: {row.words[:60]} {outcome[:90]}"
+            return answers, begun, len(rows.loaded.plan.rounds), f"refused: {row.words[:60]} {outcome[:90]}"
         answers[kind] += 1
     return answers, begun, len(rows.loaded.plan.rounds), "to its end" if rows.loaded.plan.open is None else "endless"
 
@@ -190,8 +171,8 @@ def main() -> None:
         try:
             answers, first, last, end = go_through(path)
         except StepperError as error:
-            answers, first, last, end = Counter(), 0, 0, f"error: {str(error)[:90]}"
-        begun += first > 0
+            answers, first, last, end = Counter(), -1, 0, f"error: {str(error)[:90]}"
+        begun += first >= 0
         ended += end == "to its end"
         total += answers
         kinds = ", ".join(f"{kind} {many}" for kind, many in answers.most_common())

@@ -130,4 +130,4 @@ def test_of_a_page_it_says_how_far_it_can_be_knitted(
     path.write_text(PAGE.lstrip().replace("size: M}", "size: M}  # LOOK: which size do you knit?"))
     code, shown = check(path, capsys)
     assert code == 1
-    assert "Once its size, what stands in front of the pattern and its first row are settled" in shown
+    assert "Once its size and what stands in front of the pattern are settled" in shown

@@ -90,9 +90,12 @@ def test_remarks_in_front_of_the_row_are_kept_for_it() -> None:
     assert any("4.5 mm" in each for each in plan.open.remarks)
 
 
-def test_nothing_is_planned_where_no_round_stands_above_the_first_open_row() -> None:
-    """Nor where what does not fit is no row of the pattern."""
-    assert as_far(f"{MARK}\nNote: Twirl on 40 sts.\nKnit 4 rows.") is None
+def test_where_no_round_stands_above_the_first_open_row_the_garment_begins_with_it() -> None:
+    """Nothing is on the needles before it, and nothing is planned."""
+    plan = as_far(f"{MARK}\nNote: Twirl on 40 sts.\nKnit 4 rows.")
+    assert plan is not None
+    assert plan.open is not None
+    assert (plan.rounds, plan.open.words, plan.open.stitches) == ((), "Note: Twirl on 40 sts.", 0)
 
 
 @each_row(

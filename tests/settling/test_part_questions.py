@@ -41,7 +41,8 @@ HELD = "Cast on 40 sts.\nJoin in the round.\nK30, hold 10 for thumb.\nBind off."
         ("Twirl to the gap and turn.", "", ("yes", "yes", "yes"), "Own words: by the words above. 40 sts."),
         ("Twirl 5, turn, twirl 2, turn.", "", ("yes", "yes", "yes"), "Own words: by the words above, row 2 of 2."),
         ("Go back to the held twirls.", HELD, ("yes", "yes", "yes", "yes"), "Join in the round."),
-        ("Go back to the held twirls.", HELD, ("no", "24", "yes"), "Own words, pick up 24 sts: by the words above."),
+        ("Go back to the held twirls.", HELD, ("no", "24", "yes", "yes"), "Own words, pick up 24 sts: Go back to the held twirls."),
+        ("Go back to the held twirls.", HELD, ("no", "24", "no", "yes", "yes"), "Own words, cast on 24 sts: Go back to the held twirls."),
         ("Go back to the held twirls.", HELD, ("no", "no", "yes"), "Note: Go back to the held twirls."),
     ],
 )

@@ -289,16 +289,23 @@ def _name(row: OpenRow, number: int) -> str:
 
 
 def _taken(row: OpenRow) -> _Asking:
-    """Ask what comes onto empty needles of what waits on hold."""
-    for name, many in row.held:
+    """Ask what comes onto empty needles: of what waits on hold, or anew; and how it goes on."""
+    for name, many in row.held if PartKind.HELD in row.by_parts else ():
         if (yield PartQuestion(ask=Ask.TAKEN, number=many, name=name)).yes:
             stitches = yield from _now(many)
-            round_ = (yield PartQuestion(ask=Ask.ROUND)).yes
-            right = round_ or (yield PartQuestion(ask=Ask.FACING)).yes
+            round_, right = yield from _goes_on()
             return OpenAnswer(
                 kind=OpenKind.TAKEN, rows=1, stitches=stitches, name=name, round=round_, right=right
             )
     many = (yield PartQuestion(ask=Ask.COME, most=MOST_COME)).number or 0
     if not many:
         return OpenAnswer(kind=OpenKind.IDLE)
-    return OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=many)
+    round_, right = yield from _goes_on()
+    return OpenAnswer(kind=OpenKind.COME, rows=1, stitches=many, round=round_, right=right)
+
+
+def _goes_on() -> Generator[PartQuestion, PartAnswer, tuple[bool, bool]]:
+    """Ask whether rounds follow what has come onto the needles, and else which side faces her."""
+    round_ = (yield PartQuestion(ask=Ask.ROUND)).yes
+    right = round_ or (yield PartQuestion(ask=Ask.FACING)).yes
+    return round_, right

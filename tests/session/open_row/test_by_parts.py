@@ -80,7 +80,9 @@ TURNS = asked(turns=True)
         # Onto empty needles comes what waits, or what she says.
         (asked(HELD, stitches=0, held=(("thumb", 9),)), (True, True, True, True), OpenAnswer(kind=OpenKind.TAKEN, rows=1, stitches=9, name="thumb", round=True)),
         (asked(HELD, stitches=0, held=(("thumb", 9),)), (True, 12, False, False, True), OpenAnswer(kind=OpenKind.TAKEN, rows=1, stitches=12, name="thumb", round=False, right=False)),
-        (asked(HELD, stitches=0, held=(("thumb", 9),)), (False, 30, True), OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=30)),
+        (asked(HELD, stitches=0, held=(("thumb", 9),)), (False, 30, False, True, True), OpenAnswer(kind=OpenKind.COME, rows=1, stitches=30, round=False)),
+        (asked(ON, stitches=0, held=(("thumb", 9),)), (30, False, False, True), OpenAnswer(kind=OpenKind.COME, rows=1, stitches=30, round=False, right=False)),
+        (replace(asked(ON, stitches=0), rounds=()), (30, True, True), OpenAnswer(kind=OpenKind.COME, rows=1, stitches=30, round=True)),
         (asked(HELD, stitches=0, held=(("thumb", 9),)), (False, False, True), OpenAnswer(kind=OpenKind.IDLE)),
         # Or comes back within the row.
         (asked(BACK, flat=False, held=(("sleeve", 12),)), (True, True, 50, True), OpenAnswer(kind=OpenKind.PARTS, parts=(worked(40, 38), part(BACK, 12, "sleeve")))),

@@ -1,0 +1,79 @@
+"""Write that stitches come onto empty needles by the words of an open row. Asks nothing.
+
+What such words say besides - six rows of ribbing, the second sleeve as the first - is knitted on these
+stitches: the row stays open behind them, and is asked about once more where she comes to it.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Collection
+from typing import Final
+
+from stepper.plan.model import PartKind
+from stepper.project.page.unread.kept_rows import marked_rows
+from stepper.project.page.unread.left_open import LeftOpen
+from stepper.regex import regex
+from stepper.session.state import OpenAnswer
+
+CASTS_ON: Final = regex(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b", re.I)
+"""Words by which stitches are cast on."""
+_HOW_ON: Final = regex(
+    r"\([^()]*\)|\bjoin(?:ing|ed)?\b[^.;]*|\b(?:work(?:ed|ing)?|knit(?:ted|ting)?)\s+(?:flat\b|back\s+and\s+forth|"
+    r"(?:in\s+)?(?:the\s+)?(?:rows|rounds?|rnds?)\b(?=\s*(?:[.,;]|$)))|\b(?:knit(?:ted)?|cable|purl(?:ed)?|rib(?:bed)?)"
+    r"[\s-]+cast[\s-]+on\b|\b(?:pick(?:ing|ed)?|take|taking)\s+up\s+(?:and\s+|&\s*)(?:knit\b|k(?:\b|(?=\d)))",
+    re.I,
+)
+"""How stitches come onto the needles, and what shape they are in: nothing that is knitted behind them."""
+_KNITS: Final = regex(
+    r"\b(?:knit|purl|work|rib(?:bing)?|patt(?:ern)?|garter|ridges?|rows?|r(?:ou)?nds?(?!\s+(?:the|neck|armholes?|edges?)\b)|inc(?:rease)?|dec(?:rease)?"
+    r"|cont(?:inue)?|st\s+st|until|till|even|straight|follow|[kp]\s?\d+|[kp]|k\d?tog|ssk)\b",
+    re.I,
+)
+"""Words by which rows are worked."""
+_AGAIN: Final = regex(r"\b(?:same|as\s+(?:(?:the|for|on|given)\s+)*"
+    r"(?:first|other|back|front|left|right|before|above|body|sleeve|follow\w*)"
+    r"|like\s+(?:the\s+)?(?:first|other|back|front|left|right)|rep(?:eat)?)\b", re.I)
+"""Words by which another part is worked once more."""
+
+
+def write_come(answer: OpenAnswer, words: str) -> tuple[tuple[str, ...], ...]:
+    """Write that stitches come onto empty needles.
+
+    Behind a cast-on the right side faces her first, behind stitches picked up the wrong side: so her answer
+    to which side it is chooses between them (common practice). In the round the words do.
+
+    Args:
+        answer: What she answered, of kind `COME`.
+        words: The words of the page.
+
+    Returns:
+        The rows that may be written, without indentation, the best form first.
+    """
+    casts_on = CASTS_ON.search(words) is not None if answer.round else answer.right
+    head = f"Own words, {'cast on' if casts_on else 'pick up'} {answer.stitches} sts"
+    shape = "Join in the round." if answer.round else "Work flat."
+    plain = " ".join(words.split()).rstrip(" ,;:–—-")
+    ended = plain if plain.endswith((".", "!", "?")) else f"{plain}."
+    return (
+        (f"{head}: {ended}", shape),
+        (f"Note: {plain}", f"{head}: by the words above.", shape),
+    )
+
+
+def goes_on_behind(words: str) -> bool:
+    """Return whether words by which stitches come say more that is knitted: rows, another part."""
+    rest = _HOW_ON.sub(" ", words)
+    return _KNITS.search(rest) is not None or _AGAIN.search(rest) is not None
+
+
+def open_behind(left: LeftOpen, by_parts: Collection[PartKind]) -> tuple[str, ...]:
+    """Return a row as it stays open behind the stitches that come by it; empty if it says no more.
+
+    Args:
+        left: The row.
+        by_parts: What it is asked of. Where stitches that wait come onto the needles and its words do not
+            say so, they say another thing: "Work the second sleeve the same."
+    """
+    more = goes_on_behind(left.text) or by_parts == {PartKind.HELD, PartKind.ON}
+    return tuple(marked_rows([left.text], left.where, "")) if more else ()
