@@ -96,6 +96,9 @@ def _end_before(compiled: Compiled, ends: dict[int, int], project: Project) -> b
         rows = (max(first.row, first.place.line), first.row, first.place.line)
         before = {draft.line for draft in worked.drafts[: first.begun]}
         tried = [*((row, first.begun if row in before else 0) for row in rows), (first.place.line, 0)]
+        if first.called and (first.called in rows or before.intersection(rows)):
+            # Worked once more it does not fit, and what was knitted by it stays: open is what calls for it.
+            tried = [(first.called, first.called_at)]
         # To open a remark would help nobody.
         tried.sort(key=lambda each: not works(lines[max(known[0], _row_of(each[0], known))]))
     for row, since in (*tried, *((each.line, 0) for each in compiled.problems)):

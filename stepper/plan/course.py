@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import field
 
 from stepper.plan.alter import PLAIN_CHART, Altered, size_in
@@ -82,7 +83,8 @@ class Course:
                 continue  # the second piece comes behind all sections of the first
             for instruction, source in self.to_come:
                 piece = sections_of_piece(source, self.needles.project.sections)
-                self._made_again(instruction, piece, section)
+                with self._called_by(instruction):
+                    self._made_again(instruction, piece, section)
             self.to_come = []
 
     def _refuse_more_behind_second(self, section: Section) -> None:
@@ -194,6 +196,21 @@ class Course:
                     work(sentence, self.needles)
 
     def _as_part(self, instruction: AsPart, section: Section, ending: str) -> None:
+        with self._called_by(instruction):
+            self._work_part(instruction, section, ending)
+
+    @contextmanager
+    def _called_by(self, instruction: AsPart) -> Iterator[None]:
+        """Know which line it is while it works others once more: what does not fit then is open there."""
+        needles, outer = self.needles, self.needles.called
+        if not outer[0]:
+            needles.called = instruction.place.line, len(needles.drafts)
+        try:
+            yield
+        finally:
+            needles.called = outer
+
+    def _work_part(self, instruction: AsPart, section: Section, ending: str) -> None:
         needles = self.needles
         if instruction.rest and not instruction.part:
             front = other_front(instruction, section, needles)
@@ -231,6 +248,11 @@ class Course:
     def _made_again(self, instruction: AsPart, parts: tuple[Section, ...], section: Section) -> None:
         """Work a piece, or a whole garment, once more or several times."""
         needles = self.needles
+        for line in section.lines:
+            at = line.place.line == instruction.place.line
+            if at and line.ends is not None and line.ends.since <= len(needles.drafts):
+                needles.ends_at, needles.ends_second = line, True
+                raise OpenReachedError
         in_round = not needles.flat and not needles.counting.lost
         waits = bool(needles.count) and in_round and is_sleeve(section.name)
         if waits:

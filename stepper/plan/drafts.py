@@ -194,3 +194,7 @@ class Finding:
     """The line of the file in hand when it was found; 0 where none was."""
     begun: int = 0
     """Rounds of the garment worked where that line, or the numbered rows it belongs to, was begun."""
+    called: int = 0
+    """The line that works that line once more; 0 where it is worked by itself."""
+    called_at: int = 0
+    """Rounds of the garment worked where that was begun."""

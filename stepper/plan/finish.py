@@ -66,6 +66,7 @@ def _open_row(needles: Needles) -> OpenRow | None:
         flat=needles.flat,
         remarks=tuple(needles.remarks),
         words=line.text,
+        second=needles.ends_second,
         trouble=_AGAIN if any(draft.line == line.place.line for draft in needles.drafts) else "",
         stitches=needles.count,
         wrong=needles.wrong,

@@ -305,6 +305,8 @@ class OpenRow:
     """Stitches on the needles before it."""
     wrong: bool = False
     """Whether the wrong side faces her before it."""
+    second: bool = False
+    """Whether it makes the second of a piece, so that it is worked behind the lines of the first."""
     within_turns: bool = False
     """Whether short rows are open before it, which a later row closes."""
     held: tuple[tuple[str, int], ...] = ()

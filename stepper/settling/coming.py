@@ -31,9 +31,12 @@ _KNITS: Final = regex(
     re.I,
 )
 """Words by which rows are worked."""
-_AGAIN: Final = regex(r"\b(?:same|as\s+(?:(?:the|for|on|given)\s+)*"
-    r"(?:first|other|back|front|left|right|before|above|body|sleeve|follow\w*)"
-    r"|like\s+(?:the\s+)?(?:first|other|back|front|left|right)|rep(?:eat)?)\b", re.I)
+_AGAIN: Final = regex(
+    r"\b(?:same|as\s+(?:(?:the|for|on|given)\s+)*(?:first|other|back|front|left|right|before|above|body|sleeve"
+    r"|follow\w*)|like\s+(?:the\s+)?(?:first|other|back|front|left|right)|rep(?:eat)?"
+    r"|(?:make|knit|work)\s+(?:2|two)|both)\b",
+    re.I,
+)
 """Words by which another part is worked once more."""
 
 
@@ -63,8 +66,7 @@ def write_come(answer: OpenAnswer, words: str) -> tuple[tuple[str, ...], ...]:
 
 def goes_on_behind(words: str) -> bool:
     """Return whether words by which stitches come say more that is knitted: rows, another part."""
-    rest = _HOW_ON.sub(" ", words)
-    return _KNITS.search(rest) is not None or _AGAIN.search(rest) is not None
+    return _KNITS.search(_HOW_ON.sub(" ", words)) is not None or _AGAIN.search(words) is not None
 
 
 def open_behind(left: LeftOpen, by_parts: Collection[PartKind]) -> tuple[str, ...]:

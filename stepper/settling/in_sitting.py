@@ -7,7 +7,6 @@ sentence by sentence.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
 from dataclasses import replace
 from typing import Final
@@ -21,18 +20,14 @@ from stepper.project.page.marks import find_standing_marks
 from stepper.project.page.unread.answers import AnsweredNumber
 from stepper.project.page.unread.kept_rows import (
     keep_for_size,
-    marked_rows,
     put_rows,
-    split_sentences,
     write_each,
 )
-from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, line_at
-from stepper.project.page.unread.proposals import Kept, says_stitches
+from stepper.project.page.unread.proposals import Kept
+from stepper.project.page.unread.same_lines import SamePart
 from stepper.project.problems import UnsoundFileError
 from stepper.project.reading.own_words import find_depended_on
 from stepper.project.yaml_file.source import read_picture
-from stepper.records import dataclass
-from stepper.regex import regex
 from stepper.session.state import OpenAnswer
 from stepper.settling.by_count import besides_count, is_row_of_ring, why_not_by_count
 from stepper.settling.by_parts import (
@@ -40,7 +35,6 @@ from stepper.settling.by_parts import (
     asked_by_parts,
     joined_behind,
     parts_in,
-    short_rows_from,
     told_apart,
     write_counted,
     write_parts,
@@ -48,11 +42,11 @@ from stepper.settling.by_parts import (
     write_taken,
 )
 from stepper.settling.coming import open_behind, write_come
-from stepper.settling.file_in_hand import FileInHand, read_lines, take_in_hand, write_whole
-from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
-from stepper.settling.replies import Reply, propose_reply
-from stepper.settling.rows_asked import RowAsked, look_at
-from stepper.settling.written_rows import Written, write_first_read, write_reply
+from stepper.settling.file_in_hand import FileInHand, read_lines, write_whole
+from stepper.settling.looked import Looked, is_idle, look
+from stepper.settling.number_questions import CountAnswer, RowNumbers
+from stepper.settling.replies import Reply
+from stepper.settling.written_rows import Written, write_copied, write_first_read, write_reply
 from stepper.sitting.project_file import LoadedProject, is_of_other_sizes, load_as_far, load_known
 
 _KINDS: Final = {
@@ -66,22 +60,9 @@ _KINDS: Final = {
     Kept.AGAIN: OpenKind.AGAIN,
 }
 """What may be proposed, and as what; the rest is settled at the keyboard."""
-_AGAIN: Final = regex(r"\brep(?:eat)?\b|\btwice\b|\bboth\b|\balso\b|\bas\s+before\b", re.I)
-"""Words by which more goes on hold than is told."""
-_ENDING: Final = regex(r"\bend(?:ing)?\s+(?:with|on|after)\b", re.I)
-"""Words by which the last row of a length is of one side: how many they are she has to count."""
+_WORDS_SAID: Final = 6
+"""Words of a line by which it is named."""
 _CHANGED: Final = "The file was changed meanwhile. Stop, and begin again: you go on where you are."
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Looked:
-    """A row that is open, with what is known of it."""
-
-    asked: RowAsked
-    file: FileInHand
-    numbers: NumberQuestions
-    reply: Reply | None
-    """What it is proposed to be, with all its numbers; None if not all are known."""
 
 
 class OpenRows:
@@ -106,7 +87,7 @@ class OpenRows:
         row = loaded.plan.open
         if row is None:
             return loaded
-        looked = _look(loaded)
+        looked = look(loaded)
         asked = asked_by_parts(row, looked.asked)
         by_count = asked.is_asked_by_parts or not row.stitches  # nothing can be bound off, and nothing turned
         why = "" if by_count else why_not_by_count(looked.asked)
@@ -140,7 +121,7 @@ class OpenRows:
         path, before = self._loaded.path, self._loaded.text
         if read_lines(path) != before.replace("\r\n", "\n"):
             return _CHANGED
-        looked = _look(self._loaded)
+        looked = look(self._loaded)
         if answer.kind in OF_PARTS:
             return self._settle_parts(answer, looked)
         reply = looked.reply if answer.stitches is None else None
@@ -155,9 +136,11 @@ class OpenRows:
             return "It cannot be kept so. Settle it at the keyboard: stepper settle."
         _keep_for_her_size(reply, looked.file)
         written = write_reply(reply, looked.asked, looked.file, behind=_behind(answer, looked))
-        return self._first_that_fits((written, *_by_note(answer, looked)), looked)
+        part = reply.part
+        copied = (write_copied(part, looked.asked, looked.file),) if part is not None else ()
+        return self._first_that_fits((written, *_by_note(answer, looked), *copied), looked)
 
-    def _settle_parts(self, answer: OpenAnswer, looked: _Looked) -> LoadedProject | str:
+    def _settle_parts(self, answer: OpenAnswer, looked: Looked) -> LoadedProject | str:
         """Write a row of which she was asked stretch by stretch."""
         asked, row = looked.asked, self._loaded.plan.open
         assert row is not None  # the caller has looked
@@ -179,7 +162,7 @@ class OpenRows:
         each_form = (write_first_read((form,), asked.left, file) for form in forms)
         return self._first_that_fits(each_form, looked)
 
-    def _first_that_fits(self, forms: Iterable[Written], looked: _Looked) -> LoadedProject | str:
+    def _first_that_fits(self, forms: Iterable[Written], looked: Looked) -> LoadedProject | str:
         """Write the first form of a row that is read and fits; return why none does, the file as it was."""
         trouble = ""
         for each in forms:
@@ -191,10 +174,10 @@ class OpenRows:
             trouble = trouble or after
         return f"It cannot be kept so: {trouble}"
 
-    def _written(self, written: Written, looked: _Looked) -> LoadedProject | str:
+    def _written(self, written: Written, looked: Looked) -> LoadedProject | str:
         """Write a row, and read the file again; if it does not fit, return why, with the file as it was."""
         misfit = _misfit(written.text, looked.asked.left.first, len(written.rows), looked.file)
-        if misfit:
+        if misfit and not written.copied:
             return misfit
         path, before = self._loaded.path, self._loaded.text
         crlf = b"\r\n" in path.read_bytes()
@@ -210,11 +193,12 @@ class OpenRows:
             after = explained or after
         again = after.plan.open if after is not None else None
         stays = again is not None and written.text.split("\n")[again.line - 1].strip() in written.settled
+        if written.copied and after is not None:  # what does not fit of them is asked about where it stands
+            stays = len(after.plan.rounds) == len(self._loaded.plan.rounds)
         if after is not None and not stays:
             return after
         write_whole(path, before.replace("\r\n", "\n"), crlf=crlf)
         return "the row does not fit there then." if stays else "what is knitted already would no longer fit."
-
 
     def _only_explained(self, text: str) -> str:
         """Return a text with a row that is only explained as a note; empty if none is.
@@ -249,97 +233,7 @@ def _unheard(loaded: LoadedProject, before: Plan) -> LoadedProject:
     return replace(loaded, plan=replace(loaded.plan, open=replace(row, remarks=remarks)))
 
 
-def _look(loaded: LoadedProject) -> _Looked:
-    """Look at the row at which a plan ends; of a row of several kinds, at its first sentence."""
-    row = loaded.plan.open
-    assert row is not None  # the caller has looked
-    text = loaded.text.replace("\r\n", "\n")
-    asked = _look_at(_left_at(text, row), row, text)
-    left = asked.left
-    remark = asked.proposal.kept in (Kept.NOTE, Kept.OUT)  # "I use German short rows" turns nothing itself
-    if asked_by_parts(row, asked).several and not remark:
-        asked = replace(asked, left=short_rows_from(left, text))
-    numbers = _numbers(asked, take_in_hand(text, loaded.path.parent))
-    reply, _ = propose_reply(asked, numbers)
-    if asked.proposal.kept is Kept.SPLIT and (reply is None or not reply.kinds):
-        sentences = split_sentences(left.text)
-        text = put_rows(text, left.first, left.last, marked_rows(sentences, left.where, ""))
-        asked = _look_at(_left_at(text, replace(row, line=left.first)), row, text)
-        numbers = _numbers(asked, take_in_hand(text, loaded.path.parent))
-        reply, _ = propose_reply(asked, numbers)
-    if asked.proposal.kept in (Kept.NOTE, Kept.OUT):  # a yes to a row that is knitted would lose it
-        worked = says_stitches(asked.left.text) or asked.proposal.rows not in ("", "1")
-        reply = None if worked else Reply(kept=asked.proposal.kept)
-    if reply is None and asked.proposal.kept in (Kept.CAST_ON, Kept.PICK_UP):
-        # A line that is read, and open for what stands beside it.
-        reply = Reply(kept=asked.proposal.kept, moved=numbers.moved_proposed())
-    if reply is None and asked.proposal.kept is Kept.BIND_OFF:
-        reply = Reply(kept=Kept.BIND_OFF)
-    whole = reply is not None and _is_whole(reply, asked, numbers)
-    return _Looked(asked=asked, file=numbers.file, numbers=numbers, reply=reply if whole else None)
-
-
-def _look_at(left: LeftOpen, row: OpenRow, text: str) -> RowAsked:
-    """Look at a row; that nothing is on the needles the plan knows for certain."""
-    return look_at(left, text, empty=row.stitches == 0, held=row.held)
-
-
-def _left_at(text: str, row: OpenRow) -> LeftOpen:
-    for left in find_left_open(text):
-        if left.kind is LeftKind.ROW and left.first <= row.line <= left.last:
-            return left
-    rows, last = text.split("\n"), row.line
-    while last < len(rows) and rows[last - 1].rstrip().endswith(":"):  # a heading is part of the next line
-        last += 1
-    line = line_at(text, row.line, "")
-    if line is not None:
-        whole = " ".join(each.strip() for each in rows[row.line - 1 : last])
-        return replace(line, last=last, text=whole)
-    return LeftOpen(
-        kind=LeftKind.LINE, first=row.line, last=row.line, where="", part=row.section, text=row.words, why=""
-    )
-
-
-def _numbers(asked: RowAsked, file: FileInHand) -> NumberQuestions:
-    return NumberQuestions(
-        proposal=asked.proposal,
-        before=asked.so_far.stitches,
-        file=file,
-        words=asked.left.text,
-        flat=asked.so_far.flat,
-    )
-
-
-def _is_whole(reply: Reply, asked: RowAsked, numbers: NumberQuestions) -> bool:
-    """Return whether a proposal leaves nothing to ask."""
-    match reply.kept:
-        case Kept.ROWS:
-            found = reply.numbers
-            known = found is not None and found.count is not None and (found.count.text or numbers.before)
-            told = asked.proposal.says_rows or bool(asked.proposal.count)
-            told = told and not (found is not None and _lasts(found) and _ENDING.search(asked.left.text))
-            whole = bool(known) and told and found is not None and numbers.is_whole(found)
-            return whole and not find_depended_on(asked.left.text) and not is_row_of_ring(asked)
-        case Kept.AGAIN:
-            return reply.part is not None
-        case Kept.HOLD:
-            return reply.count is not None and _AGAIN.search(asked.left.text) is None
-        case Kept.CAST_ON | Kept.PICK_UP:
-            return bool(reply.moved)
-        case _:
-            return reply.kept in (Kept.NOTE, Kept.OUT, Kept.BIND_OFF)
-
-
-def _lasts(numbers: RowNumbers) -> bool:
-    """Return whether rows go on to a length."""
-    return bool(numbers.rows) and not numbers.rows[0].isdigit()
-
-
-def _is_idle(reply: Reply | None) -> bool:
-    return reply is not None and reply.kept in (Kept.NOTE, Kept.OUT)
-
-
-def _proposed_of(looked: _Looked, row: OpenRow) -> Proposed | None:
+def _proposed_of(looked: Looked, row: OpenRow) -> Proposed | None:
     """Return what a row seems to be; None where the page does not say enough."""
     if row.is_asked_by_parts and row.stitches:
         numbers = looked.numbers
@@ -347,7 +241,7 @@ def _proposed_of(looked: _Looked, row: OpenRow) -> Proposed | None:
         if parts:
             return Proposed(kind=OpenKind.PARTS, parts=parts, printed=True)
         all_off = looked.reply is not None and looked.reply.kept is Kept.BIND_OFF
-        idle = _is_idle(looked.reply)
+        idle = is_idle(looked.reply)
         if idle and row.by_parts:
             return None  # a yes to a remark would lose what waits
         if not idle and (row.turns or (PartKind.OFF in row.by_parts and not all_off)):
@@ -359,7 +253,7 @@ def _proposed_of(looked: _Looked, row: OpenRow) -> Proposed | None:
     return _proposed(looked) if looked.reply is not None else None
 
 
-def _proposed(looked: _Looked) -> Proposed:
+def _proposed(looked: Looked) -> Proposed:
     """Return a proposal in the size that is knitted."""
     reply, numbers = looked.reply, looked.numbers
     assert reply is not None  # the caller has looked
@@ -380,10 +274,16 @@ def _proposed(looked: _Looked) -> Proposed:
         return Proposed(kind=kind, moved=moved, stitches=left, printed=bool(reply.count))
     if reply.kept in (Kept.CAST_ON, Kept.PICK_UP):
         return Proposed(kind=kind, moved=f"{numbers.in_size(reply.moved)}", printed=True)
-    return Proposed(kind=kind, part=reply.part.name if reply.part is not None else "")
+    return Proposed(kind=kind, part=_part_said(reply.part) if reply.part is not None else "")
 
 
-def _counted(answer: OpenAnswer, looked: _Looked) -> Reply:
+def _part_said(part: SamePart) -> str:
+    """Return which part comes once more, and from which line on if not from its first."""
+    begins = " ".join(part.lines[part.first - 1].text.split()[:_WORDS_SAID]).rstrip(" .,;:")
+    return part.name if part.first == 1 else f"{part.name}, from {begins} on,"
+
+
+def _counted(answer: OpenAnswer, looked: Looked) -> Reply:
     """Return rows as she counted them; what the page prints alike stays as it is printed, for every size."""
     numbers, stitches = looked.numbers, answer.stitches
     assert stitches is not None  # the caller has looked
@@ -416,7 +316,7 @@ def _counted(answer: OpenAnswer, looked: _Looked) -> Reply:
     return Reply(kept=Kept.ROWS, numbers=RowNumbers(rows=rows, count=count, typed=tuple(typed)))
 
 
-def _by_note(answer: OpenAnswer, looked: _Looked) -> tuple[Written, ...]:
+def _by_note(answer: OpenAnswer, looked: Looked) -> tuple[Written, ...]:
     """Return what she counted with its words as a note above it, which holds whatever the words speak of."""
     if answer.kind is not OpenKind.ROWS or answer.stitches is None:
         return ()
@@ -429,7 +329,7 @@ def _by_note(answer: OpenAnswer, looked: _Looked) -> tuple[Written, ...]:
     return (write_first_read(((*rows, *_behind(answer, looked)),), asked.left, looked.file),)
 
 
-def _behind(answer: OpenAnswer, looked: _Looked) -> tuple[str, ...]:
+def _behind(answer: OpenAnswer, looked: Looked) -> tuple[str, ...]:
     """Return what is written behind the rows that she counted: that rounds follow rows, or rows rounds."""
     if answer.kind is not OpenKind.ROWS or answer.stitches is None:
         return ()

@@ -44,7 +44,9 @@ def say_part(part: SamePart) -> str:
     return f"again, lines {part.first} to {part.last} of {part.name}" if part.plain else "again"
 
 
-def rows_again(part: SamePart, left: LeftOpen, file: FileInHand) -> tuple[str, ...]:
+def rows_again(
+    part: SamePart, left: LeftOpen, file: FileInHand, *, copied: bool = False
+) -> tuple[str, ...]:
     """Return the rows of the file that work a part once more.
 
     One line that means it, where that is read and fits; else its lines, written once more, below the words
@@ -54,9 +56,11 @@ def rows_again(part: SamePart, left: LeftOpen, file: FileInHand) -> tuple[str, .
         part: The part, and which of its lines.
         left: The row that asks for it.
         file: The file.
+        copied: Whether as its lines in any case: as one line they do not fit.
     """
     across = faces(piece_at(file.text, left.first), part.name)
-    for line in (line_meant(part), line_meant(part, mirrored=True) if across else ""):
+    lines = () if copied else (line_meant(part), line_meant(part, mirrored=True) if across else "")
+    for line in lines:
         text = put_rows(file.text, left.first, left.last, [line]) if line else ""
         if text and not file.problems_with(text, left.first, 1) and not finds_fault(text, left.first):
             return (line,)

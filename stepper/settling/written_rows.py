@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from stepper.project.page.marks import MARK
 from stepper.project.page.unread.kept_rows import (
@@ -14,6 +15,7 @@ from stepper.project.page.unread.kept_rows import (
 )
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open
 from stepper.project.page.unread.proposals import Kept
+from stepper.project.page.unread.same_lines import SamePart
 from stepper.records import dataclass
 from stepper.settling.coming import open_behind
 from stepper.settling.file_in_hand import FileInHand
@@ -35,6 +37,8 @@ class Written:
     """The rows that were written."""
     trouble: tuple[str, ...] = ()
     """What is wrong with the last form tried, as sentences; empty if one is read."""
+    copied: bool = False
+    """Whether they are lines of another part, one of which may not fit here: then it is asked about there."""
 
     @property
     def settled(self) -> tuple[str, ...]:
@@ -52,7 +56,8 @@ def forms_of(reply: Reply, asked: RowAsked) -> Forms:
     """
     kept, words = reply.kept, asked.left.text
     if kept in (Kept.CAST_ON, Kept.PICK_UP):
-        return tuple((form, *open_behind(asked.left, ())) for form in write_kept(words, kept, moved=reply.moved))
+        behind = open_behind(asked.left, ())
+        return tuple((form, *behind) for form in write_kept(words, kept, moved=reply.moved))
     if kept is Kept.HOLD:
         return _each_alone(write_kept(words, kept, moved=reply.moved, count=reply.count or ""))
     if kept is Kept.SPLIT:
@@ -87,6 +92,18 @@ def write_reply(
         return write_first_read((rows,) if rows else (), asked.left, file)
     forms = [(*form, *behind) for form in forms_of(reply, asked)]
     return write_first_read(forms, asked.left, file)
+
+
+def write_copied(part: SamePart, asked: RowAsked, file: FileInHand) -> Written:
+    """Write the lines of a part once more in the place of a row, though one of them may not fit there.
+
+    Args:
+        part: The part.
+        asked: The row.
+        file: The file.
+    """
+    rows = rows_again(part, asked.left, file, copied=True)
+    return replace(write_first_read((rows,) if rows else (), asked.left, file), copied=True)
 
 
 def write_first_read(made: Sequence[Sequence[str]], left: LeftOpen, file: FileInHand) -> Written:

@@ -125,15 +125,15 @@ def test_a_row_that_does_not_fit_is_open_from_where_its_line_begins() -> None:
     assert len(plan.rounds) == 3
 
 
-def test_a_line_that_fits_the_first_time_and_not_the_second_ends_the_second() -> None:
+def test_where_a_line_fits_the_first_time_and_not_the_second_what_works_it_again_is_open() -> None:
     """What is knitted of it stays knitted; kept by a count, the first time would be rewritten with the second."""
     again = "** Knit 2 rounds. 40 sts.\nDecrease evenly to 36 sts. **\nKnit 1 round.\nRep from ** to ** once more."
     plan = as_far(f"Cast on 40 sts.\nJoin.\nKnit 1 round.\n{again}\nKnit 5 rounds.")
     assert plan is not None
     assert plan.open is not None
     assert [each.after for each in plan.rounds] == [40, 40, 40, 40, 36, 36]
-    assert plan.open.words == "Knit 2 rounds. 40 sts."
-    assert plan.open.trouble
+    assert plan.open.words == "Rep from ** to ** once more."
+    assert plan.open.trouble == ""
     once = as_far("Cast on 40 sts.\nKnit 2 rows.\n*K3, p4; rep from * to end.")
     assert once is not None
     assert once.open is not None

@@ -120,8 +120,13 @@ class Needles:
     """Words of two readings that were met."""
     ends_at: Line | None = None
     """The line up to which the garment was worked; None if it was worked to its end."""
+    ends_second: bool = False
+    """Whether it ends where that line makes the second of a piece, behind the lines of the first."""
     block_begun: int = 0
     """Rounds worked when the line in hand, or the numbered rows that it belongs to, was begun."""
+    called: tuple[int, int] = (0, 0)
+    """The line that works others once more, while it does, and the rounds worked where that was begun; a line
+    among those that does so itself is no other."""
 
     def report(self, place: Span, message: str, hint: str = "", kind: str = "misfit") -> None:
         """Note something that does not fit, unless the count is unknown anyway."""
@@ -131,7 +136,9 @@ class Needles:
 
     def find(self, finding: Finding) -> None:
         """Note something that does not fit, with the line in hand."""
-        self.findings.append(replace(finding, row=self.line.number, begun=self.block_begun))
+        line, rounds = self.called
+        found = replace(finding, row=self.line.number, begun=self.block_begun)
+        self.findings.append(replace(found, called=line, called_at=rounds))
 
     def miss(self, place: Span, message: str, hint: str = "", *, anywhere: bool = False) -> None:
         """Note something missing, unless it may have been in a line not read; lose the count."""

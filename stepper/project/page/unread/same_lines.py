@@ -19,7 +19,8 @@ _REFERS: Final = regex(
     re.I,
 )
 """Words by which a row works another part once more."""
-_MIRRORED: Final = regex(r"\brevers|\bopposite|\bmirror|\bcorrespond", re.I)
+MIRRORED: Final = regex(r"\brevers|\bopposite|\bmirror|\bcorrespond", re.I)
+"""Words by which it is the other side of a garment."""
 _ALIKE: Final = regex(
     r"work|complete|knit|make|finish|it|all|this|in|the|same|way|as|for|given|described|on|to|match|until|end|of|and|up"
     r"|exactly|like|both|piece|rest"
@@ -120,7 +121,7 @@ def find_same(words: str, text: str, row: int) -> SamePart | None:
         upto=upto,
         plain=not _is_otherwise(words, part),
         to_end=_TO_THE_END.match(words) is not None,
-        mirrored=_MIRRORED.search(words) is not None,
+        mirrored=MIRRORED.search(words) is not None,
     )
 
 

@@ -1,0 +1,80 @@
+"""What the row at which a sitting stands is taken for, where lines are worked once more and where a line is read."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from stepper.plan.model import OpenKind, Proposed
+from stepper.session.state import OpenAnswer
+from stepper.settling.in_sitting import OpenRows
+from stepper.settling.looked import look
+from stepper.sitting.project_file import load_as_far, load_project
+from tests.project.samples import begun_from_page
+
+SECTION = "  - name: {}\n    work: |\n"
+
+
+def rows_of(tmp_path: Path, *sections: tuple[str, str]) -> OpenRows:
+    """Return what settles the row at which a garment of some sections ends."""
+    path = tmp_path / "jacket.yaml"
+    front = begun_from_page("Knit.", sizes="one", size="one").partition("  - name:")[0]
+    lines = "".join(
+        SECTION.format(name) + "".join(f"      {each}\n" for each in work.split("\n")) for name, work in sections
+    )
+    path.write_text(front + lines, encoding="utf-8")
+    loaded = load_as_far(path)
+    assert loaded is not None
+    return OpenRows(loaded)
+
+
+def test_a_second_piece_that_does_not_fit_is_knitted_by_its_words_in_a_section_of_its_own(tmp_path: Path) -> None:
+    """What waited is used up by the first; the lines of that stay as she knitted them."""
+    rows = rows_of(
+        tmp_path,
+        ("body", "Cast on 40 sts. Join in the round.\nNext round: K20, hold 20 for sleeve.\nBind off."),
+        ("sleeves", "Sleeves (make 2)\nPlace sleeve sts back on needles. Join in the round.\nKnit 2 rounds.\nBind off."),
+    )
+    row, known = rows.loaded.plan.open, rows.loaded.plan.rounds
+    assert row is not None
+    assert (row.words, row.trouble) == ("Knit the second as the first: Sleeves (make 2)", "")
+    assert known[-1].after == 0
+    came = rows.settle(OpenAnswer(kind=OpenKind.COME, rows=1, stitches=20, round=True))
+    assert not isinstance(came, str), came
+    assert [each.before for each in came.plan.rounds[: len(known)]] == [each.before for each in known]
+    assert came.plan.open is not None
+    assert came.plan.open.proposed is None  # it is no heading: what is knitted for it she counts
+    done = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=3, stitches=0))
+    assert not isinstance(done, str), done
+    sound = load_project(rows.loaded.path)
+    assert [each.after for each in sound.plan.rounds[len(known) :]] == [20, 20, 20, 0]
+    assert sound.plan.sections == ("body", "sleeves", "sleeves, second")
+
+
+def test_lines_that_fit_the_other_sleeve_but_for_one_come_once_more_and_that_one_is_asked_about(tmp_path: Path) -> None:
+    """Ten stitches fewer: only the row that counts its stitches is hers."""
+    rows = rows_of(
+        tmp_path,
+        ("left sleeve", "Cast on 40 sts. Work flat.\nKnit 2 rows.\nPurl 4 rows.\nNext row: K36, k2tog, k2.\nBind off."),
+        ("right sleeve", "Cast on 30 sts. Work flat.\nKnit 2 rows.\nComplete as for left sleeve."),
+    )
+    row, known = rows.loaded.plan.open, len(rows.loaded.plan.rounds)
+    assert row is not None
+    assert row.proposed == Proposed(kind=OpenKind.AGAIN, part="left sleeve, from Purl 4 rows on,")
+    after = rows.settle(OpenAnswer(kind=OpenKind.AGAIN))
+    assert not isinstance(after, str), after
+    assert len(after.plan.rounds) == known + 4
+    assert after.plan.open is not None
+    assert after.plan.open.words == "Next row: K36, k2tog, k2."
+    assert not isinstance(rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=29)), str)
+    assert [each.after for each in load_project(rows.loaded.path).plan.rounds[-2:]] == [29, 0]
+
+
+def test_the_other_side_never_comes_once_more_as_it_stands(tmp_path: Path) -> None:
+    """Its edges would be the wrong way round."""
+    left = "Cast on 40 sts. Work flat.\nKnit 2 rows.\nPurl 4 rows.\nNext row: K36, k2tog, k2.\nBind off."
+    rows = rows_of(
+        tmp_path, ("left front", left), ("right front", "Cast on 30 sts. Work flat.\nKnit 2 rows.\nComplete as for left front.")
+    )
+    assert rows.loaded.plan.open is not None
+    assert rows.loaded.plan.open.proposed is None
+    assert look(rows.loaded).reply is None
