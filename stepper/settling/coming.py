@@ -18,6 +18,8 @@ from stepper.session.state import OpenAnswer
 
 CASTS_ON: Final = regex(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b", re.I)
 """Words by which stitches are cast on."""
+COMES: Final = regex(rf"{CASTS_ON.pattern}|\bpick(?:ing|ed)?\s+up\b", re.I)
+"""Words by which stitches come onto the needles."""
 _HOW_ON: Final = regex(
     r"\([^()]*\)|\bjoin(?:ing|ed)?\b[^.;]*|\b(?:work(?:ed|ing)?|knit(?:ted|ting)?)\s+(?:flat\b|back\s+and\s+forth|"
     r"(?:in\s+)?(?:the\s+)?(?:rows|rounds?|rnds?)\b(?=\s*(?:[.,;]|$)))|\b(?:knit(?:ted)?|cable|purl(?:ed)?|rib(?:bed)?)"

@@ -29,6 +29,7 @@ from stepper.records import dataclass
 from stepper.regex import regex
 from stepper.settling.by_count import is_row_of_ring
 from stepper.settling.by_parts import asked_by_parts, short_rows_from
+from stepper.settling.coming import COMES
 from stepper.settling.file_in_hand import FileInHand, take_in_hand
 from stepper.settling.number_questions import NumberQuestions, RowNumbers
 from stepper.settling.replies import Reply, propose_reply
@@ -77,6 +78,7 @@ def look(loaded: LoadedProject) -> Looked:
         reply, _ = propose_reply(asked, numbers)
     if asked.proposal.kept in (Kept.NOTE, Kept.OUT):  # a yes to a row that is knitted would lose it
         worked = says_stitches(asked.left.text) or asked.proposal.rows not in ("", "1")
+        worked = worked or (row.stitches == 0 and COMES.search(asked.left.text) is not None)
         reply = None if worked else Reply(kept=asked.proposal.kept)
     if reply is None and asked.proposal.kept in (Kept.CAST_ON, Kept.PICK_UP):
         # A line that is read, and open for what stands beside it.

@@ -98,14 +98,15 @@ def _sizes(left: LeftOpen, file: FileInHand) -> str:
 
 
 def _no_sizes(left: LeftOpen, file: FileInHand) -> str:
-    """Ask for the sizes where the page is not sure about them."""
+    """Ask for the sizes where the page is not sure about them; as of one size each list is asked about later."""
 
     def read(answer: str) -> tuple[str, ...] | str:
         names = read_sizes(answer)
         different = len({name.lower() for name in names}) == len(names)
         return names if names and different else "Write them as printed, each once: S (M, L)."
 
-    names = ask_read("Which sizes does it print?", "", read)
+    print_folded(["Of one size, each of its lists of numbers is asked about where you come to it."])
+    names = ask_read("Which sizes does it print?", "one", read)
     rows = [f"sizes: {size_line(names)}"]
     if len(names) > 1:
         rows += ["knit:", f"  size: {value(names[0])}  # LOOK: which size do you knit?"]

@@ -99,6 +99,8 @@ def test_sizes_that_are_not_sure_are_asked_for(monkeypatch: pytest.MonkeyPatch) 
     type_answers(monkeypatch, "S (M, S)", "S (M, L)")
     settled = settle(text, "")
     assert "sizes: S (M, L)\nknit:\n  size: S  # LOOK: which size do you knit?" in settled
+    type_answers(monkeypatch, "")
+    assert "\nsizes: one\n" in settle(text, "")  # what lists other numbers is open then
 
 
 def test_a_value_of_no_known_kind_is_right_or_left_open(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -51,3 +51,18 @@ def test_nothing_she_answered_is_asked_again(tmp_path: Path) -> None:
     again = killed_after(path, ("how many stitches",), "25")
     assert "LOOK" not in path.read_text(encoding="utf-8")
     assert "How many did you work" not in again
+
+
+def test_a_garment_that_begins_with_a_row_that_is_not_read_is_begun_where_it_was_left(tmp_path: Path) -> None:
+    """Killed at the first questions of all; the cast-on is hers, and the rows behind it are the page's."""
+    path = tmp_path / "mitt.yaml"
+    work = "# LOOK (row 3 of the text).\nNote: By the twirled way cast on for the rim.\nKnit 2 rows.\nBind off."
+    path.write_text(begun_from_page(work, sizes="one", size="one"), encoding="utf-8")
+    first = killed_after(path, ("60",), "60. Do you go on in rounds?")
+    assert "Starting. Body begins with words that I do not read: By the twirled way cast on for the rim." in " ".join(first.split())
+    assert "LOOK" in path.read_text(encoding="utf-8")
+    said = killed_after(path, ("no", "yes", "yes"), "Kept so.")
+    assert "How many stitches come" not in said
+    assert "60 stitches on the needles, in rows, the right side facing: is that so?" in said
+    assert "Own words, cast on 60 sts: By the twirled way cast on for the rim." in path.read_text(encoding="utf-8")
+    assert "knit all sixty" in killed_after(path, ("again",), "knit all sixty")

@@ -80,6 +80,9 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
     if row.trouble:
         return Refusal(sentence=_BY_KEYBOARD)
     question = question_of(row, work)
+    if question is None and row.stitches == 0:  # a number is no remark
+        come = question_of(row, replace(work, declined=True))
+        question = come if come is not None and come.ask is Ask.COME else None
     if question is not None:
         return _number(cue, row, work, question)
     if not (work.rows or _rows_proposed(row)):
