@@ -98,7 +98,7 @@ def _sizes(left: LeftOpen, file: FileInHand) -> str:
 
 
 def _no_sizes(left: LeftOpen, file: FileInHand) -> str:
-    """Ask for the sizes where the page is not sure about them; as of one size each list is asked about later."""
+    """Ask for the sizes where the page is not sure about them; as of one, its lists are asked about later."""
 
     def read(answer: str) -> tuple[str, ...] | str:
         names = read_sizes(answer)

@@ -9,8 +9,8 @@ front of "on a holder" is said where such stitches are asked of, half of the sti
 to what is proposed as left over; a row whose words turn did not end at its end; what lies beyond the turn waits where
 the words put stitches on hold. Of any other row one round is said, with the count that its words print, else as many
 stitches as before. What is refused is answered again as what she knitted. Sizes and what stands in front of the
-pattern are taken as they are. None of this need be what the page means: so what is counted is how many answers there are and how
-the pages come through, not whether the garment is right.
+pattern are taken as they are. None of this need be what the page means: so what is counted is how many answers there are
+and how the pages come through, not whether the garment is right.
 """
 
 from __future__ import annotations
@@ -29,7 +29,7 @@ from stepper.plan.model import OpenKind, OpenRow, PartKind
 from stepper.project.page.file_text import write_file
 from stepper.project.page.marks import find_standing_marks
 from stepper.project.page.pasted import take_apart
-from stepper.project.page.unread.kept_rows import take_mark_off
+from stepper.project.page.unread.kept_rows import put_in_row, take_mark_off
 from stepper.project.page.unread.left_open import LeftKind, find_left_open
 from stepper.project.page.unread.proposals import printed_count
 from stepper.session.open_row.by_parts import NUMBERS, Ask, question_of
@@ -41,12 +41,16 @@ MOST_ANSWERS = 80
 
 
 def settle_front(text: str) -> tuple[str, int]:
-    """Take what stands in front as it is; return the text and how many things that were."""
+    """Take what stands in front as Enter does, and a length as 20 cm; return the text and how many things that were."""
     many = 0
     while True:
         left = [each for each in find_left_open(text) if each.kind is not LeftKind.ROW]
+        if not left and "\nsizes:" not in text:
+            text = re.sub(r"^(?=knit:|yarn:|gauge:|sections:)", "sizes: one\n", text, count=1, flags=re.M)
         if not left:
             return text, many
+        if "how long do you want it" in left[0].why:
+            text = put_in_row(text, left[0].first, r":\s*(?=#)", ": 20 cm  ")
         text, many = take_mark_off(text, left[0].first), many + 1
 
 
@@ -164,8 +168,6 @@ def main() -> None:
     for page in pages:
         path = work / f"{page.stem}.yaml"
         text, front = settle_front(write_file(take_apart(page.read_text(encoding="utf-8"))).text)
-        if "sizes:" not in text:
-            text = re.sub(r"^knit:", "sizes: one\nknit:", text, count=1, flags=re.M)
         path.write_text(text, encoding="utf-8")
         marks = len(find_standing_marks(text))
         try:
