@@ -30,7 +30,7 @@ from stepper.plan.lines.section_lines import blocks, work_block
 from stepper.plan.lines.shaping.edges_agree import check_edges
 from stepper.plan.lines.short_row_method import turned_in
 from stepper.plan.lines.working import work
-from stepper.plan.state.needle_and_yarn import go_on_with_needle, goes_on_with_needle
+from stepper.plan.state.needle_and_yarn import go_on_with_needle, goes_on_with_needle, take_needle
 from stepper.plan.state.needles import Needles, OpenReachedError, PartReachedError
 from stepper.plan.state.size_alone import AloneIn, why_unmet
 from stepper.plan.stitches.row_elements import is_sleeve
@@ -127,13 +127,15 @@ class Course:
         fabric_needle = needles.fabric.needle_mm
         mine = own.needles.get(section.name) if own is not None else None
         if mine is not None and mine.mm is not None:
-            needles.needle_mm, needles.alterations.needle = mine.mm, (mine.rule,)
+            take_needle(mine.mm, section, needles, instead_of=fabric_needle)
+            needles.alterations.needle = (mine.rule,)
         elif mine is not None and needles.needle_mm is not None and needles.needle_mm != fabric_needle:
             needles.alterations.needle = (mine.rule,)
         elif goes_on_with_needle(section, needles):
             go_on_with_needle(section, needles)
         elif fabric_needle is not None:
-            needles.needle_mm, needles.alterations.needle = fabric_needle, ()
+            take_needle(fabric_needle, section, needles)
+            needles.alterations.needle = ()
 
     def _work(self, section: Section, lines: tuple[Line, ...]) -> None:
         """Work lines of a section, in the size in force or the one they switch to."""

@@ -75,3 +75,12 @@ def test_a_rule_that_finds_no_such_needle_changes_nothing() -> None:
     project = read_project(TEXT.format(rule="needle 5 mm instead of 6 mm")).project
     assert project is not None
     assert own_needles(project) == {}
+
+
+def test_a_needle_that_a_section_begins_with_is_said_where_its_lines_name_none() -> None:
+    """She has the rib's needle in hand: nothing else would tell her to change it."""
+    text = TEXT.format(rule="needle 3.75 mm instead of 4 mm in body").replace("      Change to 4 mm needles.\n", "")
+    first = next(round_ for round_ in plan_of(text).rounds if round_.section == "body")
+    assert first.remarks == ("your own needle, 3.75 instead of 4 mm", "change to 3.75 mm needles")
+    printed = plan_of(text.replace(" in body\n", " in band\n"))
+    assert next(each for each in printed.rounds if each.section == "body").remarks == ("change to 4 mm needles",)

@@ -23,9 +23,8 @@ _NO = regex(r"no\.?\s*(?P<number>\d+)", re.I)
 
 def change_needle(instruction: Needle, needles: Needles) -> None:
     """Go on with another needle."""
-    if instruction.own and not instruction.kept:
-        printed = f"{instruction.instead_of:g} mm"
-        needles.remarks.append(f"your own needle, {instruction.mm:g} instead of {printed}")
+    if instruction.own and not instruction.kept and instruction.instead_of is not None:
+        needles.remarks.append(_own_needle(instruction.mm, instruction.instead_of))
     bare = (instruction.kept or not instruction.own) and _NO.match(instruction.printed)
     mm = _by_page(instruction, needles) if bare else instruction.mm or _by_word(instruction, needles)
     if not mm:
@@ -116,10 +115,42 @@ def go_on_with_needle(section: Section, needles: Needles) -> None:
     """Begin a section with the needle in hand, which is told unless its first lines name one."""
     in_hand = needles.needle_mm or 0.0
     needles.fabric = fabric_on(in_hand, needles.section.fabric, needles.project)
-    worked = [line for line in section.lines if not all(isinstance(one, Remark) for one in line.sentences)]
-    if not any(isinstance(one, Needle) for line in worked[:2] for one in line.sentences):
+    if not _names_needle(section):
         told = f"{section.name} goes on with {in_hand:g} mm needles: nothing names others here."
         needles.warn(section.place, told)
+
+
+def take_needle(mm: float, section: Section, needles: Needles, instead_of: float | None = None) -> None:
+    """Begin a section with another needle than the one in hand, which is said unless its first lines name one.
+
+    Args:
+        mm: The needle. Unit: mm.
+        section: The section.
+        needles: The knitting in hand.
+        instead_of: The printed needle that it is taken for, if it is the knitter's own. Unit: mm.
+    """
+    in_hand, needles.needle_mm = needles.needle_mm, mm
+    if in_hand is None or is_same_needle(in_hand, mm) or _names_needle(section):
+        return
+    if needles.project.spacing is None:
+        return  # a plan without a spacing is made as it was before
+    if instead_of is not None:
+        needles.remarks.append(_own_needle(mm, instead_of))
+    needles.remarks.append(f"change to {mm:g} mm needles")
+
+
+def _names_needle(section: Section) -> bool:
+    """Return whether a section names a needle before anything is worked in it."""
+    for sentence in (one for line in section.lines for one in line.sentences):
+        if isinstance(sentence, Needle):
+            return True
+        if not isinstance(sentence, Remark | WithYarn | BreakYarn):
+            return False
+    return False
+
+
+def _own_needle(mm: float, printed: float) -> str:
+    return f"your own needle, {mm:g} instead of {printed:g} mm"
 
 
 def _by_word(instruction: Needle, needles: Needles) -> float:
