@@ -181,14 +181,18 @@ _MAKING_UP: Final = regex(
 """Words about making up, or what is done to the piece beside the knitting."""
 _TOLD: Final = regex(
     r"^\W*(?:[a-z]+(?:\s+[a-z]+)?:\s*)?(?:you['’]ve\b|you\s+(?:now\s+)?(?:have|should|will)|there\s+(?:are|will)|if\b|when\b|this\b|these\b"
-    r"|for\s+an?\b[^.]*\binstead\b|end(?:ing)?\s+(?:with|on|after)\b|instead\s+of\b|alternatively\b|optional|note\b|it\b|see\b|all\s+r(?:ou)?nds\s+are|the\s+\w+\s+(?:is|are|can|may|should)\b|\W*try\b|do\s+not\b|don't\b|remember\b)",
+    r"|for\s+an?\b[^.]*\binstead\b|end(?:ing)?\s+(?:with|on|after)\b|instead\s+of\b|alternatively\b|optional|note\b|it\b|see\b|all\s+r(?:ou)?nds\s+are|the\s+\w+\s+(?:is|are|can|may|should)\b|\W*try\b|do\s+not\b|don't\b|remember\b|(?:stitch\s+)?count\s*[:=])",
     re.I,
 )
+_MARKING: Final = regex(
+    r"^\W*(?:re)?(?:place|move|hang|put)\s+(?:(?:the|a|your)\s+)?(?:bor|beginning[\w\s-]*|side|end)?\s*(?:m|markers?)\b", re.I
+)
+"""A marker that is put somewhere."""
 _LEADS_ON: Final = regex(r"\b(?:on|in|at)\s+the\s+(?:next|foll\w*)\s+(?:row|rnd|round)s?\s*:$", re.I)
 """What is told of the row below: "Remove the markers on the next rnd:"."""
 _SAYS: Final = regex(
     r"^\W*(?:[\w'’-]+\s+){1,4}?(?:is|are|was|has|have|knits|designs|lives|keeps|writes|shifts|ends|begins?|serves|stands"
-    r"|lies|looks|gives|shows|repeats|makes|drops?\s+a\s+little|comes|goes|works\s+best)\b",
+    r"|lies|looks|gives|shows|skips?|omits?|repeats|makes|drops?\s+a\s+little|comes|goes|works\s+best)\b",
     re.I,
 )
 """A sentence that says something of a thing or a person, and gives no order."""
@@ -284,7 +288,7 @@ def _kind(said: str, *, empty: bool) -> Kept:
         return Kept.PICK_UP
     if _HEAD_ALONE.search(said) or _MAKING_UP.match(said) or _TOLD.match(said):
         return Kept.NOTE
-    if _LEADS_ON.search(said):
+    if _LEADS_ON.search(said) or (_MARKING.match(said) and not _STITCHES.search(said)):
         return Kept.NOTE
     if _SAYS.match(said) and not is_order(said) and not _STITCHES.search(said):
         return Kept.NOTE

@@ -30,7 +30,7 @@ _JOINS: Final = word_set(
     "you now there are is will be should have has had 'll you'll you've got left remain remains rem "
     "remaining that that's this gives makes make which with the a an of them these those so and then "
     "total altogether in all on for at stitch stitches st sts count check counts number stitch-count "
-    "your in-all we to come comes up made"
+    "your in-all we to come comes up made still unchanged"
 )
 """Words that join the counts, or stand for the stitches."""
 _PARTS: Final = word_set(
@@ -186,7 +186,7 @@ def _sorted(found: list[tuple[re.Match[str] | None, list[str]]]) -> CountsApart 
     every = [word for some in words for word in some]
     signs = "".join(word for word in every if not word[0].isalnum())
     first = _is_named(words[0])
-    leads = first or (":" in words[1] and _is_named(words[1][words[1].index(":") :]))
+    leads = first or _is_named(_led_in(words))
     groups = _named_before(words, leave=not first) if leads else words[1:]
     if not leads and any(
         some and some[0] in _THINGS and not {"st", "sts", "stitches"} & set(some[:3]) for some in words[1:]
@@ -202,7 +202,8 @@ def _sorted(found: list[tuple[re.Match[str] | None, list[str]]]) -> CountsApart 
         if _is_named(named) and _ALL.search(" ".join(named)):
             return None
         summed = "+" in signs and total is not None
-        if _is_named(named) or summed:
+        stated = len(counted) == 1 and words[0][:2] == ["count", ":"]  # "Count: 188 body sts" is what is in hand
+        if (_is_named(named) and not stated) or summed:
             parts.append(part)
         elif total is None:
             total = part
@@ -216,6 +217,14 @@ def _sorted(found: list[tuple[re.Match[str] | None, list[str]]]) -> CountsApart 
     apart = any(re.search(r"\b(?:between|before|after|wings?)\b", part.words) for part in parts)
     whole = len(parts) > 1 or ":" in signs or any(_EACH.search(part.words) for part in parts)
     return CountsApart(total=total, parts=tuple(parts), whole=whole and not apart)
+
+
+def _led_in(words: list[list[str]]) -> list[str]:
+    """Return the words behind the first number that lead in the second: "60 sts; each sleeve 12, back 36"."""
+    behind, trails = words[1], _is_named(words[-1])
+    signs = (":",) if trails else (":", ";", "(", ",")  # "60 sts, front and back 18 each, 24 sleeves"
+    at = next((behind.index(sign) for sign in signs if sign in behind), len(behind))
+    return behind[at:] if len(words) > 2 else []
 
 
 def _is_named(words: list[str]) -> bool:
@@ -233,7 +242,9 @@ def _named_before(words: list[list[str]], *, leave: bool) -> list[list[str]]:
     groups: list[list[str]] = []
     carried = [] if leave else words[0]
     for behind in words[1:]:
-        own = [word for word in behind[:2] if _EACH.fullmatch(word)] if carried else []
+        # "35 each, back 72" and "35, 72 each" are of the number before it; ", each back 72" is of the one behind.
+        near = behind[: 1 if behind[2:] and behind[2] in _PARTS else 2]
+        own = [word for word in near if _EACH.fullmatch(word)] if carried else []
         stop = behind.index(":") if ":" in behind else 0
         totals = behind[: stop or None] if _ALL.search(" ".join(behind)) else []
         groups.append([*carried, *own, *totals])

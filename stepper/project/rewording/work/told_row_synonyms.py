@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.project.rewording.said_rows import said_row_behind
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, STS, N, Synonym, row
 
 _WORK: Final = r"(k|p|knit|purl)"
@@ -21,7 +21,7 @@ _MANNER: Final = r"(?:in\s+(?:this|the\s+same)\s+(?:manner|way|fashion)|like\s+t
 _GOES_ON: Final = rf"(?:(?:cont(?:inue)?|go\s+on|carry\s+on|keep\s+on|work)(?:\s+(?:to\s+work|working|short\s+rows))?(?:\s+{_MANNER})?)"
 _EACH_TIME: Final = r"(?:(?:at|before)\s+(?:each|every)\s+turn|(?:each|every)\s+time(?:\s+before\s+(?:turning|you\s+turn))?|(?:than|past)\s+(?:the\s+)?(?:last|previous)\s+(?:turn|time)|before\s+(?:each|every)\s+turn)"
 _MORE_TIMES: Final = rf"(?:(?:for\s+)?another\s+({N})\s+times|({N})\s+(?:more\s+times|times\s+more))"
-_RESOLVED: Final = rf"(?:(?:(?:and\s+)?(?:close|resolve|pick\s+up|hide|work|knit)(?=\s+(?:all\s+|the\s+)*(?:gaps|wraps|ds|double))|(?:again\s+)?(?:closing|resolving|picking\s+up|hiding|working|knitting|lifting))\s+(?:(?:all(?:\s+of)?|any|each|every|the|remaining|rem|both|last)\s+)*(?:gaps?|wraps?|{_DS}|double\s+st(?:itche)?s|dss)(?:\s+(?:(?:as|when)\s+(?:you\s+(?:come|get|go)(?:\s+(?:to|across)\s+(?:them|it|each))?|one(?:\s+st(?:itch)?)?|single\s+{STS}|one\s+{STS}|you\s+(?:meet|reach)\s+them)|by\s+(?:knitting|working)\s+(?:the\s+wraps|them|each)\s+(?:together\s+)?with\s+the(?:ir|m)?\s*{STS}|(?:together\s+)?with\s+their\s+{STS}))*)"
+_RESOLVED: Final = rf"(?:(?:(?:and\s+)?(?:close|resolve|pick\s+up|hide|work|knit)(?=\s+(?:all\s+|the\s+|each\s+|every\s+)*(?:gaps|wraps|ds|double))|(?:again\s+)?(?:closing|resolving|picking\s+up|hiding|working|knitting|lifting))\s+(?:(?:all(?:\s+of)?|any|each|every|the|remaining|rem|both|last)\s+)*(?:gaps?|wraps?|{_DS}|double\s+st(?:itche)?s|dss)(?:\s+(?:(?:as|when)\s+(?:you\s+(?:come|get|go)(?:\s+(?:to|across)\s+(?:them|it|each))?|(?:one|1)(?:\s+st(?:itch)?)?|single\s+{STS}|one\s+{STS}|you\s+(?:meet|reach)\s+them)|by\s+(?:knitting|working)\s+(?:the\s+wraps|them|each)\s+(?:together\s+)?with\s+the(?:ir|m)?\s*{STS}|(?:together\s+)?with\s+their\s+{STS}))*)"
 _REPEATS: Final = rf"{N}\s+repeats(?:\s+of\s+{N}\s+{STS})?(?:\s+a?round)?"
 _CHARTED: Final = r"(?:rounds|rnds|rows)\s+\d+\s*-\s*\d+\s+(?:of|from)\s+(?:the\s+)?chart(?:\s+[a-z0-9])?"
 _ENDS: Final = r"(?=\s*[.,;=(]|\s+-|\s*$)"
@@ -35,11 +35,12 @@ TOLD_ROWS: tuple[Synonym, ...] = (
     row("make 1|make one", r"\bmake\s+(?:1|one)[\s-]+(l(?=eft)|r(?=ight))(?:eft|ight)\b", r"m1\1", "Thumb round 1: K to marker, slip marker, make 1 left, k to marker, make 1 right, slip marker, k to end."),
     row("slip it|remove it", r"(\bmarker\b(?:(?!\bmarker\b)[^.:])*?,\s*)(?:(s)lip|(r)emove)\s+it\b", r"\1\2\3m", "Next rnd: K to marker, slip it, m1r, k to marker, m1l, slip it, k to end."),
     row("past|beyond", rf"\b{_WORK}\s+(?:to|until)\s+({N})\s+{STS}\s+(?:past|beyond)\s+(?:the\s+)?(?:bor|beg(?:inning)?\s+of\s+(?:the\s+)?(?:round|rnd)|(?:start|beg(?:inning)?)-of-(?:round|rnd))(?:\s+(?:marker|m))?{_TURN}", r"\1 to BOR, \1 \2", "Row 2: P until 8 sts past the beginning of the round, turn."),
-    row("the turn|previous turn", rf"(\b(?:before|past)\s+)(?:the\s+)?(?:previous\s+)?turn{_TURN}", r"\1last turn", "Row 3: DS, k to 3 sts before the turn, turn."),
+    row("the turn|previous turn|turning point", rf"(\b(?:before|past)\s+)(?:the\s+)?(?:(?:previous|last)\s+)?turn(?:ing\s+point)?(?:\s+(?P<said>on\s+the\s+(?:left|right|other\s+side)))?{_TURN}", r"\1last turn", "Row 3: DS, k to 3 sts before the turn, turn."),
     row("past|beyond", rf"(?<!\bsm,\s)(?<!marker,\s)\b{_WORK}\s*({N})(?:\s+{STS})?\s+(?:past|beyond)\s+(?=(?:the\s+)?(?:(?:last\s+)?(?:{_DS}|turn)|marker|bor|m)\b)", r"\1 to \2 sts past ", "K 10 past the marker, turn."),
     row("across|over", rf"\b{_WORK}\s+(?P<said>(?:back\s+)?(?:across|over|along)\s+(?:the\s+)?{_PART})\s+(?=to\s+{N}\s+{STS}\s+(?:before|past)\b)", r"\1 ", "Cast on 60 sts. K across back to 5 sts before marker, w&t.", spelt_out=True),
     said_row_behind("from ", rf"((?:^|:)\s*)(?P<said>from\s+(?:the\s+)?(?:bor|beg(?:inning)?\s+of\s+(?:the\s+)?(?:round|rnd)))\s*,\s*(?={_WORK}\b)", "Row 1: From BOR, knit 16, turn."),
     said_row_behind("closing|resolving|picking|hiding|lifting|wraps|double|ds", rf"(\b(?:knit|purl|k|p|work)\b[^.;:,]*?)\s*,?\s+(?:while\s+)?(?P<said>{_RESOLVED})(?=\s*[.;]|\s*$)", "Knit to end of round, closing the gaps by knitting the wraps together with their sts."),
+    said_row("wraps|double|ds|gaps", rf"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:on|in)\s+(?:the\s+)?(?:foll(?:owing)?|next)\s+(?:rnd|round|row)s?\s*,?\s+{_RESOLVED})\s*(?:[.]|$)", "K20, turn. DS, p10, turn. DS, k to end. On the following rnd, work each DS as 1 st."),
     # --- short rows that go on ---
     row("further|more|farther", rf"((?:^|[.])\s*){_GOES_ON}\s*,?\s+(?:(?:turning|working|work|going)\s+)?({N})\s+(?:(?:more\s+)?{STS}\s+(?:more|further|farther|beyond)|more\s+{STS})(?:\s+out)?\s+{_EACH_TIME}\s*,?\s+{_MORE_TIMES}{_ENDS}", r"\1Work to \2 sts past last turn, turn. Work to \2 sts past last turn, turn. Rep last 2 rows \3\4 times in all", "Continue in this way, turning 4 sts further out each time, 3 more times."),
     row("leaving|earlier|before", rf"((?:^|[.])\s*){_GOES_ON}\s*,?\s+(?:(?:leaving)\s+({N})\s+more\s+{STS}\s+unworked|(?:turning)\s+({N})\s+{STS}\s+(?:earlier|sooner))\s+{_EACH_TIME}\s*,?\s+{_MORE_TIMES}{_ENDS}", r"\1Work to \2\3 sts before last turn, turn. Work to \2\3 sts before last turn, turn. Rep last 2 rows \4\5 times in all", "Continue in this way, leaving 5 more sts unworked at each turn, 3 more times."),

@@ -21,6 +21,8 @@ from tests.tables import each_row
         "10 for the left front, 20 for the back and 10 for the right front, 40 sts in all.",
         "250 (270) sts total: fronts 35 (38) each sleeves 54 (58) each back 72 (78).",
         "76 (84) sts: 28 (32) each front and back, 10 each sleeve.",
+        "Count: 76 (84) sts; each sleeve 10, front and back each 28 (32).",
+        "Count: 40 sts (back 20, each front 10).",
     ],
 )
 def test_parts_that_add_up_leave_the_count_of_all(line: str) -> None:
@@ -44,6 +46,7 @@ def test_the_same_number_of_several_parts_is_told() -> None:
     [
         "You have 40 sts in total: 11 for each front and 20 for the back.",
         "40 sts: 19 each front and back.",
+        "Count: 40 sts; each sleeve 5, front and back each 14.",
         "40 (44) sts: 20 (23) for the back and 10 (11) for each front.",
         "40 sts, 50 between markers.",
         "Cast on 20 sts, that is 7 per needle.",
@@ -52,6 +55,13 @@ def test_the_same_number_of_several_parts_is_told() -> None:
 def test_parts_that_do_not_add_up_are_refused(line: str) -> None:
     """One of the numbers is wrong; nobody can tell which."""
     assert counts_in_doubt(line)
+
+
+@pytest.mark.parametrize("line", ["Count: 40 sts, unchanged.", "Count: 40 body sts."])
+def test_a_count_that_is_called_so_is_that_of_what_is_in_hand(line: str) -> None:
+    """The plan checks it; nothing is left to tell."""
+    made = write_counts_apart(as_printed(line))
+    assert (made.text, made.kept) == ("40 sts.", ())
 
 
 @pytest.mark.parametrize(
