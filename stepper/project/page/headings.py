@@ -144,6 +144,10 @@ _BEHIND = regex(
 _ON_NEEDLE = regex(_SIZED, re.I)
 _BANDED = regex(r"\((button(?:hole)?)\)(?=\s+band\b)", re.I)
 """Which band of a cardigan this is: "Left Front (Button) Band"."""
+_STAGE = regex(
+    r"\s*[,:–—-]\s*((?:phase|part|stage)\s+(?:[A-H]|\d{1,2}|[IVX]{1,4}|one|two|three|four))$", re.I
+)
+"""Which stage of a part it is, behind its name: "YOKE, PHASE A"."""
 _INLINE = regex(r"^([^\W\d_][^:]{1,40}?)\s*(?::|\.\s*[–—])\s*(\S.*)$")
 
 _SIZE_COLUMNS = regex(
@@ -314,11 +318,11 @@ def _part(plain: str) -> Heading | None:
         bare = bare[:-1]
     if _ENDING.fullmatch(bare) and bare[:1].isupper():
         return Heading(kind="part", name=bare.lower(), aside=aside)
-    words = bare.split()
+    words = _STAGE.sub("", bare).split()
     sound = (
         0 < len(words) <= 6
         and len(bare) <= 48
-        and not re.search(r"[\d.,;*(\[=]", bare)
+        and not re.search(r"[\d.,;*(\[=]", _STAGE.sub("", bare))
         and bare[:1].isalpha()
         and bool(_PART.search(bare) or _TOP.fullmatch(bare) or _MADE.fullmatch(aside) or _is_worn(words))
         and not bare.lower().endswith("as follows")
@@ -331,7 +335,7 @@ def _part(plain: str) -> Heading | None:
     named = bare[:1].isupper() and _all_of_parts(bare)
     if not (shouted or colon or titled or named):
         return None
-    return Heading(kind="part", name=" ".join(bare.lower().split()), aside=aside)
+    return Heading(kind="part", name=" ".join(_STAGE.sub(r" \1", bare).lower().split()), aside=aside)
 
 
 def shouted_part(row: str, below: str) -> Heading | None:

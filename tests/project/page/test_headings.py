@@ -99,6 +99,8 @@ def test_an_instruction_behind_a_copyright_is_no_clutter() -> None:
         ("~ Body ~", "body"),
         ("== Yoke ==", "yoke"),
         ("Yoke.", "yoke"),
+        ("YOKE, PHASE A", "yoke phase a"),
+        ("Yoke - Part 2", "yoke part 2"),
         ("Step 1: Brim", "brim"),
         ("PART TWO - THE CUFF", "the cuff"),
         ("A) Back", "back"),
