@@ -22,6 +22,9 @@ FEWEST: Final = 0.5
 """From which share of the stitches expected a number alone is taken for a count of all. Half, since a round
 that halves or doubles the stitches may have been left out. Chosen here."""
 
+MOST_ROUNDS: Final = 12
+"""Up to which number, far from the stitches, rounds are meant: "rip back" has just asked how many. Chosen here."""
+
 _LOOKS: Final = {
     Seen.LEFT: "Say: {0} left over, or: {0} short.",
     Seen.CHANGES: "Say: {0} too many, or: {0} too few.",
@@ -65,6 +68,9 @@ def _ask_which(plan: Plan, state: State, number: int) -> str:
         ways.insert(0, f"there are {number}")
     if inquiry is not None and 1 <= number <= len(inquiry.remedies):
         ways.insert(0, f"take remedy {number}")
+    elif inquiry is None and 1 <= number <= MOST_ROUNDS:
+        # Nobody counts two stitches where eighty are; a search for a fault would begin.
+        ways = [f"go back {number} rounds", f"{number} rounds done"] if number > 1 else ["go back", "next step"]
     if stretch_to_measure(plan, state.place) is not None:
         ways.append("it measures, and the length")
     return f"{number} alone is far from {expected} stitches. Say: {'; or: '.join(ways)}."

@@ -83,3 +83,16 @@ def test_stitches_left_over_are_not_taken_for_a_count() -> None:
         session.adopt(session.consider(cue))
     told = session.consider(cues.Count(at=AT, stitches=2, bare=True)).effects
     assert [type(each) for each in told] == [Refuse]
+
+
+def test_a_few_alone_are_rounds_and_no_count() -> None:
+    """Asked how many rounds she ripped she types the number; "count is 2" would begin a search for 78 stitches."""
+    check(
+        _at(2),
+        """
+        > rip back
+        How many rounds? Say: go back two rounds, or as many as it is.
+        > 2
+        2 alone is far from 80 stitches. Say: go back 2 rounds; or: 2 rounds done.
+        """,
+    )

@@ -303,7 +303,7 @@ def test_a_count_aloud_is_kept_and_can_be_laid_down() -> None:
         session,
         """
         > ten
-        10 alone is far from 80 stitches. Say: count is 10.
+        10 alone is far from 80 stitches. Say: go back 10 rounds; or: 10 rounds done.
         > count with me
         Count with me: say each ten, then: that is all of them.
         > ten
