@@ -124,6 +124,8 @@ def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False, taugh
 
 def _again(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
     yield from doubts.ask_back(plan, state)
+    if state.knitting.doubt is None:
+        yield from inquiry.ask_next(plan, state)
     yield step_at(plan, state, Lead.PART if state.place.stitch else Lead.ROUND, slower=True)
 
 

@@ -513,3 +513,18 @@ def test_in_the_last_round_a_fault_is_named_by_the_rounds_of_its_own_section() -
     assert transcript(session, "> mistake in round 2") == "> mistake in round 2\nThis section has 1 round."
     (effect,) = session.consider(FaultIn(at=AT, round_number=1)).effects
     assert "not knitted yet" in str(effect)
+
+
+def test_what_is_asked_while_a_fault_is_sought_is_said_again() -> None:
+    """Saying "what was that" she means the question that she did not catch, and not the round alone."""
+    check(
+        Session(MARKED, State(seq=1, knitting=Knitting(place=Position(index=2)))),
+        """
+        > count is 86
+        86: 6 more than 80.
+        In parts: count up to the first marker: 20 expected. Say: there are, and the number.
+        > say again
+        In parts: count up to the first marker: 20 expected. Say: there are, and the number.
+        Round 3: knit all eighty.
+        """,
+    )
