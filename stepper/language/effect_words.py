@@ -46,6 +46,7 @@ from stepper.language.yarn_left import tell_yarn_left
 from stepper.plan.model import Group, Plan, Round
 from stepper.plan.told_only import lead_in_once
 from stepper.plan.yarn.strand_remarks import catches_of
+from stepper.plan.yarn.worked_twice import second_pieces
 from stepper.session import answers, effects
 from stepper.session.counting.tally import Shaping, shaping_at
 from stepper.session.due import round_reached
@@ -136,6 +137,8 @@ def _taken(effect: effects.TellTaken, plan: Plan) -> str:
 
 
 def _finished(effect: effects.TellFinished, plan: Plan) -> str:
+    if any(piece[-1] == len(plan.rounds) - 1 for piece in second_pieces(plan)):
+        return "Every round is done. With both made, the garment is finished."
     return "Every round is done. The garment is finished."
 
 
@@ -260,7 +263,7 @@ def _stride(effect: effects.TellStride, plan: Plan) -> str:
 
 def _second(effect: effects.TellSecond, plan: Plan) -> str:
     name = re.split(r"[(,]", effect.section)[0].strip().lower()
-    return f"This is printed once for two. For the second, say: go to {name} round 1."
+    return f"This is printed once for two. If this was the first, say: go to {name} round 1."
 
 
 def _far(effect: answers.TellFar, plan: Plan) -> str:

@@ -72,8 +72,8 @@ def why_count(plan: Plan, state: State, done: int) -> str | None:
         done: Index of the round.
     """
     asking, round_ = state.knitting.asking, plan.rounds[done]
-    if asking is Asking.NEVER:
-        return None
+    if asking is Asking.NEVER or not round_.after:
+        return None  # with nothing on the needles there is nothing to count
     check = round_.checkpoint.reason if round_.checkpoint is not None else None
     if asking is Asking.PATTERN:
         return check

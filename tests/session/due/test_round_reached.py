@@ -146,10 +146,20 @@ def test_a_piece_that_is_printed_once_for_two_is_not_left_single(section: str, c
     """The sheet and the yarn count both sleeves; she is led to the second by what she is told to say. The counts
     asked on the way are beside the point here."""
     session = opened(plan((section, ["co8", "k8", "bo8"]), ("collar", ["co6", "k6"])))
-    told = f"This is printed once for two. For the second, say: go to {called} round 1."
+    told = f"This is printed once for two. If this was the first, say: go to {called} round 1."
     first = transcript(session, "> next\n> next\n> next")
     assert f"{told}\nCollar, round 1 of 2: cast on six." in first
     again = transcript(session, f"> go to {called} round 1\n> next\n> next\n> next")
     assert "round 1 of 3: cast on eight." in again
     assert again.count(told) == 1
     assert told not in transcript(session, "> next\n> next")
+
+
+def test_a_garment_is_not_called_finished_while_the_second_piece_may_be_missing() -> None:
+    """Nobody knows whether it was the first sleeve or the second that was bound off last."""
+    session = opened(plan(("body", ["co6", "k6", "bo6"]), ("sleeves", ["co8", "k8", "bo8"])))
+    told = transcript(session, "> go to sleeves round 3\n> next")
+    assert told.endswith(
+        "If this was the first, say: go to sleeves round 1.\n"
+        "Every round is done. With both made, the garment is finished."
+    )
