@@ -31,6 +31,8 @@ from stepper.sitting.folding import print_folded
 
 _SHOWN: Final = 40
 """Letters of the page's words that are shown of a row that is written; of words twice as long."""
+_SHORTEST: Final = 2
+"""Most letters that have to be typed as they are printed: a yarn is called by one, k and K are two stitches."""
 _MOST_SHOWN: Final = 4
 """Most rows that are shown as they were written; of more, the first two and the last."""
 
@@ -135,7 +137,9 @@ def _made(
             return ()
         return ask_stitches(asked, row, file)
     if reply.kept is Kept.ANEW:
-        return (_type(words, reply.change),)
+        old = reply.change.partition("=>")[0].strip()
+        stands = not old or _find_stretch(old, words)
+        return (_type(words if stands else asked.left.text, reply.change),)
     made = _keep(reply, asked, numbers)
     if made:
         file.settle_sizes(numbers.typed)
@@ -201,7 +205,9 @@ def _find_stretch(old: str, words: str) -> str:
     ends = [each.strip() for each in re.split(r"\.\.\.|…", old)]
     if not all(ends):
         return ""
-    found = re.search(r".*?".join(map(re.escape, ends)), words)
+    stretch = r".*?".join(map(re.escape, ends))
+    loose = re.I if min(map(len, ends)) > _SHORTEST else re.NOFLAG
+    found = re.search(stretch, words) or re.search(stretch, words, loose)
     return found[0] if found is not None else ""
 
 

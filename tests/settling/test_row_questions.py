@@ -55,6 +55,8 @@ def settle(text: str, number: int = 0) -> list[str]:
         ("Twirl k2 in loops.", ["t", "K10, purl to end.", "Knit 2 rounds.", ""], ["K10, purl to end.", "Knit 2 rounds."]),
         ("Purl 1 rnd of loops.", ["of loops =>"], ["Purl 1 rnd."]),
         ("Purl 1 rnd of loops.", ["t", "of loops =>", ""], ["Purl 1 rnd."]),
+        ("Purl 1 rnd of Loops.", ["OF loops =>"], ["Purl 1 rnd."]),
+        ("Purl 1 rnd of loops.", ["of loops => of hoops", "1 rnd of loops => 1 rnd"], ["Purl 1 rnd."]),
         ("Purl 1 rnd or as many as she likes to.", ["t", "nowhere =>", "or ... to =>", ""], ["Purl 1 rnd."]),
     ],
 )
