@@ -68,8 +68,9 @@ class Proposal:
     empty if the words do not say."""
 
 
-NUMBER: Final = r"\d+(?:\s?[(\[][\d\s,;:/–—-]+[)\]])*"
-"""A number as printed, with its list of sizes in one pair of brackets or several."""
+NUMBER: Final = r"(?<!\d[)\]]\s)(?<!\d[)\]])\d+(?:\s?[(\[][\d\s,;:/–—-]+[)\]](?:\s\d+(?![\d.,½¼¾⅛⅜⅝⅞]\d|[½¼¾⅛⅜⅝⅞]))?)*(?!\s?[(\[]\d)"
+"""A number as printed, with its list of sizes in one pair of brackets or several, or in and out of them by
+turns: `168 (180) 192 (208) 228`."""
 _BEHIND: Final = regex(
     rf"(?:(?<=[.!?:;)])|(?<=\s)[=–—-]|[(\[–—=]|\bnow(?:\s+have)?|\btotal\s+of|\bhave)\s*(?P<count>{NUMBER})"
     rf"(?:\s+[a-z]+){{0,2}}?\s*{STS}\.?(?:\s+(?:in\s+total|total|rem(?:ain(?:ing)?)?|left|on\s+(?:the\s+)?needles?"

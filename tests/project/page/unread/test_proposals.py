@@ -46,6 +46,7 @@ def test_what_a_row_may_be_goes_by_its_words(words: str, kept: Kept) -> None:
     ("words", "kept", "moved"),
     [
         ("With the fuzzy yarn cast on 84 (88) (92, 96) sts in twos.", Kept.CAST_ON, "84 (88, 92, 96)"),
+        ("Cast on 168 (180) 192 (208) 228 stitches in fuzz.", Kept.CAST_ON, "168 (180, 192, 208, 228)"),
         ("With RS facing pick up and k31 along the hem, 31 sts in twos.", Kept.PICK_UP, "31"),
         ("Pick up 16 sts down the front, 12 sts along the back and 16 sts up. 44 sts.", Kept.PICK_UP, "44"),
         ("Pick up 16 sts down the front, then pick up 16 sts up.", Kept.PICK_UP, ""),
@@ -116,6 +117,7 @@ def test_where_they_do_not_say_it_nothing_is_proposed(words: str) -> None:
         ("Lift the loops across—14 (16, 18) sts total.", "14 (16, 18)"),
         ("Lift the loops across—12 sts rem for all sizes.", "12"),
         ("Lift the loops (92 sts.).", "92"),
+        ("Twirl until 60 (64) 68 (72) 76 sts rem.", "60 (64, 68, 72, 76)"),
         ("Twirl off two by two until 53 (55:59) sts rem, as drawn.", "53 (55, 59)"),
         ("Lift 96 loops across.", ""),
         ("Lift 12 sts of the loops and go on.", ""),
