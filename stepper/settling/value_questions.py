@@ -138,8 +138,7 @@ def _gauge(left: LeftOpen, file: FileInHand) -> str:
     if "which of its needles" in left.why and "rows" not in left.why:
         asked = []
     for key, question in asked:
-        now = re.search(rf"\b{key}: (?P<now>[\d.]+)", left.text)
-        amount = ask_read(question, now["now"] if now is not None else "", _amount)
+        amount = ask_read(question, "", _amount)  # what stands there is made up: Enter must not take it
         text = put_in_row(text, left.first, rf"\b{key}: [\d.]+", f"{key}: {format_number(amount)}")
     if "which of its needles" in left.why:
         now = re.search(r"\bneedle: (?P<now>[\d.]+ mm)", left.text)

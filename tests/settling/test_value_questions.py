@@ -55,7 +55,7 @@ def changed(text: str) -> list[str]:
         ("size", [""], ["  size: 1"]),
         ("sizes", ["S (M)", "S (S, M)", "S (M, L)"], ["sizes: S (M, L)", "  size: S  # LOOK: which size do you knit?"]),
         ("MC", ["oat & ink"], ['  MC: {name: "oat & ink", skein: {grams: 50, metres: 175}}']),
-        ("plain", ["", "US 6"], ["  plain: {needle: 4 mm, stitches: 22, rounds: 30}"]),
+        ("plain", ["", "30", "US 6"], ["  plain: {needle: 4 mm, stitches: 22, rounds: 30}"]),
         ("plain", ["many", "0", "31.5", "3.75"], ["  plain: {needle: 3.75 mm, stitches: 22, rounds: 31.5}"]),
         ("foot", ["long", "24 (25, 26) cm", "0 cm", "24"], ["  foot: 24 cm"]),
     ],

@@ -81,6 +81,7 @@ def test_a_gauge_behind_another_needs_no_length_of_its_own() -> None:
         ("4½ sts per inch", 18, None, True),
         ("Gauge: 5 stitches to the inch", 20, None, True),
         ("Gauge\n4.5 stitches to the inch in stockinette (the plain fabric).", 18, None, True),
+        ("Knitting gauge: 18 stitches in stockinette on needle no. 4½ = 10 cm.", 18, None, False),
         ("19 sts = 4 in, 26 rows = 4 in", 19, 26, True),
         ("12 sts per 5 cm and 17 rows per 5 cm", 24, 34, False),
     ],
