@@ -153,12 +153,14 @@ def _remark(remark: str, draft: DraftRound, project: Project) -> str:
     return said
 
 
-_ONE: Final = r"(?:\d+(?:\.\d+)?[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓⅔⅛⅜⅝⅞])"
+_ONE: Final = r"(?:\d+(?:\.\d+)?[½¼¾⅓⅔⅛⅜⅝⅞]?(?:st|nd|rd|th)?|[½¼¾⅓⅔⅛⅜⅝⅞])"
+_LIST: Final = rf"[(\[] ?{_ONE}(?:(?: ?[,;:/] ?| ?[-–] ?| ){_ONE})* ?[)\]]"
 _EACH_SIZE: Final = regex(
-    rf"(?<![\d./]){_ONE}(?: ?[(\[] ?{_ONE}(?:(?: ?[,;:/] ?| ?[-–] ?| ){_ONE})* ?[)\]])+"
-    rf"|[(\[] ?{_ONE}(?: ?[,;:] ?{_ONE}){{2,}} ?[)\]]"
+    rf"(?<![\d./]){_ONE}(?: ?{_LIST})+|[(\[] ?{_ONE}(?: ?[,;:] ?{_ONE}){{2,}} ?[)\]]"
 )
 """A number for each size, the first before brackets or in them, the others in one pair or several."""
+_BY_TURNS: Final = regex(rf"(?<![\d./]){_ONE} ?{_LIST}(?: {_ONE}(?: ?{_LIST})?)+")
+"""The same in and out of brackets by turns: "96 (100, 104) 108 (112, 116)", "every 8th (6th) 5th"."""
 
 
 def in_size(remark: str, size: int, of: int) -> str:
@@ -174,7 +176,7 @@ def in_size(remark: str, size: int, of: int) -> str:
         numbers = re.findall(_ONE, match.group())
         return numbers[size] if len(numbers) == of else match.group()
 
-    return _EACH_SIZE.sub(own, remark)
+    return _EACH_SIZE.sub(own, _BY_TURNS.sub(own, remark))
 
 
 def _checkpoint(draft: DraftRound, following: DraftRound | None) -> Checkpoint | None:

@@ -26,6 +26,9 @@ def test_a_remark_names_the_stitches_of_her_size_alone() -> None:
     assert in_size(listed, 1, 3) == listed
     assert in_size("[4: 4: 5: 6] loops for 2¾ (3, 3¼, 3½) in", 2, 4) == "5 loops for 3¼ in"
     assert in_size("4 (5, 6) (7) loops", 3, 4) == in_size("4 (5-6-7) loops", 3, 4) == "7 loops"
+    assert in_size("after its 4th (5th, 6th) 7th (8th, 9th) st", 2, 6) == "after its 6th st"
+    assert in_size("Cast on 168 (180) 192 (208) 228 stitches", 1, 5) == "Cast on 180 stitches"
+    assert in_size("4 (4, 5, 5) 12 times", 2, 4) == "5 12 times"
     assert in_size("twirl 4 (see page 3), 2/4 (5) and row 1 (RS)", 0, 2) == "twirl 4 (see page 3), 2/4 (5) and row 1 (RS)"
 
 
