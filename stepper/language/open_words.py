@@ -196,7 +196,8 @@ def _ask(effect: TellOpenRow) -> str:
         if row.trouble:
             return f"{row.trouble} Stepper settle asks about it, at the keyboard. Is nothing knitted, say no."
         how = f"next step after each {word}, then the count"
-        return f"Knit it by its words: {how}. Is nothing knitted, say no."
+        none = f"They order {row.fabric}" if row.fabric else "Is nothing knitted, say no"
+        return f"Knit it by its words: {how}. {none}."
     if proposed.kind is OpenKind.IDLE:
         return "Nothing seems to be knitted for it: is that so?"
     return f"I take it for {say_proposed(proposed, flat=row.flat)}: is that so?"

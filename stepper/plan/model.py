@@ -299,6 +299,8 @@ class OpenRow:
     """Why it cannot be kept by its count alone, as a sentence; empty if it can."""
     besides: str = ""
     """What she says yes to besides its count, as it is said: "in rounds from here"; empty for nothing."""
+    fabric: str = ""
+    """The fabric that its words order from here on, as they name it; empty for none."""
     proposed: Proposed | None = None
     """What it is likely to be; None where the page does not say enough."""
     stitches: int = 0

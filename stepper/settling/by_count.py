@@ -12,6 +12,22 @@ from stepper.settling.rows_asked import RowAsked, bound_off_at_edge
 
 _ROW_OF_RING: Final = regex(r"^\W*(?:[\w'-]+\s+){0,3}?rows?\b[^.:]{0,20}[.:]|\bturn\W*$", re.I)
 """Words that call a round a row, or turn it at its end: whether the ring is left is not known of them."""
+_FABRIC: Final = regex(
+    r"\b(?:knit|work|purl|cont\w*|begin\w*|start\w*|chang\w+|switch\w*|and|in|to)\s+(?:(?:in|to|with|all|plain|now|even)\s+)*"
+    r"(?P<fabric>stockinette|stocking\s+st\w*|st\.?\s?st|reverse\s+st\w*|garter(?:\s+st\w*)?|(?:moss|seed)\s+st\w*"
+    r"|(?:[kp]\s?\d,?\s*)*rib(?:bing)?)\b",
+    re.I,
+)
+"""A fabric that words order, not one that they speak of: "the rib"."""
+
+
+def fabric_ordered(words: str) -> str:
+    """Return the fabric that words order from here on, as they name it; empty if they order none.
+
+    Where nothing is knitted for them, the rows behind them would go on in the fabric before.
+    """
+    match = _FABRIC.search(words)
+    return " ".join(match["fabric"].lower().split()) if match is not None else ""
 
 
 def why_not_by_count(asked: RowAsked) -> str:

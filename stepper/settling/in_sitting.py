@@ -29,7 +29,7 @@ from stepper.project.problems import UnsoundFileError
 from stepper.project.reading.own_words import find_depended_on
 from stepper.project.yaml_file.source import read_picture
 from stepper.session.state import OpenAnswer
-from stepper.settling.by_count import besides_count, is_row_of_ring, why_not_by_count
+from stepper.settling.by_count import besides_count, fabric_ordered, is_row_of_ring, why_not_by_count
 from stepper.settling.by_parts import (
     OF_PARTS,
     asked_by_parts,
@@ -101,6 +101,7 @@ class OpenRows:
                 if not is_of_other_sizes(each, loaded.project)
             ),
             trouble=row.trouble or why,
+            fabric=fabric_ordered(looked.asked.left.text),
             besides=besides_count(looked.asked),
             proposed=None if row.trouble else _proposed_of(looked, asked),
         )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from stepper.plan.so_far import SoFar
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen
 from stepper.project.page.unread.proposals import propose
-from stepper.settling.by_count import besides_count, is_row_of_ring, joins, why_not_by_count
+from stepper.settling.by_count import besides_count, fabric_ordered, is_row_of_ring, joins, why_not_by_count
 from stepper.settling.rows_asked import RowAsked
 from tests.tables import each_row
 
@@ -31,3 +31,18 @@ def test_what_a_count_leaves_open_is_known(words: str, flat: bool, why: str, bes
     asked = RowAsked(left=left, so_far=SoFar(stitches=40, flat=flat), proposal=propose(words))
     assert (why in why_not_by_count(asked)) if why else why_not_by_count(asked) == ""
     assert (besides_count(asked), is_row_of_ring(asked), joins(asked)) == (besides, row, joined)
+
+
+@each_row(
+    ("words", "fabric"),
+    [
+        ("Change to needle no. 9 and knit stockinette.", "stockinette"),
+        ("Twirl, then go on in garter st all round.", "garter st"),
+        ("Switch to k1, p1 rib with the loops.", "k1, p1 rib"),
+        ("The rib is twirled loosely.", ""),
+        ("Twirl in loops.", ""),
+    ],
+)
+def test_a_fabric_that_words_order_is_known(words: str, fabric: str) -> None:
+    """Where nothing were knitted for them, the rows behind would go on as before, in rib under a body."""
+    assert fabric_ordered(words) == fabric

@@ -144,6 +144,9 @@ def no(plan: Plan, state: State, cue: No) -> Decision:
         if question.answer is not None:  # something in it is not so: the last answer, or one before
             return back(plan, state, Back(at=cue.at))
         return _said(cue, work, PartAnswer()) if question.takes_no else _first(question)
+    if row.fabric:
+        by_words = "Knit them: next step after each round, then the count."
+        return Refusal(sentence=f"They order {row.fabric}, and I would go on as before. {by_words}")
     return (RowSaid(at=cue.at, said=replace(work, idle=True)),)
 
 

@@ -14,10 +14,10 @@ ROW = OpenRow(line=12, section="body", flat=False, words="Twirl the loops over t
 ONE_ROUND = Proposed(kind=OpenKind.ROWS, rows=1, stitches=36, printed=True)
 
 
-def cowl(*, proposed: Proposed | None = None, trouble: str = "") -> Plan:
+def cowl(*, proposed: Proposed | None = None, trouble: str = "", fabric: str = "") -> Plan:
     """Return a garment of three rounds of 40 stitches, behind which a row is open."""
     made = plan(("body", ["co40", "k40", "k40"]))
-    return replace(made, open=replace(ROW, proposed=proposed, trouble=trouble))
+    return replace(made, open=replace(ROW, proposed=proposed, trouble=trouble, fabric=fabric))
 
 
 def evening(garment: Plan, index: int = 3) -> Session:

@@ -78,6 +78,8 @@ def test_what_is_said_and_agreed_to_is_the_answer(garment: Plan, cues: tuple[Cue
         (cowl(trouble="It turns in the row."), (Next(),)),
         (cowl(trouble="It turns in the row."), (Count(stitches=40),)),
         (cowl(trouble="It turns in the row."), (Yes(),)),
+        # The rows behind it would go on in the fabric before.
+        (cowl(fabric="stockinette"), (No(),)),
     ],
 )
 def test_what_is_not_enough_changes_nothing(garment: Plan, cues: tuple[Cue, ...]) -> None:
