@@ -18,6 +18,7 @@ from stepper.project.page.unread.kept_rows import (
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, lines_below
 from stepper.project.page.unread.proposals import Kept
 from stepper.project.reading.own_words import find_depended_on
+from stepper.settling.by_count import fabric_ordered
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.mend_questions import ask_mended, find_fitting
 from stepper.settling.number_questions import NumberQuestions
@@ -140,6 +141,11 @@ def _made(
         old = reply.change.partition("=>")[0].strip()
         stands = not old or _find_stretch(old, words)
         return (_type(words if stands else asked.left.text, reply.change),)
+    fabric = fabric_ordered(asked.left.text) if reply.kept in (Kept.NOTE, Kept.OUT) else ""
+    if fabric:
+        print_folded([f"Its words order {fabric}; the rows behind it would go on as before."])
+        if not ask_yes("Keep it so all the same?", "no"):
+            return ()
     made = _keep(reply, asked, numbers)
     if made:
         file.settle_sizes(numbers.typed)

@@ -49,6 +49,8 @@ def settle(text: str, number: int = 0) -> list[str]:
         ("Twirl by twos. 2 sts dec'd.", [""], ["Own words: Twirl by twos. 2 sts dec'd."]),
         ("Show it to her.", [""], ["Note: Show it to her."]),
         ("Show it to her.", ["out"], ["# Show it to her."]),
+        ("Change to loops and knit stockinette.", ["note", "", "t", "Knit 2 rounds.", ""], ["Knit 2 rounds."]),
+        ("Change to loops and knit stockinette.", ["note", "yes"], ["Note: Change to loops and knit stockinette."]),
         ("Off they go.", ["bind off"], ["Own words, bind off all sts: Off they go."]),
         ("The thumb waits.", ["hold 8 (9, 10) for thumb"], ["Own words, hold 8 (9, 10) sts for thumb: The thumb waits."]),
         ("The thumb waits.", ["h", "8 for thumb", "e"], ["Own words, hold 8 sts for thumb: The thumb waits."]),
