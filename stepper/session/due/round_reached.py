@@ -40,7 +40,8 @@ def tell_second(plan: Plan, done: int, now: int) -> Iterator[Effect]:
         now: Index of the round in hand now.
     """
     for piece in second_pieces(plan):
-        if done <= piece[-1] < now:
+        goes_on = plan.open is not None and plan.open.section == plan.rounds[piece[-1]].section
+        if done <= piece[-1] < now and not goes_on:  # else it goes on with a row that is not read
             yield TellSecond(section=plan.rounds[piece[0]].section)
 
 

@@ -1,7 +1,10 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
+from stepper.plan.model import OpenRow
 from stepper.session.cues import Next
 from stepper.session.due.round_reached import MEASURE_ROUNDS_LEFT, tell_due, tell_reminders
 from stepper.session.effects import AskCount, AskLength, TellLifeline, TellStep
@@ -163,3 +166,10 @@ def test_a_garment_is_not_called_finished_while_the_second_piece_may_be_missing(
         "If this was the first, say: go to sleeves round 1.\n"
         "Every round is done. With both made, the garment is finished."
     )
+
+
+def test_a_piece_that_goes_on_with_a_row_that_is_not_read_is_not_done() -> None:
+    """She would begin the second sleeve with the first in its rib."""
+    cuffs = plan(("sleeves", ["co8", "k8"]))
+    session = opened(replace(cuffs, open=OpenRow(line=9, section="sleeves", flat=False, words="Twirl.")))
+    assert "printed once for two" not in transcript(session, "> next\n> next")
