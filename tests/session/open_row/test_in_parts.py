@@ -44,3 +44,9 @@ def test_next_step_goes_on_in_the_words_and_again_repeats_the_part() -> None:
     (event,) = say(session, Back())
     assert isinstance(event, RowSaid)
     assert event.said.heard == parts - 2
+
+
+def test_a_part_does_not_end_in_the_middle_of_a_short_form() -> None:
+    """Said alone, "on the needle no." is no end of a sentence for the ear."""
+    words = "Twirl all the loops of the body onto the same circular needle no. 9½, with a twirl over each of the loops: 276 loops. The round begins where the body and the loops meet."
+    assert parts_of(words)[0].endswith("needle no. 9½,")
