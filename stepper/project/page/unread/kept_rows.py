@@ -12,7 +12,7 @@ from typing import Final
 from stepper.project.page.marks import MARK
 from stepper.project.page.quoting import comment, value, writable
 from stepper.project.page.stops import sentences_of
-from stepper.project.page.unread.proposals import LONGEST, Kept, printed_change, printed_count
+from stepper.project.page.unread.proposals import LONGEST, NUMBER, Kept, printed_change, printed_count
 from stepper.regex import regex
 
 _HEAD: Final = regex(
@@ -22,7 +22,7 @@ _HEAD: Final = regex(
 )
 _COUNT_BEHIND: Final = regex(
     r"(?:(?<=[.!?)])\s+[(\[]?|\s*[–—=]\s*|\s+-\s+|\s*[(\[])"
-    r"\d+(?:\s?[(\[][\d\s,;:/–—-]+[)\]])*(?:\s+[a-z]+){0,2}?\s*(?:sts?|stitches)\b[^.\d]{0,24}[.;]?\s*$",
+    rf"{NUMBER}(?:\s+[a-z]+){{0,2}}?\s*(?:sts?|stitches)\b[^.\d]{{0,24}}[.;]?\s*$",
     re.I,
 )
 """The count that ends the words of a row, with what joins it to them."""
