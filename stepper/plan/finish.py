@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
@@ -37,7 +38,7 @@ def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) ->
         rounds.append(
             _round(index, draft, following, number[draft.section], of[draft.section], project, seen)
         )
-    laid, more = with_strands(rounds, project)
+    laid, more = with_strands(_repeats_told_once(rounds), project)
     open_row = _open_row(needles)
     if open_row is not None:
         laid = tuple(replace(each, of=0) if each.section == open_row.section else each for each in laid)
@@ -53,6 +54,21 @@ def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) ->
         spacing=project.spacing or Manner.MIXED,
         open=open_row,
     )
+
+
+_OF_REPEAT: Final = regex(r"these \d+ stitches are the repeat, worked to the end of the round")
+
+
+def _repeats_told_once(rounds: Sequence[Round]) -> list[Round]:
+    """Leave out what the repeat of a round is where the round before it has the same: it is a remark to hear."""
+    laid: list[Round] = []
+    told: tuple[str, ...] = ()
+    for each in rounds:
+        of_repeat = tuple(remark for remark in each.remarks if _OF_REPEAT.fullmatch(remark))
+        again = tuple(remark for remark in each.remarks if remark not in of_repeat)
+        laid.append(replace(each, remarks=again) if of_repeat and of_repeat == told else each)
+        told = of_repeat
+    return laid
 
 
 def _open_row(needles: Needles) -> OpenRow | None:

@@ -65,3 +65,11 @@ def test_the_number_that_the_yarn_is_drawn_through_is_said_where_the_page_says_i
     assert plan_of(project(work, size="L")).rounds[-1].remarks == ("Cut yarn and draw through remaining 30 sts",)
     tight = "Cast on 10 sts. Join in the round.\nKnit 2 rounds.\nDraw yarn through remaining 10 sts, pull tight."
     assert set(plan_of(project(tight, sizes="S", size="S")).rounds[-1].remarks) == {"pull tight", "draw yarn through 10 sts"}
+
+
+def test_what_the_repeat_is_is_told_once() -> None:
+    """Told in front of each round of a colour pattern it is one more thing to hear, with both hands full."""
+    yarns = "Cast on 40 sts.\nJoin in the round.\nRound 1: 1 A, 3 MC\nRound 2: 2 A, 2 MC\nKnit 1 round.\nRound 4: 2 A, 2 MC\n"
+    rounds = plan_of(project(yarns, size="M")).rounds
+    told = [any("are the repeat" in each for each in round_.remarks) for round_ in rounds]
+    assert told == [False, True, False, False, True]

@@ -13,6 +13,7 @@ from stepper.plan.told_only import is_told_only, lead_in_once
         "The Fern repeats over 6 rounds, the Twig over 4",
         "The hem is meant to roll a little",
         "Now comes the shaping of the neck",
+        "these 12 stitches are the repeat, worked to the end of the round",
         "The hem is meant to roll. The edge will curl",
     ],
 )

@@ -74,6 +74,7 @@ _FORMS: Final = regex(
     rf"|{_NAME}\s+is\s+(?:worked\s+over\s+)?a\s+multiple\s+of\s+{_NUMBER}\s+(?:sts|stitches)(?:\s*(?:plus|\+)\s*\d+)?(?:\s+on\s+each\s+side\s+of\s+the\s+cent(?:er|re)\s+(?:st|stitch))?"
     r"|(?:one|each)\s+repeat\s+(?:of\s+the\s+(?:chart|pattern)\s+)?measures\s+(?:about\s+|approximately\s+)?\d+\s*(?:cm|mm|ins?|inch(?:es)?)(?:\s+(?:across|wide|in\s+width|in\s+height))?"
     rf"|{_COUNT}\s+(?:is|stays|remains)\s+(?:unchanged|constant|the\s+same)(?:\s+(?:throughout|(?:at\s+the\s+end\s+of|in|on|after)\s+(?:every|each)\s+(?:row|round|rnd)|from\s+(?:row\s+to\s+row|round\s+to\s+round)))?|{_COUNT}\s+(?:varies|changes)\s+from\s+(?:row\s+to\s+row|round\s+to\s+round)"
+    rf"|these\s+{_NUMBER}\s+(?:sts|stitches)\s+are\s+the\s+repeat\s*,\s+worked\s+to\s+the\s+end\s+of\s+the\s+round"
     # where the rounds begin, as it is
     r"|the\s+last\s+repeat\s+ends\s+at\s+(?:the\s+)?(?:bor|beginning\s+of\s+the\s+(?:round|rnd))(?:\s*,\s*which\s+serves\s+as\s+its\s+marker)?"
     rf"|{_ROUNDS_BEGIN}\s+(?=(?:at|in|on|between|under|mid)\b){_SPOT}(?:\s*[,(]\s*(?:this|that|which)(?:\s+is|'s)\s+(?:going\s+to\s+be\s+)?{_SPOT}\)?)?"
