@@ -12,7 +12,7 @@ from stepper.plan.drafts import DraftRound
 from stepper.plan.state.needle_words import tell_names_crossed, tell_other_way
 from stepper.plan.state.needles import Needles, yarns_in
 from stepper.project.dialect import is_american
-from stepper.project.instructions import BreakYarn, Needle, Remark, WithYarn
+from stepper.project.instructions import AsPart, BreakYarn, Needle, Remark, WithYarn
 from stepper.project.model import Fabric, Project, Section
 from stepper.project.problems import Span, nearest, one_of
 from stepper.regex import regex
@@ -140,13 +140,13 @@ def take_needle(mm: float, section: Section, needles: Needles, instead_of: float
 
 
 def _names_needle(section: Section) -> bool:
-    """Return whether a section names a needle before anything is worked in it."""
+    """Return whether a section names a needle before anything is worked in it, or works nothing."""
     for sentence in (one for line in section.lines for one in line.sentences):
-        if isinstance(sentence, Needle):
-            return True
+        if isinstance(sentence, Needle | AsPart):
+            return True  # a part worked again brings its own
         if not isinstance(sentence, Remark | WithYarn | BreakYarn):
             return False
-    return False
+    return True
 
 
 def _own_needle(mm: float, printed: float) -> str:
