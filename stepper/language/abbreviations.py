@@ -22,6 +22,8 @@ WORDS: Final = MappingProxyType(
         "wyif": "with yarn in front", "kwise": "knitwise", "pwise": "purlwise", "psso": "pass it over",
         "dpn": "double pointed needle", "dpns": "double pointed needles", "approx": "about",
         "bor m": "marker at the beginning of the round", "st st": "stockinette stitch", "ch": "chain",
+        "inc rnd": "increase round", "inc round": "increase round", "inc row": "increase row",
+        "dec rnd": "decrease round", "dec round": "decrease round", "dec row": "decrease row",
     }
 )  # fmt: skip
 """What printed patterns abbreviate beside their stitches, in lower case, with the words it stands for.

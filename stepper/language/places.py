@@ -58,7 +58,7 @@ def round_word(round_: Round) -> str:
 def list_marks(round_: Round) -> list[str]:
     """Return what else identifies a round."""
     found = []
-    if round_.label:
+    if round_.label and round_.label.lower() != "next":  # "Next: k to end" names no round
         found.append(round_.label)
     if round_.chart is not None and round_.chart_round is not None:
         found.append(f"chart {round_.chart} {round_word(round_)} {round_.chart_round}")

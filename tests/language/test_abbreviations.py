@@ -18,6 +18,7 @@ from stepper.language.abbreviations import expand_abbreviations
         ("CO 100, then BO 12", "cast on 100, then bind off 12"),
         ("12 sts on hold, RS facing", "12 stitches on hold, right side facing"),
         ("Rep to end of rnd", "Repeat to end of round"),
+        ("round 18, Dec rnd", "round 18, decrease round"),
         ("in St st for 3 cm", "in stockinette stitch for 3 cm"),
         ("w&t", "wrap and turn"),
     ],

@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 from stepper.language.places import (
     done_name,
     end_sentence,
@@ -20,6 +22,7 @@ def test_a_place_is_section_round_and_label() -> None:
     """What she needs to find herself in the printed pattern, and no more."""
     assert place_name(GARMENT.rounds[3]) == "Yoke, round 2 of 6, Final increase"
     assert place_name(GARMENT.rounds[4]) == "Yoke, round 3 of 6, chart cairn round 1"
+    assert place_name(replace(GARMENT.rounds[3], label="Next")) == "Yoke, round 2 of 6"
 
 
 def test_flat_work_has_rows_and_sides() -> None:

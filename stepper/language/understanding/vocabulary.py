@@ -231,6 +231,20 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         typed=("note {text}", "note"),
     ),
     Wording(
+        cue=cues.Note,
+        fixed={"text": "a new ball"},
+        says="notes that a new ball begins here",
+        typed=(
+            "i changed the ball",
+            "i changed balls",
+            *(
+                f"i {began} a new {ball}"
+                for began in ("joined", "started", "began", "took")
+                for ball in ("ball", "skein")
+            ),
+        ),
+    ),
+    Wording(
         cue=cues.RemindMe,
         fills={"number": "rounds"},
         says="reminds you after a number of rounds",

@@ -55,6 +55,7 @@ INCHES = GARMENT.__class__(title="x", rounds=GARMENT.rounds, units="in", yarns=G
         ("make a note: Cuff K2, P2 (tight)!", cues.Note(text="Cuff K2, P2 (tight)!")),
         ("note please ask about the cuff", cues.Note(text="please ask about the cuff")),
         ("make a note", cues.Note(text="")),
+        ("i started a new ball", cues.Note(text="a new ball")),
         ("go to round twelve", cues.GoTo(round_number=12)),
         ("go to row 12", cues.GoTo(round_number=12)),
         ("go to the final increase", cues.GoTo(place="Final increase")),
