@@ -60,7 +60,7 @@ _OF_REPEAT: Final = regex(r"these \d+ stitches are the repeat, worked to the end
 
 
 def _repeats_told_once(rounds: Sequence[Round]) -> list[Round]:
-    """Leave out what the repeat of a round is where the round before it has the same: it is a remark to hear."""
+    """Leave out what the repeat of a round is where the round before it has the same."""
     laid: list[Round] = []
     told: tuple[str, ...] = ()
     for each in rounds:

@@ -33,7 +33,7 @@ from stepper.sitting.folding import print_folded
 _SHOWN: Final = 40
 """Letters of the page's words that are shown of a row that is written; of words twice as long."""
 _SHORTEST: Final = 2
-"""Most letters that have to be typed as they are printed: a yarn is called by one, k and K are two stitches."""
+"""Most letters that have to be typed as they are printed: a yarn is called by one."""
 _MOST_SHOWN: Final = 4
 """Most rows that are shown as they were written; of more, the first two and the last."""
 

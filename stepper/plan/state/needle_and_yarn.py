@@ -121,7 +121,7 @@ def go_on_with_needle(section: Section, needles: Needles) -> None:
 
 
 def take_needle(mm: float, section: Section, needles: Needles, instead_of: float | None = None) -> None:
-    """Begin a section with another needle than the one in hand, which is said unless its first lines name one.
+    """Begin a section with another needle than the one in hand; it is said unless its first lines name one.
 
     Args:
         mm: The needle. Unit: mm.

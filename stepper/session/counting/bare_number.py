@@ -23,7 +23,7 @@ FEWEST: Final = 0.5
 that halves or doubles the stitches may have been left out. Chosen here."""
 
 MOST_ROUNDS: Final = 12
-"""Up to which number, far from the stitches, rounds are meant: "rip back" has just asked how many. Chosen here."""
+"""Up to which number, far from the stitches, rounds are meant: "rip back" asks how many. Chosen here."""
 
 _LOOKS: Final = {
     Seen.LEFT: "Say: {0} left over, or: {0} short.",
@@ -70,7 +70,8 @@ def _ask_which(plan: Plan, state: State, number: int) -> str:
         ways.insert(0, f"take remedy {number}")
     elif inquiry is None and 1 <= number <= MOST_ROUNDS:
         # Nobody counts two stitches where eighty are; a search for a fault would begin.
-        ways = [f"go back {number} rounds", f"{number} rounds done"] if number > 1 else ["go back", "next step"]
+        several = [f"go back {number} rounds", f"{number} rounds done"]
+        ways = several if number > 1 else ["go back", "next step"]
     if stretch_to_measure(plan, state.place) is not None:
         ways.append("it measures, and the length")
     return f"{number} alone is far from {expected} stitches. Say: {'; or: '.join(ways)}."

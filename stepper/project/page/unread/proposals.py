@@ -68,7 +68,10 @@ class Proposal:
     empty if the words do not say."""
 
 
-NUMBER: Final = r"(?<!\d[)\]]\s)(?<!\d[)\]])\d+(?:\s?[(\[][\d\s,;:/–—-]+[)\]](?:\s\d+(?![\d.,½¼¾⅛⅜⅝⅞]\d|[½¼¾⅛⅜⅝⅞]))?)*(?!\s?[(\[]\d)"
+NUMBER: Final = (
+    r"(?<!\d[)\]]\s)(?<!\d[)\]])\d+"
+    r"(?:\s?[(\[][\d\s,;:/–—-]+[)\]](?:\s\d+(?![\d.,½¼¾⅛⅜⅝⅞]\d|[½¼¾⅛⅜⅝⅞]))?)*(?!\s?[(\[]\d)"
+)
 """A number as printed, with its list of sizes in one pair of brackets or several, or in and out of them by
 turns: `168 (180) 192 (208) 228`."""
 _BEHIND: Final = regex(
@@ -186,7 +189,9 @@ _TOLD: Final = regex(
     re.I,
 )
 _MARKING: Final = regex(
-    r"^\W*(?:re)?(?:place|move|hang|put)\s+(?:(?:the|a|your)\s+)?(?:bor|beginning[\w\s-]*|side|end)?\s*(?:m|markers?)\b", re.I
+    r"^\W*(?:re)?(?:place|move|hang|put)\s+(?:(?:the|a|your)\s+)?(?:bor|beginning[\w\s-]*|side|end)?\s*"
+    r"(?:m|markers?)\b",
+    re.I,
 )
 """A marker that is put somewhere."""
 _LEADS_ON: Final = regex(r"\b(?:on|in|at)\s+the\s+(?:next|foll\w*)\s+(?:row|rnd|round)s?\s*:$", re.I)
