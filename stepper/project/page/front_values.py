@@ -31,7 +31,7 @@ _ALONE = regex(
     rf"(?:(?P<sure>=|/|per)|to|over|in)\s*(?:(?P<inch>{_INCH}|inch\b)|(?P<over>{_NUMBER})\s*(?P<unit>cms?|in(?:ch(?:es)?)?\b|\"|″|”|''))",
     re.I,
 )
-"""Stitches, or rows, over a length of their own: "22 sts = 4 in", "22 sts in stockinette on 4 mm = 10 cm"; with
+"""Stitches, or rows, over a length of their own: "22 sts = 4 in", "22 sts in moss on 4 mm = 10 cm"; with
 its word also "5 sts to the inch"."""
 _FABRIC = regex(
     r"\b(?:in|over|of)\s+(?:the\s+)?((?!the\b|all\b|each\b|one\b|sq(?:uare)?\b|wide\b|by\b)[a-z][a-z ]*?)"
