@@ -10,7 +10,7 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.plan.checks.other_side import faces
-from stepper.plan.lines.again.another_part import COPIES
+from stepper.plan.lines.again.part_names import COPIES
 from stepper.plan.model import OpenRow
 from stepper.project.page.quoting import comment, value
 from stepper.project.page.unread.kept_rows import marked_rows, put_rows, split_sentences
