@@ -24,7 +24,6 @@ from stepper.project.rewording.on_needles.counted import write_counts
 from stepper.project.rewording.on_needles.drawn_up import write_drawn_up
 from stepper.project.rewording.on_needles.edge_lists import write_edge_lists
 from stepper.project.rewording.on_needles.join_lists import write_join_lists
-from stepper.project.rewording.on_needles.pick_ups import write_pick_ups
 from stepper.project.rewording.on_needles.rings import write_rings
 from stepper.project.rewording.on_needles.stops import write_stops
 from stepper.project.rewording.openings import write_openings_in_order
@@ -113,7 +112,7 @@ def reword(
     line = sign_yarns(printed) if signed else printed
     yarns = line.yarns
     line = write_starred_rounds(line)
-    made = write_gathered(write_pick_ups(write_openings_in_order(_without_name(line))))
+    made = write_gathered(write_openings_in_order(_without_name(line)))
     made = _by_rows(made, _WORDINGS)
     if not yarns:
         return made

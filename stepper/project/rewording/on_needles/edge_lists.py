@@ -52,7 +52,7 @@ _HELD: Final = regex(
 )
 _OF_IT: Final = regex(r"\b(?:edges?|tops?|seams?|caps?|cast|bound|bind|corner|base|side)\b", re.I)
 _PASSED: Final = regex(
-    r"\bone\s+(?:side|edge|end|half)\b|\bagain\b|\b(?:co|bo)\s+(?:edge|row|sts|stitches)\b", re.I
+    r"\bone\s+(?:side|edge|end|half)\b|\bagain\b|\bunderarm\s+(?:co|bo)\b|\b(?:co|bo)\s+(?:edge|row|sts|stitches)\b", re.I
 )
 """Words that name a place, though they may order something elsewhere."""
 _EACH: Final = regex(r"\b(?:each|both|either)\s+(?:\w+\s+)?(?:side|edge|front|half|slope)s?\b", re.I)

@@ -174,12 +174,6 @@ HOLDING: tuple[Synonym, ...] = (
     ),
     # --- picked up ---
     row(
-        "with|using",
-        rf"^(\s*)(?:with|using)\s+({NEEDLES})\s+and\s+(?:with\s+)?(?=(?:rs|ws|right\s+side|wrong\s+side)\b[^,]*facing)",
-        r"\1change to \2. with ",
-        "With smaller needles and RS facing, pick up and knit 44 sts evenly around neck.",
-    ),
-    row(
         "with",
         rf"^(\s*)with\s+((?:rs|right\s+side)(?:\s+of\s+(?:the\s+)?work)?\s+facing)(?:,\s*(?:using|with)|\s+and(?:\s+(?:using|with))?)\s+({NEEDLES})\s*,?\s*(?=(?:beg|start|{_PICKED}))",
         r"\1change to \3. with \2, ",

@@ -85,12 +85,6 @@ JOINED: tuple[Synonym, ...] = (
         "Change to st st and work 4 rows.",
     ),
     row(
-        "change",
-        rf"\b(?:change|switch)\s+to\s+({_PLAIN})\s*,?\s*and\s+(?:work|cont(?:inue)?|knit)(?:\s+(?:even|straight))?\s+(?=(?:until|for)\b)",
-        r"work in \1 ",
-        "Change to st st and work until leg measures 16 cm.",
-    ),
-    row(
         "row",
         rf"^(\s*)({_BEGUN}\s+(?:{_KNIT}|{_PURL}))\s+(?=(?:work|cont(?:inue)?)\b)",
         r"\1\2, ",

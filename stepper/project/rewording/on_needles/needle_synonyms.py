@@ -74,8 +74,6 @@ BY_NEEDLES: tuple[Synonym, ...] = (
     ),
     # --- how many lie on each ---
     row("each", rf"({N})(?:\s+{STS})?\s+each\s+on\s+(?:the\s+)?needles?\s+([1-5])\s*(?:and|&)\s*(?:needle\s+)?([1-5])\b", r"\1 sts on needle \2, \1 sts on needle \3", "Divide over three needles: 16 sts on N1, 8 sts each on N2 and N3."),
-    row("each", rf"({N})(?:\s+{STS})?\s+on\s+needles?\s+([1-5])\s*(?:and|&)\s*(?:needle\s+)?([1-5])\s+each\b", r"\1 sts on needle \2, \1 sts on needle \3", "Divide over three needles: 16 sts on N1, 8 sts on N2 and N3 each."),
-    row("each of", rf"({N})(?:\s+{STS})?\s+on\s+each\s+of\s+needles?\s+([1-5])\s*(?:and|&)\s*(?:needle\s+)?([1-5])\b", r"\1 sts on needle \2, \1 sts on needle \3", "Divide over three needles: 16 sts on N1, 8 sts on each of N2 and N3."),
     row("per |needle tip|to a|to each|each dpn", rf"({N}\s+{STS})\s+(?:per|on\s+each|to\s+(?:a|each))\s+(?:needle(?:\s+tip)?|dpn)\b", r"\1 on each needle", "Divide evenly over 2 needles, 16 sts per needle."),
     row("on each needle", rf"(\b(?:{STS}|rem(?:ain)?|beginning))\s*[;:(-]+\s*({N}\s+{STS}\s+on\s+each\s+needle){_ENDS}", r"\1. \2", "Knit until there are 32 sts; 16 sts on each needle."),
     row("on each needle", rf"\b{_LAY}in\s+half\b\s*{_SO}({N}\s+{STS}\s+on\s+each\s+needle){_ENDS}", r"divide over 2 needles. \1", "Divide the stitches in half, so you have 16 stitches on each needle tip."),

@@ -48,8 +48,7 @@ RETURNS: tuple[Synonym, ...] = (
     row("facing", rf"{_START}(?P<said>{_REJOIN}(?:\s+{_SPOT})?)\s*,?\s*(?:and\s+)?{_FACING}{_AND}(?={_WORK}|pick|pu\b)", r"\1With \3 facing, ", "Join the yarn at the underarm, RS facing, and knit to the end of the row.", spelt_out=True),
     row("join|attach", rf"^(\s*)(?P<said>{_REJOIN}(?:\s+{_SPOT})?)\s*,?\s*(?:for|ready\s+for|to\s+(?:work|begin\s+with))\s+an?\s+({SIDE})\s+row{_AND}(?={_WORK})", r"\1Next row (\3): ", "Join yarn for a WS row and purl across.", spelt_out=True),
     row("from ", rf"^(\s*)(?:(?P<said>{_REJOIN}(?:\s+{_SPOT})?){_AND})?(knit|purl)\s+(?:1|one|a)\s+row\s+from\s+(?:the\s+)?({SIDE}){CLOSED}", r"\1Next row (\4): \3", "Join yarn and purl 1 row from WS.", spelt_out=True),
-    said_row_behind("join|attach", rf"{_START}(?P<said>{_REJOIN}\s+{_SPOT}){_AND}(?={_WORK}|pick|pu\b)", "Join yarn at the base of the ring finger, pick up and k 2 sts, knit to end."),
-    said_row_behind("join|attach", rf"{_START}(?P<said>{_REJOIN}\s+{_SPOT}){CLOSED}", "Rejoin yarn at beginning of underarm sts."),
+    said_row_behind("join|attach", rf"{_START}(?P<said>{_REJOIN}\s+{_SPOT})(?:{_AND}(?={_WORK}|pick|pu\b)|{CLOSED})", "Join yarn at the base of the ring finger, pick up and k 2 sts, knit to end."),
     row("join|attach", rf"(^\s*|[.:,;]\s*(?:and\s+)?|\band\s+){_JOIN}\s+((?-i:MC|CC\d?|[A-H]))\s+(?P<said>{_SPOT}){CLOSED}", r"\1join \2", "Join MC at the center of the underarm.", spelt_out=True),
 )  # fmt: skip
 """The rows, tried on lines that nothing else reads."""

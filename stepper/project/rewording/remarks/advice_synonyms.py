@@ -101,12 +101,6 @@ ADVICE: tuple[Synonym, ...] = (
         "See the photo for the finished edge.",
     ),
     row(
-        " will | may | might ",
-        rf"{BEGIN}(?P<said>(?:the|your|this|these)\s+[a-z' -]{{2,30}}?\s+(?:will|may|might)\s+(?:also\s+)?(?:look|seem|appear|curl|feel|lie|block|relax|stretch|grow|pucker|bias|flatten|be\s+(?:hidden|covered|loose|tight|slightly|curly|snug|wide|narrow|bumpy|uneven))\b{_PLAIN[:-2]}*)(?=[.!]|$){STOP}",
-        "",
-        "The edges will curl, but blocking will flatten them.",
-    ),
-    row(
         "there will be|there may be|there might be",
         rf"{BEGIN}(?P<said>there\s+(?:will|may|might)\s+be\s+(?:an?\s+|some\s+)?(?:small\s+|little\s+|tiny\s+|slight\s+)?(?:holes?|gaps?|loops?|bumps?|ladders?|puckers?)\b{_PLAIN[:-2]}*)(?=[.!]|$){STOP}",
         "",

@@ -130,11 +130,6 @@ COMMENTS: tuple[Synonym, ...] = (
         "Now we work on the sleeves.",
     ),
     said_row(
-        "may |might |matter|fiddly|tricky",
-        rf"{BEGIN}(?P<said>(?:the\s+first\s+few\s+(?:rows|rounds|stitches|sts)|it|this|that|your\s+[a-z]+|the\s+[a-z]+)\s+(?:may|might|will|can)\s+(?:feel|look|seem|be)\s+(?:a\s+bit\s+|a\s+little\s+|quite\s+|rather\s+)?{_WORKLESS}(?:fiddly|tricky|awkward|tight|loose|strange|odd|messy|uneven|small|big|stiff)\b[a-z' ,]*?){STOP}",
-        "The first few rows may feel a bit fiddly.",
-    ),
-    said_row(
         "careful|take care",
         rf"{BEGIN}{_IDLE}(?P<said>(?:be\s+careful|take\s+care)\s+not\s+to\s+(?:pull|twist|stretch|drop|split|tighten|work|knit)\s+(?:the\s+|your\s+|any\s+)?(?:yarn|floats|stitches|sts|edge|work|tension|cast-?on)?\s*(?:too\s+)?(?:tightly|tight|hard|loosely|loose)?(?:\s+(?:at|on|along|behind|across)\s+the\s+(?:back|wrong\s+side|edge|inside)(?:\s+of\s+the\s+work)?)?){STOP}",
         "Be careful not to pull the yarn too tightly at the back.",

@@ -115,11 +115,6 @@ EXPLAINED: tuple[Synonym, ...] = (
         "If you're not sure what to use, we suggest a thumb cast-on.",
     ),
     said_row(
-        "worry|panic",
-        rf"{BEGIN}(?P<said>(?:do\s+not|don't)\s+(?:worry|panic)(?![\w-]){_QUIET}){_E}",
-        "Don't worry if the edge curls.",
-    ),
-    said_row(
         "count your|measure",
         rf"{BEGIN}(?P<said>(?:count\s+your\s+(?:sts|stitches)\s+(?:to\s+be\s+sure|carefully|often|now|before\s+going\s+on)|(?:your|the)\s+(?:work|piece|knitting)\s+(?:should|will)\s+(?:now\s+)?measure\s+(?:about\s+|approx(?:imately)?\.?\s+)?\d[\d./½¼¾]*\s*(?:cm|in|inch|inches|\")(?:\s+(?:long|wide|across))?)){_E}",
         "Count your stitches to be sure.",

@@ -47,24 +47,11 @@ FILLERS: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row(
-        "edge",
-        r"\b(at\s+(?:the\s+)?(?:neck|armhole|front|side)\s+edge)\s+(?:in|on|of)\s+(?:the\s+)?(?=next\s+and\s+every)",
-        r"\1 of ",
-        "Dec 1 st at neck edge in the next and every following 3rd row until 36 sts remain.",
-    ),
-    row(
         "alternate rows|alt rows",
         r"\b(at\s+(?:the\s+)?(?:neck|armhole|front|side)\s+edge)\s+(?:in|on|of)\s+alt(?:ernate)?\s+rows\b",
         r"\1 every alternate row",
         "Cast off 6 sts at armhole edge in alternate rows three times.",
     ),
-    row(
-        "match",
-        r"\b(armholes?|front|sleeve|back)\s+match(?:es)?\s+(?:that|those)\s+of\s+(?:the\s+)?(back|front)\b",
-        r"\1 measures same as \2",
-        "Work even until armhole matches that of the back.",
-    ),
-    row("finish with", rf"((?:^|[.:])\s*)(?:finish|end)\s+with\s+(?={N}\s+(?:rounds|rnds|rows)\s+of\b)", r"\1work ", "Finish with 6 rows of k2, p2 rib."),
     row("depth", r"\buntil\s+(?:the\s+)?armhole\s+depth\s+(?:is|measures)\s+(?=\d)", "until armhole measures ", "Work even until armhole depth is 9 cm."),
     row("altogether", rf"(\bmeasures\s+{LONG})\s+altogether\b", r"\1 in all", "Continue in st st until mitt measures 9 cm altogether."),
     row(
@@ -112,7 +99,6 @@ FILLERS: tuple[Synonym, ...] = (
         "Switch to the larger needles.",
     ),
     row("bigger", r"\bbigger(?=\s+(?:needles?|ndls?|dpns?|circulars?))", "larger", "Change to bigger needles."),
-    row("further", rf"\b(\d+)\s+further\s+(?={ROUND}|times\b)", r"\1 more ", "Work 10 further rows in st st."),
     row("then every|then on every", r"\b(\d+(?:st|nd|rd|th)(?:\s+row|\s+rnd|\s+round)?)\s*,?\s+and\s+then\s+(?:on\s+|in\s+)?every\b", r"\1 and every", "Inc 1 st at each end of the 5th and then every 6th row 4 times."),
     row("reaches", rf"\b(until\s+(?:the\s+)?[a-z]+(?:\s+[a-z]+)?)\s+reaches\s+(?=(?:about\s+|approx\.?\s+)?{LONG})", r"\1 measures ", "Work even until mitt reaches 6 cm."),
     row(

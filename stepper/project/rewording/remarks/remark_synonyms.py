@@ -52,11 +52,6 @@ REMARKS: tuple[Synonym, ...] = (
         "join in the round. ",
         "The yoke is worked in the round; k2tog, k to end.",
     ),
-    said_row_behind(
-        "needle",
-        r"((?:^|[.])\s*)(?=(?P<said>using\s+an?\s+(?:tapestry|yarn|sewing|darning|blunt)\s+needle\b))using\s+an?\s+[a-z]+\s+needle\s*,?\s*",
-        "Using a tapestry needle, weave in ends.",
-    ),
     row(
         "fasten",
         r"\b((?:break|cut)\s+(?:off\s+)?(?:the\s+)?yarn)\s*,?\s*and\s+(?=fasten\s+off\s*(?:\.|$))",
@@ -130,7 +125,6 @@ BESIDE: tuple[Synonym, ...] = (
     said_row_behind("fasten", r"((?:^|[.;])\s*)(?P<said>fasten\s+(?:off\s+)?(?:in\s+)?(?:all\s+|the\s+|loose\s+)*ends)(?=\s*[.]|\s*$)", "Fasten all ends."),
     said_row_behind("ridge", r"\b((?:knit|work)\s+\d+\s+ridges?)\s+(?P<said>back\s+and\s+forth)\b", "Knit 3 ridges back and forth."),
     row("ridge", r"\b((?:knit|work)\s+\d+\s+ridges?(?:\s+in\s+garter(?:\s+st(?:itch)?)?)?)\s+and\s+(?=(?:bind|cast)\s+off\b)", r"\1. ", "Knit 3 ridges and bind off loosely."),
-    row("ridge", r"\b((?:change|switch)\s+to\b[^.,;]*?\bneedles?)\s*,\s+(?=(?:knit|work)\s+\d+\s+ridges?\b)", r"\1. ", "Change to 3 mm needles, knit 3 ridges."),
     row("of ", rf"\b((?:[Ww]ork|[Rr]ep(?:eat)?|then|WORK)\s+(?:all\s+(?:the\s+)?\d+\s+(?:rnds|rounds|rows)|(?:[Rr]nds?|[Rr]ounds?|[Rr]ows?)\s+\d+(?:\s*(?:-|to|and|through)\s*\d+)?)\s+of)\s+(?:the\s+)?({_NAMED})(?<!\bPattern)(?<!\bPatt)(?<!\bLace)(?<!\bRib)(?<!\bStitch)(?<!\bSt)(?<!\bPanel)(?<!\bCable)(?<!\bMotif)(?=\s+(?:{N}|once|twice|until|for)\b|\s*[.,;]|\s*$)", r"\1 \2 pattern", "Work Rnds 1-4 of Ridge twice.", exact=True),
 )  # fmt: skip
 """The rows, in the order tried."""

@@ -20,7 +20,6 @@ _ORDERS = r"(?-i:(?:Cast|Bind|BO|CO|Work|Patt|Pattern|Rib|Inc|Dec|Increase|Decre
 """How what is done in a row begins where the page prints it with a capital, behind a head without a colon."""
 _LIKE = r"(?:(?:work\s+)?(?:as|same\s+as|like)\s+(?:the\s+)?(?:\d|row|rnd|round))"
 _LIST = r"\d+(?:\s*,\s*\d+)*"
-_FIGURE = r"\d+(?:\.\d+|st|nd|rd|th|\s?[¼½¾])?"
 _NAMED = (
     r"(?:dec|inc|decrease|increase|set-?\s?up|foundation|eyelet|turning|buttonhole|ridge|preparation|joining|edging|"
     r"fold|picot|cable)"
@@ -128,7 +127,7 @@ _HEADS: tuple[Synonym, ...] = (
     ),
     row(
         "st|nd|rd|th",
-        rf"\b(work)\s+(?:the\s+)?(\d+)(?:st|nd|rd|th)\s*(?:and|&)\s*(\d+)(?:st|nd|rd|th)\s+({ROUND})",
+        rf"\b(work|rep(?:eat)?)\s+(?:the\s+)?(\d+)(?:st|nd|rd|th)\s*(?:and|&)\s*(\d+)(?:st|nd|rd|th)\s+({ROUND})",
         r"\1 \4 \2 and \3",
         "Work 1st and 2nd rows twice.",
     ),
@@ -264,12 +263,6 @@ _STARS: tuple[Synonym, ...] = (
         rf"(?:(?:slm|sm|sl\s+m|slip\s+marker)\s*,\s*)?)({_STITCH})\s+(?=twice\b|{N}\s+times\b)",
         r"\1(\2) ",
         "K to last 4 sts, k2tog twice.",
-    ),
-    row(
-        "rep",
-        rf"\b(rep(?:eat)?)\s+(\d+)(?:st|nd|rd|th)\s+and\s+(\d+)(?:st|nd|rd|th)\s+({ROUND})",
-        r"\1 \4 \2 and \3",
-        "Rep 1st and 2nd rows 3 times.",
     ),
 )
 

@@ -78,7 +78,6 @@ OLD_PRINT: tuple[Synonym, ...] = (
     ),
     row("row|rnd|round", rf"^(\s*(?:row|rnd|round)\s+\d{{1,3}})\s*,\s*{_STITCH}", r"\1: ", "Round 5, purl."),
     row("(row|(rnd|(round", r"^(\s*)\(\s*((?:row|rnd|round)\s+\d{1,3})\s*\)\s*:?\s*", r"\1\2: ", "(Row 1) K3, purl to end."),
-    row("rep", r"^(\s*(?-i:R)\s?\d.*?\brep(?:eat)?)\s+(?-i:R)\s?(\d{1,3})\s*(and|-|to|&)\s*(?-i:R)?\s?(\d{1,3})\b", r"\1 rows \2 \3 \4", "R3-4: rep R1 and R2."),
     row("r", r"^(\s*)(?-i:R)\s?(\d{1,3})\s*(?:-|to)\s*(?-i:R)?\s?(\d{1,3})\s*:", r"\1Rows \2-\3:", "R3-R4: rep rows 1 and 2."),
     row("first r", r"^(\s*)(knit|purl)\s+the\s+first\s+(row|rnd|round)(?:\s+plain)?(?=\s*[.]?\s*$)", r"\1\3 1: \2", "Knit the first row plain."),
     row("next r", r"^(\s*)(knit|purl)\s+the\s+next\s+(row|rnd|round)(?:\s+plain)?(?=\s*[.]?\s*$)", r"\1Next \3: \2", "Purl the next round."),
@@ -99,7 +98,6 @@ OLD_PRINT: tuple[Synonym, ...] = (
     # --- spelling ---
     row("co", r"\b(co)(?=\d)", r"\1 ", "CO40 sts."),
     row("1st]|1st)", r"(?<=[\w)\]])\s*[(\[]\s*1st\s*[)\]](?=\s*\.?\s*$)", " (1 st)", "Row 5: sl1, k2tog, psso [1st]"),
-    row("last", rf"(\bto\s+(?:the\s+)?last\s+(?:{N}\s+)?(?:sts?|stitch(?:es)?))\s+(?=[kp]\s?\d)", r"\1, ", "Row 7: P to last stitch K1."),
     row("tog", r"\b([kp])\.\s?([23])\s+tog(?:ether)?\b\.?(?=\s+at\s+(?:each|both)\b)", r"\1\2tog", "K.2 tog. at both ends of next 6 rows."),
     row("throw", r"\bthrow(?:ing)?\s+(?:the\s+)?(?:wool|yarn|cotton|thread)\s+(?:forward|over)\b", "yo", "Row 3: Slip 1, throw the wool forward, k2tog, knit 4."),
     row("knitted|purled", rf"^(\s*{_HEAD})(knit|purl)(?:t?ed)(?:\s+plain)?" + PAUSE, r"\1\2", "4th round: Knitted."),
@@ -112,13 +110,10 @@ OLD_PRINT: tuple[Synonym, ...] = (
     row("facing)", r"\(\s*(rs|ws|right\s+side|wrong\s+side)\s+facing\s*\)(?!\s*:)", r"(\1)", "1st row (RS facing) K to end."),
     row("k/p|knit/purl", r"(^\s*|[.;,]\s+)(?:k/p|knit/purl)\s+rows\s+(?=for\b)", r"\1K 1 row, P 1 row ", "K/P rows for 12 rows."),
     row("and p", r"(^\s*|[.;,]\s+)k\.?\s?(\d{1,2})\s+and\s+p\.?\s?(\d{1,2})\s*,?\s+(?=(?:for|until|to\s+(?:the\s+)?end|across)\b)", r"\1k\2, p\3 ", "K.3 and p. 3 for 4 inches."),
-    row("across", r"\b([kp])\.?\s?(\d{1,2})\s*,\s*([kp])\.?\s?(\d{1,2})\s*,?\s+across\s+(?:the\s+)?row" + PAUSE, r"\1\2, \3\4 across", "K.1, p.1 across row."),
     row("(mc|(cc", rf"^(?=(?:[^:(]*:\s*)?(?:(?:\({_YARN}\)\s*[kp]\s?\d{{1,3}}|[kp]\s?\d{{1,3}}\s+in\s+{_YARN})\s*(?:,\s*)?){{2,}}(?:around|across|to\s+(?:the\s+)?end)?\s*[.]?\s*$)([^(]*)\(({_YARN})\)\s*([kp]\s?\d{{1,3}})", r"\1\3 in \2", "Rnd 4: (MC) k2, (CC) k2 around.", again=True),
     row("to end|to the end", r"(\*[^*;]*?)\s*;\s*to\s+(?:the\s+)?end" + PAUSE, r"\1; rep from * to end", "Row 2: *p3, k1; to end."),
-    row("between", r"(\*[^*]*?)\s*[;,]?\s*\*\s*[;,]?\s*rep(?:eat)?\s+between\s+(?:the\s+)?\*\s?s?(?=\s*[.]?\s*$)", r"\1; rep from * to end", "Row 3: *k1, p1, * repeat between *s."),
     row("end", rf"(\bto\s+last\s+{N}\s+(?:sts|stitches))\.?\s+end\s+(?:with\s+)?(?=[kp]\s?\d|k2tog|ssk|sl\s?\d)", r"\1, ", "K to last 3 sts. end k2tog, k1."),
     row("marker", r"\b((?:sl|slip)\s+marker)\s+(?=(?:[kp]\s?\d|m1|[kp]\s+(?:to|rnd|round|row))\b)", r"\1, ", "Rnd 2: Sl marker m1, k to end."),
-    row("m1", r"(?<=\bm1)\s+(?=[kp]\s?(?:\d|to\b))", ", ", "Rnd 2: K1, m1 k to end."),
     # --- needles of a sock ---
     *(
         row(f"{figure} n|{word} n", rf"(^\s*|[.;,:]\s+)(?:on\s+)?(?:the\s+)?(?:{figure}|{word})\s+needle\s*(?::\s*(?=work\b)|[:,-]\s*{_BEGINS})", rf"\1needle {number}: ", f"{word.capitalize()} needle: k1, ssk, k to end.")

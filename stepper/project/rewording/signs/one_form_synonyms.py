@@ -77,12 +77,6 @@ ONE_FORM: tuple[Synonym, ...] = (
     # --- what is taken up, and where stitches wait ---
     row("switch", r"(?:\bswitch|^switching)\s+(?:back\s+)?to\s+(?=[^.;,]{0,30}\bneedles?\b)", "change to ", "Switch to larger needles and work in st st for 5 cm."),
     row(
-        "change",
-        r"(\bchange\s+to\s+[\w\s./()-]{1,40}?\bneedles?\b(?:\s*\([^)]*\))?)\s*(?:;\s*(?:and\s*,?\s*|then\s+)?|,?\s*(?:and|then)\s*,\s*)(?!beg|start)(?=[a-z(*])",
-        r"\1. ",
-        "Change to larger needles; work in st st for 5 cm.",
-    ),
-    row(
         "waste|scrap|contrast|spare",
         r"\b(?:on|onto|on\s+to|to)\s+(?:an?\s+|some\s+)?(?:(?:piece|length|strand|bit|spare\s+length)\s+of\s+)?(?:waste|scrap|spare|contrasting)\s+yarn\b",
         "on waste yarn",
@@ -90,13 +84,11 @@ ONE_FORM: tuple[Synonym, ...] = (
     ),
     row("page", r"(\bchart\s+[\w]+|\bchart)\s*\(\s*(?:see\s+)?(?:on\s+)?(?:page|pg\.?|p\.?)\s*\d+\s*\)", r"\1", "Work Rnds 1-20 of Chart A (page 4)."),
     row("from", rf"(\b{ROUND}\s+\d+(?:\s*(?:-|to|through)\s*\d+)?\s+)from\s+(?=(?:the\s+)?(?:\w+\s+)?chart\b)", r"\1of ", "Work rnds 1-20 from Chart A."),
-    row("follow", rf"\bfollow\s+(?=(?:all\s+\d+\s+)?{ROUND}\b[^.;]*\bchart\b)", "work ", "Follow rows 1-20 of Chart A."),
+    row("follow|knit all", rf"\b(?:follow\s+(?=(?:all\s+\d+\s+)?{ROUND}\b[^.;]*\bchart\b)|knit\s+(?=all\s+\d+\s+{ROUND}\s+of\b[^.;]*\bchart\b))", "work ", "Follow rows 1-20 of Chart A."),
     row("even|straight", rf"\b(?:work|cont(?:inue)?)\s+(?:even|straight)\s+({_LISTED}|(?:one|two|three|four|five|six|seven|eight|nine|ten))\s+((?:more\s+)?{ROUND})(?:\s+(?:even|straight|without\s+shaping))?", r"work \1 \2 even", "Work even 4 rounds."),
     row("across", r"\b(knit|purl)\s+across\s*,\s*(?=(?:inc|dec)(?:reas)?)", r"\1, ", "Next row: Knit across, inc 6 sts evenly."),
-    row("with", r"\b(beg(?:in(?:ning)?)?|start(?:ing)?)\s+with\s+(?=(?:k|p|knit|purl|rs|ws)\s+row\b)", r"\1 with a ", "Beg with p row, work 6 rows in st st."),
     row("rib", r"[(\[]\s*(k\s?\d+)\s*[.,]?\s*(p\s?\d+)\s*[)\]]\s*(?=rib)", r"\1, \2 ", "Work 8 rows in [K2, P2] rib."),
     row("turn;", r"\bturn\s*;\s*(?=leav)", "turn, ", "Next row: K20, turn; leave rem sts unworked."),
-    row("knit all", rf"\bknit\s+(?=all\s+\d+\s+{ROUND}\s+of\b[^.;]*\bchart\b)", "work ", "Knit all 20 rnds of Chart A."),
     row("as given|as worked|as described", r"\bas\s+(?:given|worked|described)\s+for\s+(?=(?:the\s+)?(?:back|front|left|right|first|second|sleeve|body)\b)", "as for ", "Work as given for Back to armhole, ending with a WS row."),
     row("w+t|w&t", r"\bw\s?[+]\s?t\b", "w&t", "Next row: K20, W+T."),
     row("evenly", r"\bevenly\s+(?:over|along)\s+(?:the\s+)?(?=row|rnd|round)", "evenly across ", "Knit, inc 6 sts evenly over row."),
@@ -133,9 +125,7 @@ ONE_FORM: tuple[Synonym, ...] = (
     row("plac|pm", rf"{_JOINED}(?=\s*[.;]|\s*$)", r"\1. place marker", "Join in the round and pm."),
     # --- a count at the end ---
     row("sts.]|sts ]|sts]|stitches]", rf"[(\[]\s*({_F})\s*[:,/-]\s*({_F}(?:\s*[:,/-]\s*{_F})*)\s+(?:sts|stitches)\s*\.?\s*[)\]](?=\s*\.?\s*$)", r". \1 (\2) sts", "Bind off 4 sts at beg of next 2 rows. [70: 76: 82 sts.]"),
-    row("rem", rf"(\b(?:times?|more|once|twice|{ROUND}))\s*,\s*({_LISTED}\s+(?:sts|stitches)\s+rem(?:ain(?:ing)?)?)(?=\s*\.?\s*$)", r"\1. \2", "Dec 1 st at each end of every RS row 4 times, 62 sts rem."),
     row("needle", rf"(?<=[.)\]]\s)({_LISTED}\s+(?:sts|stitches))\s+now\s+on\s+(?:the\s+)?needles?", r"\1", "Bind off 4 sts at beg of next 2 rows. 70 sts now on needle."),
-    row("inc|dec", rf"[,-]\s*({_LISTED}\s+(?:sts|stitches)\s+(?:inc|dec))\b(?=\s*\.?\s*$)", r". \1'd", "Inc rnd: *K to 1 st before m, kfb, sm, kfb; rep from * around — 8 sts inc."),
     row(
         "st",
         rf"(\b(?:times?|more|once|twice|evenly(?:\s+(?:around|across|spaced)(?:\s+row)?)?|end|around|across|{ROUND}))\s*(?:[,=]\s*|(?=[(\[]))[(\[]?\s*(?:=\s*)?({_LISTED}\s+(?:sts|stitches))\s*[)\]]?(?=\s*\.?\s*$)",

@@ -45,7 +45,6 @@ PAGE_ROWS: tuple[Synonym, ...] = (
     row("pw|kw", r"\b(sl(?:ip)?\s?\d*(?:\s+sts?)?)\s+kw\b", r"\1 knitwise", "Row 5: Sl1 kw, k to end."),
     row("yarn in", r"(^|[,;:]\s*)with\s+(?:the\s+)?yarn\s+in\s+front\s*,\s*sl(?:ip)?\s+(?:(?:the\s+)?(?:first|next)\s+st(?:itch)?|1)(?:\s+purlwise|\s+as\s+if\s+to\s+purl)?(?=\s*,)", r"\1sl 1 wyif", "Row 6: With yarn in front, sl first st purlwise, k to end."),
     row("yarn in", r"(^|[,;:]\s*)with\s+(?:the\s+)?yarn\s+in\s+back\s*,\s*sl(?:ip)?\s+(?:(?:the\s+)?(?:first|next)\s+st(?:itch)?|1)(?:\s+purlwise|\s+as\s+if\s+to\s+purl)?(?=\s*,)", r"\1sl 1 wyib", "Row 6: With yarn in back, sl first st purlwise, k to end."),
-    row("repeating", rf"\bcont(?:inue)?\s+(?:to\s+rep(?:eat)?|repeating)\s+(?=(?:these\s+|the\s+last\s+)?(?:{N}\s+)?{ROUND})", "rep ", "Continue repeating rows 1-4 until piece measures 20 cm."),
     row("for", r"^(\s*rep(?:eat)?\s+(?:rows?|rnds?|rounds?)\s+\d+\s*(?:-+|to|and|&)\s*\d+\s+for\s+)(?:the\s+)?(?P<said>(?:(?!pattern\b|patt\b)[a-z0-9x,/&-]+\s+){1,3}(?:st(?:itch)?|patt(?:ern)?|rib(?:bing)?|lace|cable)\b\.?)(?=\s*\.?\s*$)", r"\1pattern", "Rep Rows 1 and 2 for Seed St.", spelt_out=True),
     row("until the last", rf"\b((?:k|p|knit|purl|work)\s+)until\s+the\s+last\s+(?={N}\s+{STS})", r"\1to last ", "Knit until the last 2 stitches, kfb, k1."),
     row("rib to", r"(^|[,;:]\s*)k\s?(\d)\s*,?\s*p\s?(\d)\s+rib(?:bing)?\s+to\s+end\b", r"\1*k\2, p\3; rep from * to end", "K2, p2 rib to end."),
@@ -65,7 +64,6 @@ PAGE_ROWS: tuple[Synonym, ...] = (
 HEADS: tuple[Synonym, ...] = (
     row("as", r"^(\s*\d{1,2}(?:st|nd|rd|th)[^:]*\b(rows|rnds|rounds)\s*:\s*)(?:work\s+|same\s+)?as\s+(?:the\s+)?(\d{1,2})(?:st|nd|rd|th)\s+(?:and|&)\s+(\d{1,2})(?:st|nd|rd|th)(?:\s+(?:rows|rnds|rounds))?(?=\s*[.]?\s*$)", r"\1as \2 \3-\4", "3rd and 4th rnds: As 1st and 2nd."),
     row("same as", r"^(\s*\d{1,2}(?:st|nd|rd|th)\s+(?:row|rnd|round)\s*:\s*)(?:the\s+)?same\s+as\s+(?:the\s+)?(\d{1,2}(?:st|nd|rd|th))(?=\s*[.]?\s*$)", r"\1as \2", "2nd rnd: Same as 1st."),
-    row("next", r"^(\s*next\s+(?:row|rnd|round))\s*,\s+(?=patt(?:ern)?\s+\d)", r"\1: ", "Next rnd, pattern 18, k2, pm, k to end."),
     said_row_behind("=", r"(\b(?:rounds?|rnds?|rows?|times?))\s*=\s*(?P<said>\d{1,3}\s+(?:rounds|rnds|rows))(?=\s*[.]?\s*$)", "Rep rows 1-2 one more time, then K 2 rounds = 6 rounds."),
     row("all the", r"^(\s*(?:row|rnd|round)s?\s+\d{1,3}[^:]*?\ball)\s+the\s+(?=(?:other|odd|even|rs|ws)\b[^:]*:)", r"\1 ", "Round 2 and all the even rounds: Knit."),
     row("inc|dec", rf"^(\s*{_SHAPED_HEAD})\s*\.\s+(?={_ROW_BEGINS})", r"\1: ", "First decrease. (K8, k2tog) all round."),

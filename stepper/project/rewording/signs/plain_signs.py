@@ -56,9 +56,7 @@ HEAD_SIGNS: tuple[Synonym, ...] = (
     row("r", rf"{_AT}()(?-i:[Rr]|Rw|RW|Rd|RD)\.?\s?#?(\d{{1,3}})(?=\s*[-,&]|\s+(?:to|and|thru)\b)((?:\s*(?:-|,|&|to|and|thru)\s*(?:R\s?)?\d{{1,3}})+)(?=\s*[(\[:.=)-]|\s+[a-z*])", r"\1Rnds \2\3", "R1-R4 (RS): Knit."),
     row("rnds ", rf"{_AT}(Rnds\s+\d[^:.(\[]*?[-,&\s])R\s?(?=\d)", r"\1", "R1, R3: Knit.", again=True),
     row("r", rf"{_AT}()(?-i:[Rr]|Rw|RW|Rd|RD)\.?\s?#?(\d{{1,3}})(?=\s*[(\[:.=),;-]|\s+(?:[kp]\s?\d|[kp]\b|knit\b|purl\b|sl\b|\*|[rw]s\b))", r"\1Rnd \2", "R1 - K2, p2, k to end."),
-    row("#", rf"{_AT}((?:rows?|rnds?|rounds?)\.?)\s*(?:#|№|no\.)\s*(?=\d)", r"\1 ", "Row #1: K2, p2, k to end."),
-    row("row|rnd|round", rf"{_AT}((?:rows?|rnds?|rounds?))\.?(?=\d)", r"\1 ", "Row1: K2, p2, k to end."),
-    row("row|rnd|round", rf"{_AT}((?:rows?|rnds?|rounds?))\.\s+(?=\d)", r"\1 ", "Rnd. 1: K2, p2, k to end."),
+    row("row|rnd|round", rf"{_AT}((?:rows?|rnds?|rounds?))\.?(?:\s*(?:#|№|no\.)\s*|(?<=\.)\s+|)(?=\d)", r"\1 ", "Row #1: K2, p2, k to end."),
     row("st|nd|rd|th", rf"{_AT}()(\d{{1,3}})(?:st|nd|rd|th)({_JOINT})(\d{{1,3}})(?:st|nd|rd|th)\s+(rows|rnds|rounds)\b(?!\s*:)", r"\1\5 \2\3\4", "2nd-4th rows - Work in st st."),
     row(".:", rf"{_AT}({_HEAD})\.(?=\s*:)", r"\1", "Dec. rnd.: K1, k2tog, k to end."),
     row("+", r"\b(rows|rnds|rounds)\s+(\d{1,3})\s*[+]\s*(\d{1,3})\b", r"\1 \2 and \3", "Rows 2 + 4: Purl."),
@@ -73,9 +71,7 @@ HEAD_SIGNS: tuple[Synonym, ...] = (
     row("rs)|ws)|side)|rs]|ws]", rf"{_AT}({_HEAD})\s*[:.]\s*[(\[]\s*({SIDE})\s*[)\]]\s*(?:[:.]|-(?=\s))?\s+(?=\S)", r"\1 (\2): ", "Row 1: (RS). K2, p2, k to end."),
     # --- the sign behind it ---
     row(":-|:.|: -", rf"{_AT}({_HEAD}{_SIDED}\s*):\s*[-.]+\s*(?=\S)", r"\1: ", "Row 1 (RS):- K2, p2, k to end."),
-    row(".-|. -", rf"{_AT}({_HEAD}{_SIDED}\s*)\.\s*-+\s*{_REST}", r"\1: ", "Row 1 (RS).- K2, p2, k to end."),
-    row("-", rf"{_AT}({_HEAD}{_SIDED})\s*-+\s*{_REST}", r"\1: ", "Next row - With MC, knit."),
-    row("=|)|;|]|>||", rf"{_AT}({_HEAD}{_SIDED})\s*[=);\]>|]\s+{_REST}", r"\1: ", "Row 1 = K2, p2, k to end."),
+    row("-|=|)|;|]|>||", rf"{_AT}({_HEAD}{_SIDED})(?:\s*(?:\.\s*)?-+\s*|\s*[=);\]>|]\s+){_REST}", r"\1: ", "Row 1 (RS).- K2, p2, k to end."),
     row("st |nd |rd |th ", rf"{_AT}({_NTH}(?:{_JOINT}{_NTH})*\s+{ROUND}{_SIDED})\s+(?=(?-i:[A-Z*(\[]))(?!\([rw]s)", r"\1: ", "3rd row (RS) Make a DS, k to end."),
     row(". ", rf"{_AT}({_HEAD}{_SIDED})\s*\.\s+(?=(?-i:[A-Z*(\[])|[kp]\s?\d)", r"\1: ", "Next row (RS). With MC, knit."),
 )  # fmt: skip
@@ -122,9 +118,8 @@ REPEAT_SIGNS: tuple[Synonym, ...] = (
 COUNT_SIGNS: tuple[Synonym, ...] = (
     row("→|⇒|►|▶|»|//|||>|…|...", rf"(?<=\S)\.?\s*(?:[-=]*>+|[→⇒►▶»]|/{{2,}}|\|+|…|\.{{2,}})\s*(?={_COUNT}\s*\.?\s*$)", ". ", "Next row: Knit → 70 sts."),
     row("=", rf"(?<=[\w)\]*.])\s*[(\[]\s*=\s*({_COUNT})\s*[)\]](?=\s*\.?\s*$)", r". \1", "Next row: Knit (= 70 sts)."),
-    row(";", rf"(?<=[a-z)\]*\d])\s*;\s*(?={_COUNT}\s*\.?\s*$)", ". ", "Next row: Inc in first and last st; 42 sts."),
+    row(";|=", rf"(?<=[a-z)\]*\d])(?:\s*;|\.?\s*=)\s*(?={_COUNT}\s*\.?\s*$)", ". ", "Next row: Inc in first and last st; 42 sts."),
     row(",", rf"((?<![\w-])(?:[kp]\s?\d{{1,2}}|{_STITCH}|armholes?|each\s+(?:side|end)))\s*,\s*(?={_COUNT}\s*\.?\s*$)", r"\1. ", "K1, k2tog, work in pattern to last 3 sts, ssk, k1, 22 sts."),
-    row("=", rf"(?<=[a-z)\]*\d])\.?\s*=\s*(?={_COUNT}\s*\.?\s*$)", ". ", "*K2, k2tog; rep from * to end = 8 sts dec'd."),
     row("sts)|sts]|sts.)|sts.]|s)|d)|m)|n)|s]|d]", rf"(?<=[a-z)\]*\d])\.?\s*[(\[]\s*({_COUNT})\s*[)\]](?=\s*\.?\s*$)(?<!each[)\]])", r". \1", "Inc 1 st at each end of next row, taking inc sts into patt (44 sts)."),
     row("-", rf"(?<=[a-z)\]*\d])\s*-{{1,2}}\s*(?={_COUNT}\s*\.?\s*$)(?<!\d-)(?<!\d\s-)(?<!\d-\s)(?<!\d\s-\s)", ". ", "Next row: Dec 1 st at each end of row-38 sts."),
     row("<|_", rf"(?<=\S)\.?\s*[<_]+({_COUNT})[>_]+(?=\s*\.?\s*$)", r". \1", "Next row: Knit. <70 sts>"),
@@ -134,10 +129,9 @@ COUNT_SIGNS: tuple[Synonym, ...] = (
 
 UNIT_WORDS: tuple[Synonym, ...] = (
     row("''", r"(?<=[\d½¼¾⅛⅜⅝⅞)\]])\s*''", '"', "Knit until piece measures 2''."),
-    row("cms", r"(?<=[\d½¼¾⅛⅜⅝⅞)\]])\s*cms\b\.?", " cm", "Work until piece measures 3 cms, ending with a WS row."),
+    row("cms|centimet", r"(?<=[\d½¼¾⅛⅜⅝⅞)\]])\s*(?:cms\b\.?|-?centimet(?:er|re)s?\b)", " cm", "Work until piece measures 3 cms, ending with a WS row."),
     row("in.|cm.", r"(?<=[\d½¼¾⅛⅜⅝⅞)\]])\s*(in|cm)\.(?=\s*[/(\[,])", r" \1", "Work even until piece measures 2 in./5 cm from cast-on edge."),
     row(",", rf"({_LONG}\s*cm)\s*,\s*({_LONG}\s*(?:in\b|\"))\s*(?:,\s+(?=[a-z]))?", r"\1 [\2] ", "Knit until piece measures 5 cm, 2 in, from beg."),
-    row("centimet", r"(?<=[\d½¼¾⅛⅜⅝⅞)\]])\s*-?centimet(?:er|re)s?\b", " cm", "Knit until piece measures 5 centimetres."),
 )  # fmt: skip
 """The rows for units spelt out."""
 

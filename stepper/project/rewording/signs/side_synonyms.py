@@ -40,8 +40,7 @@ SIDES: tuple[Synonym, ...] = (
     row("swyi", r"(?<![\w-])swyi([fb])\s*(\d+)\b", r"sl \2 wyi\1", "K1, swyif 2, k to end."),
     row("swyi", r"(?<![\w-])(?<!\d\s)swyi([fb])\b(?!\s*\d)", r"sl 1 wyi\1", "Swyif, k to last st, swyif."),
     # --- needles told by a word and by their size at once: "larger needles (4 mm)" ---
-    row("larger|smaller|bigger", rf"{_TO}{_KIND}(?:needles?|circulars?|dpns?)\s*,?\s*[(\[]\s*(?:size\s+)?{_SIZE}\s*[)\]]", r"\1 \2 needles", "Change to larger needles (4 mm)."),
-    row("larger|smaller|bigger", rf"{_TO}{_KIND}(?:needles?|circulars?|dpns?)\s*,?\s*(?:size\s+)?{_SIZE}(?=\s*[.,;]|\s*$|\s+and\b)", r"\1 \2 needles", "Change to smaller needles, No. 10."),
+    row("larger|smaller|bigger", rf"{_TO}{_KIND}(?:needles?|circulars?|dpns?)\s*,?\s*(?:[(\[]\s*(?=[^()\[\]]*[)\]]))?(?:size\s+)?{_SIZE}(?:\s*[)\]]|(?=\s*[.,;]|\s*$|\s+and\b))", r"\1 \2 needles", "Change to larger needles (4 mm)."),
     row("larger|smaller|bigger", rf"{_TO}{_SIZE}\s+{_KIND}(?=needles?\b)", r"\1 \2 ", "Change to the larger No. 10 needles."),
 )  # fmt: skip
 """The rows, in the order tried."""

@@ -41,7 +41,6 @@ SIGNS: tuple[Synonym, ...] = (
     row("place", r"\s*\(\s*place\s+(?:(?:second|another|next|first)\s+)?(?:stitch\s+)?markers?\s*\)\s*,?", ", pm,", "Row 1: k11 (place stitch marker) p12, k12."),
     row("ro|rnd|inc|dec", rf"({_HEADED}.*(?:[.]|\s-)\s*)({N})(?=\s*[.]?\s*$)", r"\1\2 sts", "Round 3: [K11, k2tog] to end. 108."),
     row("ro|rnd|inc|dec", rf"({_HEADED}.*(?:\b(?:end|around|round|across)|[.])\s*)\(\s*({N})\s*\)(?=\s*[.]?\s*$)", r"\1(\2 sts)", "Rnd 8: K2tog around (36)."),
-    row("manner", r"\b(work)\s+(?:in\s+(?:the\s+)?)?same\s+manner\s+as\s+(?=(?:the\s+)?(?:back|front|left|right|first|other|sleeve))", r"\1 as for ", "Work in same manner as back until piece measures 9 cm."),
     # --- short forms and asides: "inc'ing", "from CO", "for buttonhole" ---
     row("ing", r"\b(inc|dec)'ing\b", r"\1reasing", "Knit 1 rnd, inc'ing 8 sts evenly around."),
     row("from co", r"\bfrom\s+(?:the\s+)?CO\b(?!\s+edge)", "from cast-on edge", "Knit every rnd until piece measures 14\" from CO.", exact=True),

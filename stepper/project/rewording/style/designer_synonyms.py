@@ -34,13 +34,8 @@ STATEMENTS: tuple[Synonym, ...] = (
     # --- how the stitches lie ---
     said_row(
         "each|front|back|sleeve|body",
-        rf"{BEGIN}(?P<said>{_HAVE}\s*:?\s*{_MANY}){STOP}(?=\s*$|\s*[A-Z\[(])",
+        rf"{BEGIN}(?P<said>(?:{_HAVE}\s*:?\s*)?{_MANY}){STOP}(?=\s*$|\s*[A-Z\[(])",
         "There should be 50 sts in each sleeve section and 70 sts each in front and back.",
-    ),
-    said_row(
-        "each|front|back|sleeve|body",
-        rf"{BEGIN}(?P<said>{_MANY}){STOP}(?=\s*$|\s*[A-Z\[(])",
-        "50 sts for each sleeve, 70 sts for front, 70 sts for back.",
     ),
     said_row_behind(
         "each|front|back|sleeve|body",
@@ -103,13 +98,8 @@ _ASIDE = rf"(?:(?:the\s+|for\s+|this\s+is\s+|these\s+are\s+|=\s*)?(?:(?:one\s+)?
 IN_ROWS: tuple[Synonym, ...] = (
     said_row_behind(
         "(",
-        rf"(\b(?:k|p|knit|purl|work)\s*(?:{N}|\s{_HOW_MANY})(?:\s+{STS})?)\s*\(\s*(?P<said>{_ASIDE})\s*\)(?=\s*[,;.]|\s+and\b|\s*$)",
+        rf"(\b(?:(?:k|p|knit|purl|work)\s*(?:{N}|\s{_HOW_MANY})|(?:co|cast\s+on)\s+{N})(?:\s+{STS})?)\s*\(\s*(?P<said>{_ASIDE})\s*\)(?=\s*[,;.]|\s+and\b|\s*$)",
         "K44 (half of back), pm, k to next m (front), pm, k to end.",
-    ),
-    said_row_behind(
-        "(",
-        rf"(\b(?:co|cast\s+on)\s+{N}(?:\s+{STS})?)\s*\(\s*(?P<said>{_ASIDE})\s*\)(?=\s*[,;.]|\s+and\b|\s*$)",
-        "K10, CO 4 sts (underarm), k to end.",
     ),
     row(
         "circular",
@@ -187,11 +177,6 @@ IN_ROWS: tuple[Synonym, ...] = (
         "(or ",
         r"((?:cm|mm|inch(?:es)?|in|\")(?:\s+from\s+[a-z -]{4,30}?)?)\s*,?\s*[(]\s*(?P<said>or\s+(?:(?:until\s+|to\s+)?(?:your\s+|the\s+)?(?:desired|preferred|wanted)\s+(?:(?:body|sleeve|total)\s+)?length(?:\s*,?\s*(?:minus|less)\s+\d[\d.¼½¾ ]*\s*(?:cm|in|\")(?:\s*/\s*\d[\d.¼½¾ ]*\s*(?:cm|in|\"))?)?|\d[\d.¼½¾ ]*\s*(?:cm|in|\")(?:\s*/\s*\d[\d.¼½¾ ]*\s*(?:cm|in|\"))?\s+(?:less|shorter)\s+than\s+(?:your\s+|the\s+)?(?:desired|preferred)\s+(?:total\s+)?length))\s*[)](?=\s*\.?\s*$)",
         "Work even until piece measures 30 cm from cast-on (or desired length minus 5 cm).",
-    ),
-    said_row_behind(
-        "from the rem|from rem|from the other|from the under",
-        rf"(\bpick\s+up\s+and\s+(?:knit|k)\s+{N}(?:\s+{STS})?)\s+(?P<said>from\s+(?:the\s+)?(?:rem(?:aining)?|rest\s+of\s+the|other|first|second)\s+(?:half\s+of\s+(?:the\s+)?)?(?:underarm\s+)?(?:cast[-\s]on(?:\s+(?:edge|sts))?|underarm(?:\s+sts)?))(?=\s*[,;.]|\s*$)",
-        "Pick up and knit 4 sts from the remaining cast-on edge.",
     ),
     row(
         "(*|[*",

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from stepper.craft.needles import NEEDLES
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import (
     CHANGE,
@@ -105,7 +104,6 @@ LEAFLETS: tuple[Synonym, ...] = (
         r"\2. work \1",
         "Cont in st st on the 41 sts obtained until piece measures 9 cm.",
     ),
-    row("obtained", rf"\b(?:cont(?:inue)?|work)\s+on\s+(?:the\s+)?({N}\s+{STS})\s+obtained\b", r"\1. work even", "Cont on the 41 sts obtained until piece measures 9 cm."),
     row("total", rf"({LONG}(?:\s*,?\s*\([^)]*\))?)(?P<said>\s*,\s*{LONG})?\s*,\s*({N}\s+{ROUND})\s+total(?=\s*\.?\s*$)", r"\1. \3 in total", "Work in st st until piece measures 6 cm, 2¼ in, 20 rows total.", spelt_out=True),
     row("with ", rf"^(\s*)with\s+({N})\s+{STS}\s*,?\s+(?=(?:work|cont(?:inue)?)\s+(?:even|straight|in)\b)", r"\1\2 sts. ", "With 83 sts. work even for 3 cm."),
     row(
@@ -255,8 +253,6 @@ LEAFLETS: tuple[Synonym, ...] = (
     # --- joining and picking up ---
     row("join care", r"\bjoin\s+carefully\s+(?P<said>not\s+to\s+twist)(?:\s+(?:sts|stitches))?\s*,?\s*and\s+", "join in the round. ", "Join carefully not to twist and knit 3 rnds.", spelt_out=True),
     row("in rib|p1 rib|p2 rib", rf"\bknit\s+({N}\s+(?:rnds|rounds|rows))\s+in\s+((?:k\s?\d\s*,\s*p\s?\d\s+)?rib)(?:bing)?(?:\s+patt(?:ern)?)?(?=\s*[.,]|\s*$|\s+or\s)", r"work \1 in \2", "Knit 3 rnds in ribbing pattern."),
-    said_row("to desired", r"\s*,?\s*(?P<said>or\s+to\s+(?:the\s+)?desired\s+length\s+of\s+(?:the\s+)?(?:cuff|sleeve|body|hand|leg|foot|thumb|hat))(?=\s*\.?\s*$)", "Knit 3 rnds or to desired length of cuff."),
-    row("and using", rf"^(\s*)with\s+((?:rs|right\s+side)\s+facing)\s+and\s+using\s+({NEEDLES})\s+and\s+(?:yarn\s+)?({YARN})\s*,\s*", r"\1change to \3. with \4, with \2, ", "With RS facing and using 4 mm needles and yarn A, pick up and knit 30 sts."),
     # --- said ---
     said_row("ready|done|finished", r"^\s*(?P<said>turn\s+(?:it\s+|work\s+)?(?:on|to)\s+(?:the\s+)?(?:rs|right\s+side)\s+and\s+you\s+are\s+(?:ready|done|finished))\s*\.?\s*$", "Turn on RS and you are ready."),
     row("aside", r"^\s*(?:set|put)\s+(?:that|this)\s+(?:part|piece)\s+aside(?:\s+and\s+now\s+we(?:'ll|\s+will)\s+(?:work|knit)\s+the\s+[a-z]+)?(?=\s*\.?\s*$)", KEPT, "Set that part aside and now we'll work the front."),

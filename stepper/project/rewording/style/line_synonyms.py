@@ -219,22 +219,6 @@ LINES: tuple[Synonym, ...] = (
         again=True,
     ),
     row(
-        "with",
-        r"\b[Ww]ith\s+(MC|CC\d?|[A-Z])\s*,?\s+([KkPp]\s?\d+)(?=\s*[,;]\s*(?:and\s+)?[Ww]ith\s+(?:MC|CC\d?|[A-Z])\b)",
-        r"\2 in \1",
-        "*With A k1, with B k1; rep from * to end.",
-        exact=True,
-        again=True,
-    ),
-    row(
-        "with",
-        r"(\bin\s+(?:MC|CC\d?|[A-Z])\s*[,;]\s*(?:and\s+)?)[Ww]ith\s+(MC|CC\d?|[A-Z])\s*,?\s+([KkPp]\s?\d+)(?=\s*[,;])",
-        r"\1\3 in \2",
-        "*With A k1, with B k2; rep from * to end.",
-        exact=True,
-        again=True,
-    ),
-    row(
         "yarn",
         r"\b((?:break|cut)\s+(?:off\s+)?(?:the\s+)?yarn)\s*,?\s*and\s+(?=place|put|leave|slip|hold)",
         r"\1. ",

@@ -30,7 +30,6 @@ _HALF = r"(?:side|shoulder|front)"
 _SHAPED = r"(?:crown|toe|thumb|top|tip|gusset|raglan|yoke|armholes?|neck|shoulders?|waist|heel)"
 _SHADE = r"\s+(?:colou?r|shade|yarn|wool)\b"
 _STEP = r"(?-i:Using|Change|Work|Next(?=\s*:)|Rep(?:eat)?(?!\s+last)|Cast\s+on|Cast\s+off|Bind\s+off|BO|CO|Join|Place|Shape|With|Pick\s+up|Continue|Cont|Break|Cut|Sew|Divide|Slip)\b"
-_PICKED = r"(?:pick\s+up(?:\s+and\s+(?:knit|k))?|pu\s+and\s+k(?:nit)?)"
 _OVER = rf"(?:the\s+|those\s+)?(?:(?:bound|cast)[-\s]?off(?:\s+{STS})?|{STS}\s+(?:bound|cast)[-\s]?off)(?:\s+(?:of|on|in)\s+(?:the\s+)?(?:previous|last|prev)\.?\s+row)?"
 _HEAD = r"(^\s*(?:(?:next|buttonhole)\s+row|row\s+\d+)\s*(?:\([^)]*\)\s*)?:\s*)"
 _YARN = r"(?-i:MC|CC\d?|[A-Z]\d?)"
@@ -40,7 +39,6 @@ _STOCKING = r"(?:st\.?\s?st\.?|stocking\s+st(?:itch)?|stockinette(?:\s+st(?:itch
 MAGAZINES: tuple[Synonym, ...] = (
     row("plain", rf"\bknit\s+plain\s+(?=for\s+(?:{LONG}|{N}\s+{ROUND})|until\b)", "knit ", "Cast on 50 sts and knit plain for 8 cm."),
     row("and", rf"(^\s*|[.;:]\s*)(with\s+(?:(?-i:MC|CC\d?|[A-H])|{_COLOUR}))\s+and\s+{_ACT}", r"\1\2, ", "Join in contrast colour and work 6 rows in st st."),
-    row("thereafter", r"\b((?:every|each)\s+[^.,;:]{1,40}?)\s+thereafter\b", r"\1", "Dec 1 st at each end of next row and every 2 cm thereafter until 30 sts remain."),
     said_row_behind("beg|start", rf"{_FIRST}(?P<said>(?:begin(?:ning)?|beg|start(?:ing)?)\.?\s+at\s+(?:the\s+)?(?:[a-z]+\s+){{0,2}}?(?:(?:base|top|bottom|back|front|cent(?:re|er))\s+of\s+(?:the\s+)?[a-z]+|edge|end|bottom|top|base|neck|hem|cuff|toe|waist|head))\s*(?:,|\s+and\b|\.(?=\s+cast\b))\s*(?=(?:(?:with|using)\s+[^.;:]*?)?(?:cast\s+on|co)\b)", "Beg at base of body, with A, cast on 6 sts."),
     row("remainder", r"\b(k|knit|p|purl|rib|work)\s+(?:the\s+)?remainder(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?(?=\s*[,.;)]|\s*$)", r"\1 to end", "Row 1: K15, k remainder."),
     row("using", rf"(^\s*|[.;:]\s*|\b(?:and|then)\s+)using\s+(?:the\s+)?(?:(?:yarn|colou?r)\s+)?((?-i:MC|CC\d?|[A-H])|{_COLOUR})\s*,?\s+{_ACT}", r"\1with \2, ", "Using MC cast on 20 sts."),
@@ -55,7 +53,6 @@ MAGAZINES: tuple[Synonym, ...] = (
     # --- one word for another ---
     row("wrap", r"\bwrap\s?(?:1|one|next\s+(?:st|stitch))\s*(?:,\s*(?:and\s+)?|\s+and\s+)turn\b", "w&t", "1st row: K20, wrap1, turn."),
     row("further", rf"\b(?:a\s+)?further\s+({N})\s+times\b", r"\1 more times", "Repeat a further 3 times."),
-    row("further", rf"\b({N})\s+times\s+further\b", r"\1 more times", "Rep last 2 rows 3 times further."),
     row("attach", r"{_FIRST}(?:[Rr]e-?)?[Aa]ttach\s+(?=[A-Z]{1,2}\d?(?:\s*[.,]|\s*$))".replace("{_FIRST}", _FIRST), r"\1join ", "Attach CC.", exact=True),
     row("attach|join", r"\b([Bb]reak|[Cc]ut)(\s+off)?\s+([A-Z]{1,3}\d?)\s*,?\s+and\s+(?:attach|join\s+in|join)\s+(?=[A-Z]{1,3}\d?(?:\s*[.,]|\s*$))", r"\1\2 \3. Join ", "Break MC and attach CC.", exact=True),
     row("hereafter|thereafter|from here|from this point|from now", rf"{_FIRST}(?:hereafter|thereafter|from\s+(?:here|this\s+point|now)(?:\s+(?:on|onwards?|out))?)\s*,?\s+(?=(?:work|cont|knit|k\b|rep|inc|dec|bind|cast))", r"\1", "Hereafter work straight until piece measures 12 inches."),
@@ -80,7 +77,6 @@ MAGAZINES: tuple[Synonym, ...] = (
     said_row_behind("k as k", rf"\b({OFF}\s+(?:all\s+)?in\s+(?:rib(?:bing)?|patt(?:ern)?))\s*,?\s+(?P<said>k\s+as\s+k\s*,?\s+(?:and\s+)?p\s+as\s+p){CLOSED}", "Bind off in ribbing, k as k and p as p."),
     row("work th|work on th|knit th", rf"{_FIRST}(?:work|continue|cont|knit)\s+(?:on\s+|over\s+)?(?:the|these|those|rem(?:aining)?)\s+({N}\s+{STS})\s+(?:even\s+|straight\s+)?(in\s+[^.;:,]*?)\s*(?=(?:for|until)\b)", r"\1\2. Work \3 ", "Work these 16 sts in st st for 8 rows."),
     row("work th|work on th|knit th", rf"{_FIRST}work\s+(?:on\s+|over\s+)?(?:the|these|those|rem(?:aining)?)\s+({N}\s+{STS})\s+for\s+({N}\s+{ROUND})\s+(?=in\b)", r"\1\2. Work \3 ", "Work the 16 sts for 8 rows in st st."),
-    row("graft", r"\b((?:break|cut)\s+(?:the\s+)?yarn)\s*,?\s+(?:and\s+)?(?=graft\b)", r"\1. ", "Break yarn, graft remaining 5 sts together."),
     row("in this way on next|in this way on the next|in this way next", rf"{_FIRST}(?:continue|cont|go\s+on)\s+(inc|dec)reasing\s+in\s+this\s+way\s+(?=(?:on\s+)?(?:the\s+)?next\b)", r"\1rep alike \2 row ", "Continue decreasing in this way on next and every foll 6th row until 60 sts remain."),
     # --- what asks for no stitch ---
     said_row_behind("to ", r"(^[^:*]*\b(?:row|rnd|round)(?:\s+\d+)?\s*(?:\([rw]s\)\s*)?:\s*)(?P<said>to\s+(?:make|form|work)\s+(?:the\s+|an?\s+)?(?:eyelets?|holes?|picots?|buttonholes?|hem|fold\s?line|casing|beading)(?:\s+for\s+(?:the\s+)?[a-z]+)?)\s*[,:]\s*(?=[*(\[]|[kp]\s?\d|(?:k|p|knit|purl|sl|yo)\b)", "Next row: To make eyelets for drawstring, *k1, yo, k2tog; rep from * to last st, k1."),
@@ -134,9 +130,7 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("turn", r"(^\s*|[.]\s+)turn\s+(?:the\s+)?work\s*,?\s+and\s+(?=(?:purl|knit|p|k)\b)", r"\1Turn work. ", "Turn work and purl 1 row."),
     row("in patt", r"\b(work\s+in\s+(?:pattern|patt))\s+across(?:\s+(?:the\s+|all\s+)?(?:row|rnd|round|sts|stitches))?(?=\s*[.;(]|\s*$)", r"\1 to end", "Next row: Work in pattern across row."),
     said_row_behind("edge", r"^(\s*)(?P<said>(?:along|around|across)\s+(?:the\s+|one\s+)?(?:(?:long|short|left|right|front|back|side|neck|upper|lower|top|bottom|straight|curved|cast-on|bound-off)\s+){1,3}edge(?:\s+of\s+(?:the\s+)?[a-z]+)?)\s*,\s*(?=(?:with\b|pick\s+up))", "Along one long edge, pick up and k 30 sts."),
-    row("keeping", rf"^(\s*)keeping\s+({N}\s+{STS}\s+(?:at|on)\s+each\s+(?:end|side|edge)\s+in\s+{_FABRIC})\s*,\s*((?:work|continue|cont)\b[^.;:]*?)(?=\s*\.|\s*$)", r"\1\3, keeping \2", "Keeping 4 sts at each edge in seed st, work 8 rows in st st."),
-    row("keep", rf"^(\s*)keep\s+({N}\s+{STS}\s+(?:at|on)\s+each\s+(?:end|side|edge)\s+in\s+{_FABRIC})\s*,?\s*(?:and|while\s+working|then)\s+((?:work|continue|cont)\b[^.;:]*?)(?=\s*\.|\s*$)", r"\1\3, keeping \2", "Keep 4 sts at each end in garter st and work in st st until piece measures 20 cm."),
-    row("chart", rf"\bwork\s+the\s+({N}\s+{ROUND}\s+of\s+(?:the\s+)?chart\s)", r"work all \1", "Work the 2 rounds of chart fern."),
+    row("keep", rf"^(\s*)keep(?:ing)?\s+({N}\s+{STS}\s+(?:at|on)\s+each\s+(?:end|side|edge)\s+in\s+{_FABRIC})\s*(?:,\s*|,?\s*(?:and|while\s+working|then)\s+)((?:work|continue|cont)\b[^.;:]*?)(?=\s*\.|\s*$)", r"\1\3, keeping \2", "Keeping 4 sts at each edge in seed st, work 8 rows in st st."),
     said_row_behind("to end", r"(\bto\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?row)?)\s+(?P<said>for\s+(?:the\s+)?(?:(?:left|right)\s+)?(?:front|back|side|shoulder|sleeve|half))(?=\s*-\s*\d)", "K20, p to end of row for left front - 40 sts."),
     row("needle for|needles for", rf"(\b{N}\s+{STS})\s+(?:rem(?:ain)?(?:ing)?)\s+on\s+(?:the\s+)?needles?\s+(?P<said>for\s+(?:the\s+)?(?:(?:left|right)\s+)?(?:front|back|side|shoulder|sleeve|half))(?=\s*\.?\s*$)", r"\1 rem", "K to end - 16 sts remain on needle for left front.", spelt_out=True),
     said_row_behind("using|change|work|next|rep|cast|bind|bo |co |join|place|shape|with|pick|cont|break|cut|sew|divide|slip", rf"^(\s*)(?P<said>\d{{1,2}})[.)]?\s+(?={_STEP})", "6 Work in st st until piece measures 20 cm."),
@@ -146,8 +140,6 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("sl m|sl st m", r"\bsl\s+(?:st\s+|stitch\s+)?marker\b", "sm", "Rnd 2: K1, sl marker, m1, k to end."),
     row("main", rf"\b(needles?\s+and)\s+(?:the\s+)?main{_SHADE}", r"\1 MC", "Using 3.5 mm needles and main shade, cast on 40 sts."),
     row("(", rf"\(\s*({_YARN})\s*\)\s*([kp]\s?\d+)(?=\s*[,;]?\s*(?:\*|\(\s*{_YARN}\s*\)|rep\b|repeat\b|[.]|$))", r"\2 in \1", "Row 1: *(MC) k3, (CC) k3; rep from * to end."),
-    row("pick|pu ", rf"(\b{_PICKED}\b[^.;:]*?,\s*(?:and\s+|then\s+)?\d+)\s+(?=(?:from|down|up|along|across|around|over)\s)", r"\1 sts ", "With RS facing, pick up and knit 20 sts down left front neck, 10 across back neck, and 20 up right front neck.", again=True),
-    row("through", r"(\bthrough\s+(?:the\s+|all\s+|rem(?:aining)?\s+)*(?:sts|stitches|loops))\s*;\s*(?=(?:draw|pull|fasten|secure|tighten)\b)", r"\1, ", "Break yarn and run through rem sts; draw up and secure."),
     row("bind-off|bind off|bo ", r"^\s*use\s+(?:an?\s+|the\s+)?(?:3|three)-?\s?needle\s+(?:bind|cast)[-\s]off\s+to\s+join\s+(?:the\s+)?shoulders(?=\s*\.?\s*$)", "join shoulders with three-needle bind off", "Use 3-needle bind off to join shoulders."),
     row("cast on|co ", rf"{_HEAD}(?:cast\s+on|co)\s+({N})(?:\s+{STS})?\s+over\s+(?:each\s+)?{_OVER}(?=\s*[.(-]|\s*$)", r"\1work in pattern, casting on \2 sts over each buttonhole", "Next row: Cast on 2 sts over bound-off sts."),
     row("casting on", rf"\bwork\s+(?:back|across|to\s+end|in\s+pattern)\s*,?\s+casting\s+on\s+({N})(?:\s+{STS})?\s+over\s+(?:each\s+)?{_OVER}", r"work in pattern, casting on \1 sts over each buttonhole", "Next row: Work across, casting on 2 sts over the bound-off sts."),
@@ -187,7 +179,6 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("last st", r"(,\s*)sl(?:ip)?\s+(?:the\s+)?last\s+(?:st|stitch)\b", r"\1sl 1", "Row 1: K to last st, sl last st."),
     row("k r", r"(,\s*)(k|p|knit|purl)\s+(?:rnd|round|row)(?=\s*\*?\s*[.]?\s*$)", r"\1\2 to end", "Rnd 3: K1, sl marker, k rnd."),
     row("yif|yib", r"\b(sl(?:ip)?\s*\d*(?:\s*(?:the\s+)?(?:last|first|next)\s+(?:st|stitch))?)\s+yi([fb])\b", r"\1 wyi\2", "Row 1: k1, sl1 yif, k to end."),
-    row("next r", r"^(\s*next\s+(?:row|rnd|round))\s*,\s*(?=[kp]\s?\d|\*|\(|\[|(?:k|p|knit|purl|sl|ssk|yo)\b)", r"\1: ", "Next rnd, k1, remove marker, k to end."),
     row(". ", r"(\([^()*.]*(?:tog|\d|\bst))\.\s+(?=[kp]\s?\d|(?:sl|ssk|yo|inc|k|p)\b)", r"\1, ", "Next row: (K2tog. K1) to end.", again=True),
     row("thus|so on", r"\b((?:continue|cont|go\s+on)\s+(?:in|de)creasing)\s+thus\b", r"\1 in this way", "Continue decreasing thus on every 6th row until 60 sts remain."),
     row("an inch", r"\b((?:for|is|measures)\s+(?:about\s+)?)an?\s+inch\b", r"\11 inch", "Work in 1x1 rib for about an inch."),
@@ -245,7 +236,6 @@ BRITISH: tuple[Synonym, ...] = (
         "until front measures same as back to shoulder",
         "Cont straight until armhole matches back.",
     ),
-    row("and k", rf"(\bpick\s+up\s[^.;]*?)(?<!\bup)\s*,?\s+and\s+(?:k|knit)\s*(?={N}\s+{STS}\s+from\b)", r"\1, k ", "Pick up and knit 6 sts down left front, 8 sts from front holder and k 10 sts from back holder."),
     row("with a knit|with a k|with a rs|with an rs", rf"^(\s*)(?:cont(?:inue)?|work)\s+in\s+({_STOCKING})\s*,\s*(?:beg(?:inning)?|start(?:ing)?|commencing)\s+with\s+an?\s+(?:k|knit|rs)\s+row\s*,\s*(?=until\b)", r"\1next row (rs): work in \2 ", "Cont in stocking st, starting with a knit row, until work measures 30 cm."),
     row("with|using", rf"^(\s*)({OFF}|bo)((?:\s+(?:all|rem(?:aining)?|the|{STS}|loosely|very|in|pattern|patt|rib|knitwise|purlwise))*)\s+(?:with|using)\s+(?:an?\s+|the\s+)?((?:larger|bigger|smaller)|\d(?:\.\d+)?\s?mm)\s+needles?(?=\s*[.]?\s*$)", r"\1change to \4 needles. \2\3", "Bind off loosely with larger needle."),
     row("last row|last rnd|last round", rf"(\bfor\s+(?:{N}\s+{ROUND}|{LONG}))\.\s+((?:inc|dec)(?:rease)?\.?\s+{N}(?:\s+{STS})?\s+evenly(?:\s+spaced)?\s+(?:on|in|across|over)\s+(?:the\s+)?last\s+{ROUND})", r"\1, \2", "Work in k1, p1 rib for 6 rows. Inc 8 sts evenly across the last row."),

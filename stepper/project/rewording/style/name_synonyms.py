@@ -141,18 +141,12 @@ ASIDES: tuple[Synonym, ...] = (
     ),
     row("marker", r"\bremove\s+next\s+marker\b", "remove marker", "K to m, remove next marker, k to end."),
     # --- edges ---
-    row("pu", r"\bpu\s+and\s+k(?:nit)?(?=\s+\d)", "pick up and knit", "PU and K 30 sts."),
     row(
         "down|round|up",
         rf"\b(pick\s+up\s+and\s+(?:knit|k)\s+{N}(?:\s+{STS})?)\s+(?P<said>(?:evenly\s+)?(?:round|around|down|up)\s+(?:the\s+)?[a-z][a-z ]*[a-z])"
         r"(?=\s*[,;.]|\s*$)",
         r"\1",
         "Pick up and knit 18 sts down the zip.",
-    ),
-    said_row_behind(
-        "underarm",
-        rf"\b((?:pick\s+up\s+and\s+(?:knit|k)|pu)\s+{N}(?:\s+{STS})?)\s+(?P<said>to\s+(?:the\s+)?cent(?:er|re)\s+of\s+(?:the\s+)?(?:underarm|gap|neck))(?=\s*[,;.]|\s*$)",
-        "Pick up and knit 4 sts to center of underarm.",
     ),
     said_row(
         "about|approx",

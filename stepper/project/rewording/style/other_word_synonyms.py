@@ -20,7 +20,6 @@ _ACTS: Final = r"(?:(?:k|p|knit|purl|work|ssk|skp|sl|slip|in\s+patt(?:ern)?|k2to
 _ONES: Final = ((r"(?:1st|first)", "1"), (r"(?:2nd|second)", "2"), (r"(?:3rd|third)", "3"), (r"(?:4th|fourth)", "4"))
 _N: Final = r"(?:needles?|ndls?|dpns?|(?-i:N))(?!\w)"
 _ON: Final = r"((?:^|[,;:.])\s*)(?:and\s+|then\s+)?(?:on|over|along)\s+(?:the\s+)?"
-_LIST: Final = r"(?:\d+(?:\.\d+)?\s?[¼½¾⅛⅜⅝⅞]?|[¼½¾])(?:\s*[(\[]\s*[\d.¼½¾⅛⅜⅝⅞, ]+[)\]])?"
 
 
 def _on(one: int) -> Synonym:
@@ -58,7 +57,6 @@ OTHER_WORDS: tuple[Synonym, ...] = (
         r"\1on a holder",
         "K10, put next 12 sts on a length of wool, k to end.",
     ),
-    row("thread |run ", rf"\b(?:thread|run)\s+((?:the\s+)?(?:next|first|last|these|rem(?:aining)?)\s+(?:{N}\s+)?{STS})\s+(?=on\s+a\s+holder)", r"slip \1 ", "Thread the next 12 sts on a strand of wool."),
     # --- numbers of times ---
     row("x ", rf"\b({N})\s*x\s+(?:in\s+|on\s+)?(?:the\s+)?(?:every|each)\s+({_NTH}\s+)?(rnd|round|row)s?\b", r"every \2\3 \1 times", "Dec 1 st at each end 3 x in every 4th row."),
     row("x ", rf"\b({N})\s*x\s+(?:in|on)\s+(?:the\s+)?foll(?:owing)?\s+({_NTH})\s+(rnd|round|row)\b", r"every \2 \3 \1 times", "Dec 1 st at each end 1 x in the following 4th row."),
@@ -84,7 +82,6 @@ OTHER_WORDS: tuple[Synonym, ...] = (
     # --- the last stitch ---
     row("fasten", r"((?:^|[:,.;]\s*|\bthen\s+)(?:[kp]\s?[2-9]\s*tog(?:\s+tbl)?|ssk|skpo?|sk2po?|s2kpo?|sl\s?1\s*,\s*k\s?(?:1|2\s?tog)\s*,\s*psso))\s*,?\s*(?:and\s+|then\s+)*(?:(?:break|cut)\s+(?:the\s+)?(?:yarn|wool)\s*,?\s*(?:and\s+)?)?fasten\s+off(?=\s*\.?\s*$)", r"\1. Bind off rem 1 st", "K2tog and fasten off."),
     # --- lengths in two units ---
-    row("from", rf"(\bmeasures\s+{_LIST}\s*(?:cms?|in|inch(?:es)?|\")(?:\s*\[[^\]]*\])?)\s*,\s*(?=from\b)", r"\1 ", "Work straight until front measures 30 cm, 11¾ in, from beg."),
     # --- where a length is taken, and how it ends ---
     row("measured", r"\b(until\s+(?:the\s+)?(?:armholes?|piece|work|sleeve|back|front))\s*,?\s*(?:when\s+)?measured\s+(?:vertically|straight(?:\s+up)?|flat)\s*,?\s*(?:is|measures|comes\s+to)\s+", r"\1 measures ", "Work even until the armhole, measured vertically, is 20 cm."),
     row("measured", rf"(\b(?:measures|is)\s+{LONG})\s*,?\s*(?:when\s+)?measured\s+(?:vertically|straight(?:\s+up)?|flat)(?:\s+up)?", r"\1", "Work even until armhole measures 19 cm, measured straight up."),

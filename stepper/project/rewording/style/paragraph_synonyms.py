@@ -171,7 +171,6 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     row("every row", rf"^(\s*)(?P<said>work\s+in\s+[a-z ]+?\s+st(?:itch)?)\s+for\s+({N})\s+rows\s*:\s*every\s+row\s*:\s*", r"\1next \3 rows: ", "Work in seed st for 6 rows: every row: *K1, p1; rep from * to last st, k1.", spelt_out=True),
     row("moss", r"\bmoss\s+st(?:itch)?\s+(?=\d)", "moss ", "Next row: Moss st 4, k to last 4 sts, moss st 4."),
     row("patt|rib", rf"\b(\d+(?:st|nd|rd|th))\s+(?:patt(?:ern)?|rib)\s+(?={ROUND})", r"\1 ", "1st patt row: K2, p to end."),
-    row("inc", r"\binc(?:rease)?\s+(?:1|one)\s+st(?:itch)?\s+in(?:to)?\s+(?:the\s+)?next\s+st(?:itch)?\b", "inc 1", "(Inc 1 st in next st) twice, k to end."),
     row("inc", rf"\binc\s+(?:1\s+)?in(?:to)?\s+(?:the\s+)?(?:each\s+of\s+(?:the\s+)?)?next\s+({N})\s+{STS}", r"(inc1) \1 times", "K5, inc in next 2 sts, k to end."),
     row("(rs)|(ws)", r"^(\s*(?!row|rnd|round)[a-z][a-z -]*?\d*\s*):\s*\(\s*(rs|ws)\s*\)\s*", r"\1 (\2): ", "Final row: (RS) K11, k2tog, k to end."),
     row("knit|k ", rf"\b(knit|purl|k|p)\s+all\s+{STS}\s+for\s+({N}\s+{ROUND})", r"\1 \2", "Knit all sts for 3 rounds."),
@@ -248,7 +247,6 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     ),
     row("rows,|rows;", rf"((?:bo|{OFF})\s+{N}\s+{STS}\s+at\s+(?:the\s+)?beg(?:inning)?\s+of\s+(?:the\s+)?next\s+{N}\s+rows\s*[,;]\s*(?:then\s+)?{N})\s+(?=at\s+(?:the\s+)?beg)", r"\1 sts ", "Bind off 3 sts at beginning of next 2 rows, 7 at beginning of next 8 rows."),
     # --- needles ---
-    row("needles:", rf"^(\s*)({NEEDLES})\s*:\s*(?=(?:k|p|knit|purl|work)\b)", r"\1change to \2. ", "4 mm needles: K 14 rounds."),
     # --- said ---
     said_row("markers placed", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>\d+\s+markers\s+(?:have\s+been\s+)?placed)(?=\s*\.?\s*$)", "*K10, pm; rep from * around. 8 markers placed."),
     said_row("colo", r"\s*,\s*(?P<said>using\s+an?\s+(?:different|second|contrast(?:ing)?)\s+colou?r(?:ed)?(?:\s+marker)?\s+for\s+(?:the\s+)?(?:end|beg(?:inning)?)[-\s]of[-\s](?:the[-\s])?(?:rnd|round))(?=\s*[.]|\s*$)", "*K10, pm; rep from * around, using a different colour for end-of-round."),

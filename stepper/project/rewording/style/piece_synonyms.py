@@ -32,7 +32,6 @@ PIECES: tuple[Synonym, ...] = (
     row("same as", rf"\b((?:work|knit)\s+(?:exactly\s+|the\s+)*)same\s+as\s+(?=(?:the\s+)?(?:for\s+)?{_PART}\s+until\b)", r"\1as for ", "Work same as back until piece measures 15 in."),
     row("as on", rf"\b((?:work|knit|proceed|cont(?:inue)?)\s+(?:exactly\s+)?)as\s+on\s+(?=(?:the\s+)?{_PART}{_UP_TO})", r"\1as for ", "Work as on back to armhole."),
     row("as far as", rf"\b((?:as(?:\s+(?:given\s+)?for)?|same\s+as)\s+(?:the\s+)?{_PART})\s+as\s+far\s+as\s+", r"\1 to ", "Work as for back as far as armhole shaping."),
-    row("to correspond", r"\b(work|knit|make)\s+to\s+correspond\s+(?:with|to)\s+(?=(?:the\s+)?(?:left|right)\s+front\b)", r"\1 as for ", "Work to correspond with left front, reversing shaping."),
     row("to match", r"\b(to\s+match\s+(?:the\s+)?first\s+side)\s+of\s+(?:the\s+)?(?:neck|front|work|opening)\b", r"\1", "Complete to match first side of neck."),
     row("to match", r"\bwork\s+(?=to\s+match\s+(?:the\s+)?first\s+side\b)", "complete ", "Work to match first side, reversing shaping."),
     row("revers", r"(\bto\s+match\s+(?:the\s+)?first\s+side)\s+(?=revers(?:e|ing)\b)", r"\1, ", "Complete to match first side reversing shaping."),

@@ -261,12 +261,6 @@ EVERYDAY: tuple[Synonym, ...] = (
         "*K1, ssk, k11, k2tog, k1* twice.",
     ),
     row(
-        "foll",
-        rf"\bon\s+the\s+(?={N}\s+foll)",
-        "on ",
-        "Dec 1 st at each end of next 3 rows, then on the 3 foll WS rows.",
-    ),
-    row(
         "wrong|right",
         r"\b(end(?:ing)?\s+(?:with|on|after))\s+(?:the\s+|an?\s+)?(wrong|right)\s+side(?!\s+(?:row|fac))",
         r"\1 a \2 side row",

@@ -28,10 +28,6 @@ _HELD_IN = r"(?:(?:the|both|left|right|front|back|body|sleeves?|sides?|needles?|
 _WORDS = {
     "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10,
 }  # fmt: skip
-_LARGER = {
-    "eleven": 11, "twelve": 12, "thirteen": 13, "fourteen": 14, "fifteen": 15, "sixteen": 16, "seventeen": 17, "eighteen": 18,
-    "nineteen": 19, "twenty": 20,
-}  # fmt: skip
 _FABRICS = (
     r"(?:(?:rev(?:erse)?\.?\s+)?(?:st\.?\s?st\.?|stockinette(?:\s+st(?:itch)?\.?)?|stocking\s+st(?:itch)?\.?)"
     r"|garter(?:\s+st(?:itch)?\.?)?|(?:seed|moss)\s+st(?:itch)?\.?|[1-9]\s?x\s?[1-9]\s+rib(?:bing)?)"
@@ -44,20 +40,12 @@ _LENGTH = rf"(?:piece|work|it)\s+measures\s+{LONG}"
 PROSE: tuple[Synonym, ...] = (
     # --- numbers in words ---
     *(
-        row(word, rf"\b{word}\b(?=\s*(?:[(,][\w\s,]*)?\)\s*(?:more\s+)?times\b)", str(number), f"Rep rows 1 and 2 {word} ({word}, {word}) more times.")
-        for word, number in (_WORDS | _LARGER).items()
-    ),
-    *(
         row(word, rf"\b{word}\s+(?=inch(?:es)?\b|cms?\b|centimet(?:er|re)s\b)", f"{number} ", f"Work in k1, p1 rib for {word} inches.")
         for word, number in _WORDS.items()
     ),
     *(
         row(word, rf"\b((?:cast|bind)\s+(?:on|off)|pick\s+up\s+and\s+knit)\s+{word}\s+(?={STS})", rf"\1 {number} ", f"Cast on {word} sts.")
         for word, number in _WORDS.items()
-    ),
-    *(
-        row(word, rf"\b{word}\s+(?=(?:more\s+)?(?:{STS}|rows\b|rnds\b|rounds\b|times\b))", f"{number} ", f"Knit {word} rows.")
-        for word, number in _LARGER.items()
     ),
     row("ins", r"(?<=[)\]])\s*ins\b\.?", " in", "Work even until piece measures 6¾ (7, 7¼) ins."),
     # --- rows named in prose ---
@@ -206,7 +194,6 @@ PROSE: tuple[Synonym, ...] = (
         "Graft remaining sts, or break yarn and draw through sts.",
     ),
     row("twisted", r"\b1\s?x\s?1\s+twisted\s+rib\b", "twisted rib", "Work 10 rounds in 1x1 twisted rib."),
-    row("in next", r"\binc(?:rease)?\s+(?:1|one)\s+in\s+(?:the\s+)?next\s+st(?:itch)?\b", "inc in next st", "Next round: K3, inc 1 in next st, k to end."),
     said_row_behind(
         "in rows of",
         r"^(\s*)(?P<said>work\s+in\s+rows\s+of\s+(?:g\.?\s?st|garter(?:\s+st(?:itch)?)?))\b\.?\s*:\s*(?=(?:k|knit)\s)",

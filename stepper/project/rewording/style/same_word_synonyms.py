@@ -26,10 +26,8 @@ _BEGINS: Final = r"(^\s*|[.;:]\s+|\b(?:and|then)\s+|,\s*)"
 
 SAME_WORDS: tuple[Synonym, ...] = (
     # --- how often ---
-    row("further|additional|extra|another", rf"\b(?:an?\s+(?:further|additional|extra)|another)\s+({N})\s+times\b", r"\1 more times", "Rep last row an additional 3 times."),
-    row("further|additional|extra", rf"\b({N})\s+(?:further|additional|extra)\s+times\b", r"\1 more times", "*K1, p1; rep from * 3 additional times."),
-    row("further|additional|extra", rf"\b({N})\s+(?:further|additional|extra)\s+({_ROWS})\b", r"\1 more \2", "Work two further rows."),
-    row("further|additional|extra", rf"\b(?:an?\s+(?:further|additional|extra)|another)\s+({N})\s+({_ROWS})\b", r"\1 more \2", "Work an additional 4 rows in st st."),
+    row("further|additional|extra|another", rf"\b(?:an?\s+(?:further|additional|extra)|another)\s+({N})\s+(times|{_ROWS})\b", r"\1 more \2", "Rep last row an additional 3 times."),
+    row("further|additional|extra", rf"\b({N})\s+(?:further|additional|extra)\s+(times|{_ROWS})\b", r"\1 more \2", "*K1, p1; rep from * 3 additional times."),
     row("further|additional|extra", rf"\b(?:an?|1)\s+(?:further|additional|extra)\s+({ROW})\b", r"1 more \1", "Purl a further row."),
     row(" time", r"\b(?:another|(?:1|one)\s+more|(?:1|one)\s+(?:additional|further|extra)|(?:1|one)(?=\s+time\s+more))\s+time(?:\s+more)?(?=\s*[-.,;:)]|\s*$|\s+and\b)", "once more", "*K1, p1; rep from * one extra time, k1."),
     row("two times", r"\btwo\s+times\b(?!\s+more)", "twice", "Rows 4 to 7 As rows 2 to 3, two times."),

@@ -29,10 +29,7 @@ YARNS: tuple[Synonym, ...] = (
     row("(|[", rf"{_HEAD}\s*[(\[]\s*(?:with\s+|in\s+|using\s+)?(?:yarn\s+|colou?r\s+)?({_Y})\s*[,;/-]\s*([rw]s)\s*[)\]]\s*:\s*", r"\1 (\3): with \2, ", "Row 5 (CC, RS): Knit."),
     row("row|rnd|round", rf"{_HEAD}{_SIDE}\s*(?:,|-+|in)\s*(?:with\s+|in\s+|using\s+)?(?:yarn\s+|colou?r\s+)?({_Y})\s*:\s*", r"\1\2: with \3, ", "Row 5, MC: Knit."),
     row("(|[", rf"{_HEAD}{_SIDE}\s*:\s*[(\[]\s*({_Y})\s*[)\]]\s*:?\s*(?=(?:k|p|knit|purl)(?:\s+(?:to\s+end|across|around))?\s*\.?\s*$)", r"\1\2: with \3, ", "Row 5 (RS): (MC) K to end."),
-    row(":", rf"(:\s*)(?:using|in)\s+({_Y})\s*:\s*", r"\1with \2, ", "Rows 5-8: Using CC: rep rows 1 and 2 twice."),
-    row(": in", rf"(:\s*)in\s+({_Y})\s*,\s*", r"\1with \2, ", "Rnds 3-4: In CC, knit."),
-    row("with", rf"(?<=[,;:])(\s*)with\s+({_Y})\s+([kp])\s?(\d+)(?=\s*[,;]\s*(?:and\s+)?with\s+{_Y}\s+[kp]\s?\d)", r"\1\3\4 in \2", "Row 5: With A k5, with B k5.", again=True),
-    row("with", rf"(\b[kp]\s?\d+\s+in\s+{_Y}\s*[,;]\s*(?:and\s+)?)with\s+({_Y})\s+([kp])\s?(\d+)(?=\s*[,;.*)\]]|\s*$)", r"\1\3\4 in \2", "Row 5: K5 in A, with B k5.", again=True),
+    row(":", rf"(:\s*)(?:using|in)\s+({_Y})\s*[:,]\s*", r"\1with \2, ", "Rows 5-8: Using CC: rep rows 1 and 2 twice."),
     # --- one yarn after the other ---
     said_row_behind("drop", rf"(^\s*|[.;]\s*)(?P<said>drop\s+{_Y}(?:\s+to\s+(?:the\s+)?back)?)\s*[,;.]\s*(?:and\s+)?(?=(?:join|pick\s+up|with|change)\b)", "Drop MC, join CC."),
     row("break|cut", rf"\b((?:break|cut)\s+(?:off\s+)?{_Y})\s*[,;]\s*(?:and\s+)?join\s+(?=(?:in\s+)?{_Y}\s+and\s)", r"\1. Join ", "Break MC, join CC1 and knit 2 rnds."),

@@ -67,7 +67,6 @@ YOKES: tuple[Synonym, ...] = (
     row("previous|last", r"^((?![^:]*\b[rw]s\b)[^:]*:[^:]*?\b(?:k|knit)\s+to)\s+(?:the\s+)?(ds|double\s+st(?:itch)?)\s+(?P<said>(?:of|from)\s+(?:the\s+)?(?:previous|last)\s+rs\s+row)", r"\1 \2", "Short Row 3: Make DS, knit to DS of previous RS row, work DS as one st, k4, turn.", spelt_out=True),
     row("previous|last", r"^((?![^:]*\b[rw]s\b)[^:]*:[^:]*?\b(?:p|purl)\s+to)\s+(?:the\s+)?(ds|double\s+st(?:itch)?)\s+(?P<said>(?:of|from)\s+(?:the\s+)?(?:previous|last)\s+ws\s+row)", r"\1 \2", "Short Row 4: Make DS, purl to DS of previous WS row, work DS as one st, p4, turn.", spelt_out=True),
     row("twisted", rf"\btaking\s+care\s+(?:that\s+)?(?:your|the)\s+{STS}\s+(?:aren't|are\s+not)\s+twisted", "being careful not to twist", "CO 40 sts. Join in the round, taking care your stitches aren't twisted."),
-    row("pm, and", r"(?<!needles,\s)\bpm\s*,\s*and\s+(?=join\b)", "pm and ", "CO 20 sts. Pick up and knit 20 sts, pm, and join."),
     row("last st", r"(,\s*|;\s*)(k|p|knit|purl)\s+(?:the\s+)?last\s+st(?:itch)?(?=\s*\.?\s*$)", r"\1\2 1", "Work flat. CO 20 sts. K10, bind off 9 sts, k the last st."),
     # --- what is beside a row ---
     said_row(
@@ -84,7 +83,6 @@ YOKES: tuple[Synonym, ...] = (
     ),
     row("over all|across all", r"(\bchart\s+[A-Z\d]+)\s+(?:over|across)\s+all\s+(?:sts|stitches)\b", r"\1", "Join CC and work Chart A over all sts."),
     row("loosely,|loosely and", r"(\b(?:bo|bind\s+off|cast\s+off)\b[^.;,]*?\bloosely)\s*(?:,|and)\s*(?=(?:knitwise|purlwise|in\s+(?:rib|patt(?:ern)?)|k(?:nit)?wise)\b)", r"\1 ", "BO loosely, in rib."),
-    row("repeat", r"(\*[^*]+\*)\s*[,;]?\s*rep(?:eat)?(?=\s*(?:[.]\s*\d|=))", r"\1 around", "Rnd 1: *K2, k2tog*, repeat. 30 sts."),
     # --- needles and fabrics ---
     row(
         "on |using|with",
@@ -98,7 +96,6 @@ YOKES: tuple[Synonym, ...] = (
     row("rib", rf"\bwork\s+({LONG})\s+(?:of\s+|in\s+)?rib(?:bing)?\s*[(]\s*(k\s?\d+(?:\s?tbl)?)\s*,\s*(p\s?\d+(?:\s?tbl)?)\s*[)]", r"work in \2, \3 rib for \1", "Work 6 cm rib (k1tbl, p1)."),
     # --- how long ---
     row("(measured", rf"({LONG})\s*[(]\s*measured\s+(from\s+(?:the\s+)?(?:underarm|cast[-\s]on(?:\s+edge)?|armhole|divide))\s*[)]", r"\1 \2", "Work even until body measures 8 cm (measured from cast-on edge)."),
-    said_row_behind("try", rf"({LONG}[^.;(]*?)\s*[(](?P<said>try\s+(?:it\s+)?on\s+(?:as\s+you\s+go|to\s+check(?:\s+(?:the\s+)?(?:fit|length))?))\s*!?[)]", "Work even until body measures 8 cm (try on as you go)."),
     row("neckband|collar|ribbing", rf"({LONG})\s*,?\s+from\s+(?:the\s+)?(?:(?:bottom|underside|base|lower\s+edge|last\s+(?:rnd|round|row))\s+of\s+(?:the\s+)?(neckband|collar|neck\s+ribbing)|last\s+(?:rnd|round|row)\s+of\s+(?:the\s+)?(ribbing))(?:\s+edge)?\b", r"\1 from end of \2\3", "Work even until yoke measures 8 cm from bottom of neckband."),
     said_row_behind("front|back", rf"(\buntil\b[^.;]*?{LONG}(?:\s+from\s+end\s+of\s+[a-z]+)?)\s*,?\s+(?P<said>(?:measured\s+)?(?:at|in|down)\s+(?:the\s+)?(?:cent(?:er|re)|middle)?\s*(?:of\s+the\s+)?(?:front|back))(?=\s*[.]|\s*$)", "Work even until yoke measures 8 cm at center front."),
     said_row_behind(

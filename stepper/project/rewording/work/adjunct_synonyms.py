@@ -94,7 +94,6 @@ ADJUNCTS: tuple[Synonym, ...] = (
         rf"(\brep(?:eat)?\s+(?:the\s+)?(?:last\s+)?{N}\s+{ROUND})\s+(?P<said>of\s+the\s+(?:rib(?:bing)?|patt(?:ern)?|border|cuff))(?=\s+(?:until|for)\b)",
         "Rep last 2 rows of the rib until cuff measures 5 cm.",
     ),
-    row("deep", rf"(\buntil\s+(?:the\s+)?(?:rib|ribbing|cuff|hem|border|brim|band|neckband|collar|welt|yoke)\s+(?:is|measures)\s+{LONG})\s+deep\b", r"\1", "Rep last 2 rows until the cuff is 5 cm deep."),
     row("pattern row|patt row|pattern rnd|patt rnd|pattern round", r"(\bending\s+(?:with|after|on)\s+)(?:a\s+)?patt(?:ern)?\s+(row|rnd|round)\s+(?=\d)", r"\1\2 ", "Rep rows 1-8 until piece measures 10 cm, ending with pattern row 8."),
     row("and then every|and then on every", r"(\bnext\s+(?:row|rnd|round))\s+and\s+then\s+(?=(?:on\s+)?every\b)", r"\1, then ", "Inc 1 st at each end of next row and then every foll 6th row 8 times more."),
     # --- what the rows just written are ---
@@ -144,7 +143,6 @@ ADJUNCTS: tuple[Synonym, ...] = (
     ),
     # --- German short rows ---
     row("prev", rf"\bprev\.?\s+(?={_DS}\b)", "previous ", "Row 3 (RS): Make DS, k to prev DS, k DS, k4, turn."),
-    said_row_behind("slipping", rf"(\bto\s+(?:the\s+)?(?:last\s+|previous\s+|first\s+|next\s+)?(?:{_DS}|end|wrapped\s+st)\b)\s*[(,]\s*(?P<said>slipping\s+(?:the\s+|all\s+|any\s+)*(?:markers?|ms?)(?:\s+as\s+you\s+(?:come|go)\s*(?:to\s+them)?)?)\s*\)?", "Row 3 (RS): Make DS, k to prev DS (slipping Ms), k DS, k4, turn."),
     said_row(
         "wraps",
         rf",?\s*(?:and\s+)?(?P<said>(?:picking\s+up|lifting)\s+(?:the\s+|all\s+|any\s+)*(?:remaining\s+)?wraps?\s+and\s+(?:knitt?|purl|work)ing\s+(?:them|each(?:\s+one|\s+wrap)?)\s+(?:tog(?:ether)?\s+)?with\s+the\s+{STS}\s+(?:that\s+)?they\s+(?:wrap|belong\s+to|surround)(?:\s+as\s+you\s+(?:come|get)\s+to\s+them)?)(?=\s*[.]|\s*$)",

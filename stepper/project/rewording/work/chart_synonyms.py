@@ -103,8 +103,7 @@ CHARTS: tuple[Synonym, ...] = (
     row("chart", rf"{_ON}({_C})\s+(?:as\s+(?:set|established)\s+)?(?:through|(?:up\s+)?to\s+(?:the\s+)?end\s+of|up\s+to\s+and\s+including)\s+{ROW}\s+(\d+)(?:\s+{_DONE})?{PAUSE}", r"work \1 through row \2", "Continue working Chart fern through Rnd 4."),
     row("chart", rf"{_ON}({_C})\s+(?:as\s+(?:set|established)\s+)?(?:until|till)\s+(?:you\s+have\s+(?:worked|completed)\s+)?{ROW}\s+(\d+)\s+{_DONE}{PAUSE}", r"work \1 through row \2", "Continue with chart until Rnd 4 is complete."),
     row("chart", rf"{_ON}({_C})\s*,\s*ending\s+(?:with|after)\s+{ROW}\s+(\d+)(?:\s+of\s+(?:the\s+)?chart)?(?=\s*\.?\s*$)", r"work \1 through row \2", "Work Chart fern, ending with Rnd 4."),
-    row("chart", rf"{_ESTABLISHED}\s+(?:through|(?:up\s+)?to\s+(?:the\s+)?end\s+of)\s+{ROW}\s+(\d+)\s+of\s+({_C})(?:\s+{_DONE})?{PAUSE}", r"work \2 through row \1", "Work as established through Rnd 4 of Chart fern."),
-    row("chart", rf"{_ESTABLISHED}\s+(?:until|till)\s+{ROW}\s+(\d+)\s+of\s+({_C})\s+{_DONE}{PAUSE}", r"work \2 through row \1", "Continue as set until Rnd 4 of chart has been worked."),
+    row("chart", rf"{_ESTABLISHED}\s+(?:through|(?:up\s+)?to\s+(?:the\s+)?end\s+of|(?:until|till)(?=[^.;]*{_DONE}{PAUSE}))\s+{ROW}\s+(\d+)\s+of\s+({_C})(?:\s+{_DONE})?{PAUSE}", r"work \2 through row \1", "Work as established through Rnd 4 of Chart fern."),
     row("chart", rf"(\b{_C})\s+(?:until|till)\s+(?:it\s+{_DONE}|all\s+{ROUND}\s+of\s+(?:the\s+)?chart\s+{_DONE}){PAUSE}", r"\1 until chart is complete", "Work Chart fern until it is complete."),
     row("chart", rf"((?:^|[.;:,])\s*(?:and\s+)?)(?:begin(?:ning)?|start(?:ing)?)\s+(?:to\s+work|work(?:ing)?|knitting|to\s+follow|following|with)?\s*(?:from\s+)?({_C})(?=\s*\.?\s*$|\s*\.\s)", r"\1begin \2", "Begin working Chart fern."),
     # --- so many rows of it ---

@@ -157,12 +157,6 @@ FABRICS: tuple[Synonym, ...] = (
         "Continuing in rib as set, dec 1 st at each end of next row.",
     ),
     row(
-        "continuing",
-        r"(^\s*|[:.*]\s*)continuing\s+(?=in\b)",
-        r"\1cont ",
-        "Continuing in st st, dec 1 st at each end of next row.",
-    ),
-    row(
         "keeping",
         rf"(^\s*|[:.]\s*)keeping\s+(?:the\s+)?rib(?:bing)?\s+(?:going|correct|as\s+set)\s*,\s*(?={_SHAPES})",
         r"\1cont in rib, ",
@@ -194,17 +188,10 @@ FABRICS: tuple[Synonym, ...] = (
         "Work a further 6 rows rib.",
     ),
     row(
-        "work",
-        rf"(^\s*|[.]\s+)work\s+(?={LONG}(?=\s*[.;]|\s*$))",
-        r"\1work even for ",
-        "Work 3 inches.",
-    ),
-    row(
         "meas",
         r"\bmeas\b\.?(?!u)",
         "measures",
         "Cont straight until sleeve meas 30 cm.",
     ),
-    row("rows", r"(^\s*|[.]\s+)(?:now\s+)?work\s+(?:back\s+and\s+forth\s+)?in\s+rows\s+(?:now|from\s+here(?:\s+on)?)(?=\s*\.?\s*$)", r"\1work flat", "Work in rows now."),
 )
 """The rows, in the order tried."""

@@ -88,7 +88,6 @@ INTERVALS: tuple[Synonym, ...] = (
         r"every RS \1",
         "Rep this inc every other row (i.e. on every row from the right side) 8 times in all.",
     ),
-    row("raglan shaping", rf"(\buntil\s+{N}\s+{STS}\s+rem(?:ain)?)\s+in\s+(?:the\s+)?raglan\s+shaping\b", r"\1", "Work as for back until 30 sts rem in raglan shaping."),
     *(
         row(
             "beg",
@@ -108,12 +107,6 @@ INTERVALS: tuple[Synonym, ...] = (
         rf"(\b(?:dec|inc)\w*\.?\s+{N}\s+{STS}\s+[^.;]*?\b(?:every|each)\s[^.;]*?\b{ROUND}\s+(?:to|until(?:\s+there\s+are)?)\s+{N}\s+{STS}{_OR_LEFT})\s*,?\s+(?:and\s+)?then\s+(?:{_ENDS}\s+)?(?:of\s+|on\s+|in\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+({N})\s+(?:rows|rounds|rnds)\b",
         r"\1, then every row \2 times",
         "Dec 1 st at each end of every RS row to 35 sts, then on next 5 rows.",
-    ),
-    row(
-        "to|until",
-        rf"(\b(?:dec|inc)\w*\.?\s+{N}\s+{STS}\s+[^.;]*?\b(?:every|each)\s[^.;]*?\b{ROUND}\s+(?:to|until(?:\s+there\s+are)?)\s+{N}\s+{STS}{_OR_LEFT})\s*,?\s+(?:and\s+)?then\s+(?:(?:dec|inc)\w*\.?\s+{N}\s+{STS}\s+)?(?:{_ENDS}\s+)?(?:of\s+|on\s+|in\s+)?(?=(?:every|each)\b)",
-        r"\1, then ",
-        "Dec 1 st at each end of every RS row until 31 sts rem, then of every row until 17 sts rem.",
     ),
     row(
         "following",

@@ -12,8 +12,7 @@ _THEN = r"(?:cast\s+off|bind\s+off|bo\b|break\b|cut\b|work\b|knit\b|purl\b|rep\b
 _LASTED = rf"(?:{ROUND}|times(?:\s+more)?|more|straight|even|plain|needles?|rib(?:bing)?|st|chart\s+\w+|armholes?|underarms?|neck|shoulders?)"
 LENGTHS: tuple[Synonym, ...] = (
     # --- fabrics ---
-    row("st.", r"\bst\.\s*st\b\.?", "st st", "Work in St. St. until piece measures 4 cm."),
-    row("s.s.", r"\bs\.\s?s\.", "st st", "Work 6 rows in s.s."),
+    row("st.|s.s.|s. s.", r"\bst\.\s*st\b\.?|\bs\.\s?s\.", "st st", "Work in St. St. until piece measures 4 cm."),
     said_row_behind(
         "(",
         rf"(?<!rev )(?<!rev\. )(?<!reverse )\b({_STOCKINETTE})\s*\((?P<said>(?:(?:k|knit)\s+(?:1|one)\s+row\s*,?\s*(?:p|purl)\s+(?:1|one)\s+row"
@@ -26,18 +25,6 @@ LENGTHS: tuple[Synonym, ...] = (
         rf"\b(work\s+{N}\s+{ROUND})\s*,\s*knitting\s+(?:the\s+)?rs\s+rows\s+and\s+purling\s+(?:the\s+)?ws\s+rows\b",
         r"\1 in stockinette",
         "Work 6 rows, knitting RS rows and purling WS rows.",
-    ),
-    row(
-        "row|rnd|round",
-        rf"^(\s*)({N}\s+{ROUND})\s+(?:in\s+|of\s+)?(?=(?:{_STOCKINETTE}|garter)\b)",
-        r"\1work \2 in ",
-        "10 rows st st.",
-    ),
-    row(
-        "row|rnd|round",
-        rf"\b(work\s+(?:for\s+)?{N}\s+{ROUND})\s+(?:of\s+)?(?=(?:{_STOCKINETTE}|garter|k\s?\d+\s*[,/]?\s*p\s?\d+\s+rib)\b)",
-        r"\1 in ",
-        "Work 4 rounds K2/P2 rib.",
     ),
     *(
         row(
@@ -246,7 +233,6 @@ LENGTHS: tuple[Synonym, ...] = (
         "*K3, k2tog; rep from * to end. 32 sts left.",
     ),
     # --- yarns ---
-    row("sing", rf"\b[Uu]sing\s+(?={_YARN}\s*,)", "with ", "Using CC, CO 60 sts.", exact=True),
     row(
         "and join", rf"\b((?:break|cut)\s+(?-i:{_YARN}))\s+and\s+(?=join\b)", r"\1. ", "Break CC and join A."
     ),
@@ -287,7 +273,6 @@ LENGTHS: tuple[Synonym, ...] = (
         "Work 2 rows in CC and 4 rows in MC, all in garter st.",
     ),
     # --- needles ---
-    row("back", r"\bchange\s+back\s+to\b", "change to", "Change back to larger needles."),
     row("uk", r"\(\s*uk\s*\d+\s*,\s*(?=us)", "(", "Change to 4.5 mm (UK 7, US 7) needles."),
     said_row(
         "set of",

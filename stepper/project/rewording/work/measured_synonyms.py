@@ -150,12 +150,6 @@ MEASURED: tuple[Synonym, ...] = (
     ),
     # --- a stretch of a fabric ---
     row(
-        "cm|in|\"",
-        rf"\bwork\s+({LONG})\s+(?:even\s+|straight\s+)in\s+({_FABRIC})(?=\s*[.,;(]|\s*$)",
-        r"work in \2 for \1",
-        "Work 3 cm even in st st.",
-    ),
-    row(
         "these|the ",
         rf"(\bwork\s+in\s+{_FABRIC})\s+on\s+(?:these|the)\s+({N}\s+{STS})\s+(for\s+{LONG})(?=\s*[.,;]|\s*$)",
         r"\1 \3. \2",
@@ -163,7 +157,7 @@ MEASURED: tuple[Synonym, ...] = (
     ),
     row(
         "cm|in|\"",
-        rf"\bwork\s+({LONG})\s+(?:of\s+)?(?:work\s+in\s+)?({_FABRIC})(?=\s*[.,;]|\s*$)",
+        rf"\bwork\s+({LONG})\s+(?:(?:of\s+)?(?:work\s+in\s+)?|(?:even|straight)\s+in\s+)({_FABRIC})(?=\s*[.,;]|\s*$)",
         r"work in \2 for \1",
         "Work 3 cm moss stitch.",
     ),

@@ -8,7 +8,7 @@ one is worked, and the words are said.
 
 from __future__ import annotations
 
-from stepper.project.rewording.said_rows import said_row, said_row_behind
+from stepper.project.rewording.said_rows import said_row
 from stepper.project.rewording.synonym import LONG, Synonym, row
 
 _PART = (
@@ -33,8 +33,6 @@ _OF_HERS = (
 _NOT_OR = r"(?<!\bor\s)"
 _REACHED = r"(?:\s+(?:is|has\s+been)\s+reached)?"
 _TIP = r"(tip|top|base|end|beginning|middle)\s+of\s+(?:the\s+|your\s+)*(?:(little|big|middle|index|ring)\s+)?(finger|fingers|thumb|toe|toes|thumbnail|knuckles?|wrist|ankle|calf|knee)"
-_SAID_TIP = _TIP.replace("(tip", "(?:tip").replace("(?:(little", "(?:(?:little").replace("(finger|", "(?:finger|")
-"""The same without groups."""
 
 _WORDS = "desired|required|wanted|preferred|chosen|length you"
 
@@ -133,11 +131,6 @@ OWN_LENGTHS: tuple[Synonym, ...] = (
         rf"{_NOT_OR}\buntil\s+{_ONE}({_PART})\s+(?:just\s+)?(?:covers|is\s+(?:level|even)\s+with|meets)\s+(?:the\s+|your\s+)*{_TIP}\b",
         r"until \1 measures desired length of \1__to_\2_of_\3_\4",
         "Knit until hand just covers the tip of the little finger.",
-    ),
-    said_row_behind(
-        "or until",
-        rf"((?:{LONG}{_ALSO})(?:\s+from\s+[a-z -]{{3,30}}?|\s+above\s+[a-z]+)?)\s*,?\s+(?P<said>or\s+until\s+(?:{_ONE}(?:{_PART})\s+(?:just\s+)?(?:covers|reaches|comes\s+(?:up\s+)?to|is\s+(?:level|even)\s+with|meets)\s+(?:the\s+|your\s+)*{_SAID_TIP}|(?:the\s+|your\s+)*{_SAID_TIP}\s+(?:is|are)\s+(?:just\s+)?covered))(?=\s*,\s*end|\s*[.;]|\s*$)",
-        "Knit until hand measures 16 cm from end of cuff, or until the tip of the little finger is covered.",
     ),
     row(
         "your ",

@@ -93,12 +93,6 @@ AGAIN: tuple[Synonym, ...] = (
         "Continue to match left front, reversing all shapings.",
     ),
     row(
-        "like",
-        rf"{_START}(?:complete|finish)\s+it\s+(?=(?:like|as|to\s+match|to\s+correspond)\b)",
-        r"\1complete ",
-        "Finish it like the left side.",
-    ),
-    row(
         "complete|finish",
         rf"{_START}(?:complete|finish)(?:\s+(?:right|left)\s+front)?\s+(?:exactly\s+)?(?:to\s+(?:match|correspond\s+(?:with|to))|as\s+(?:given\s+)?for|(?:the\s+)?same\s+as|like|as)\s+(?:the\s+)?((?:left|right)\s+front)\b",
         r"\1complete alike \2",

@@ -238,7 +238,6 @@ ROWS: tuple[Synonym, ...] = (
         r"\1 across \2 held sts",
         "K40 from holder.",
     ),
-    row("held", rf"\b(k|p|knit|purl)\s+({N})\s+held\s+", r"\1 across \2 held ", "K 40 held left sleeve sts."),
     # --- shaping ---
     row(
         "inc|dec",
@@ -247,7 +246,6 @@ ROWS: tuple[Synonym, ...] = (
         "Inc 10 sts evenly around.",
     ),
     # --- numbers ---
-    row("-", r"\b([kp])\s*-\s*(?=[(\[]\s*\d)", r"\10 ", "K- (2, 4), p2."),
     row("-", r"([(\[,]\s*)-(?=\s*[,)\]])", r"\10", "K2 (-, 4), p2.", again=True),
     row(
         '"|cm|in|inches',

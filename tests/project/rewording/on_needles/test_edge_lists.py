@@ -21,6 +21,13 @@ def test_where_is_said_in_any_words() -> None:
     assert len(line.places) == len(line.text) + 1
 
 
+def test_a_marker_between_two_stretches_stays_there() -> None:
+    """The edge where stitches were bound off is a place, no order."""
+    line = write_edge_lists(as_printed("Pick up and knit 4 sts along underarm, 28 sts up to shoulder seam, pm, 28 sts down to underarm BO and 4 sts along underarm."))
+    assert line.text == "Pick up and knit 4 sts, pick up and knit 28 sts, pm, pick up and knit 28 sts, pick up and knit 4 sts."
+    assert line.kept == ("along underarm", "up to shoulder seam", "down to underarm BO", "along underarm")
+
+
 def test_a_stitch_that_is_marked_has_a_marker_before_it() -> None:
     """The point of a V is worked to again."""
     assert written("Pick up 40 sts, 1 st at the point (mark it), 40 sts.") == "Pick up and knit 40 sts, pm for marked st, pick up and knit 1 sts, pick up and knit 40 sts."
@@ -43,6 +50,9 @@ def test_a_sum_that_its_stretches_come_to_is_worked(stretches: str) -> None:
     [
         "Pick up 12 sts along each side.",
         "Pick up and knit 4 sts at underarm, 56 sts from held sleeve.",
+        "Pick up and knit 4 sts at underarm, 56 sts across sleeve.",
+        "Pick up and knit 4 sts along edge, 3 sts every 4 rows.",
+        "K4, 20 sts along edge.",
         "Pick up and knit 20 sts down the side, 3 rows in garter st.",
         "Pick up 3 sts for every 4 rows along the edge.",
         "Pick up 40 sts along the edge every other row, 20 sts at the back.",
