@@ -256,3 +256,11 @@ def test_rows_counted_behind_a_knit_row_of_stockinette_go_on_in_it() -> None:
     """That row is one of the fabric below, and no garter stitch begins with it."""
     rounds = plan_of(project("Cast on 20 sts. Work flat.\nWork 4 rows in st st.\nNext row: K to end. Work 3 rows.")).rounds
     assert [run.stitch for round_ in rounds[5:] for run in flatten(round_.phrase)] == ["k", "p", "k", "p"]
+
+
+def test_the_middle_stitches_where_yarn_is_rejoined_come_next() -> None:
+    """The shoulder before them is bound off: what is on the needle has another middle."""
+    begun = "Next row: Bind off 10 sts, k until there are 2 sts on the right needle after the bind-off, and turn; bind off these 2.\n"
+    start = f"Cast on 76 sts. Work flat.\nWork 4 rows in st st.\n{begun}"
+    last = plan_of(project(f"{start}Rejoin the yarn and bind off the middle 32 sts, knit to the end.")).rounds[-1]
+    assert [(run.stitch, run.times) for run in flatten(last.phrase)] == [("bo", 32), ("k", 32)]
