@@ -48,7 +48,10 @@ def _other_ways(effect: TellOtherWays, plan: Plan) -> str:
     listed = "; ".join(
         f"{at}, {_briefly(each, plan)}" for at, each in enumerate(others[:OTHERS_TOLD], start=2)
     )
-    by = f" It has to be right before {place_name(plan.rounds[effect.exact_at])}." if effect.exact_at else ""
+    exact = effect.exact_at
+    kept = (each.mend for each in others[:OTHERS_TOLD] if each.kind is RemedyKind.ACCEPT)
+    within = any(mend is not None and mend.index == exact for mend in kept)
+    by = f" It has to be right before {place_name(plan.rounds[exact])}." if exact and not within else ""
     return f"{sentence_case(listed)}.{by}"
 
 

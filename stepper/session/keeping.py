@@ -26,7 +26,7 @@ from stepper.session.events import (
 )
 from stepper.session.moves import round_called
 from stepper.session.state import Position, Reminder, State
-from stepper.session.steps import By, sort_of
+from stepper.session.steps import By, cut_into_steps, sort_of
 
 HAIR = 1e-9
 """For binary fractions."""
@@ -108,7 +108,9 @@ def set_stride(plan: Plan, state: State, cue: Stride) -> Decision:
     turn = tuple(By)
     by = cue.by or turn[(turn.index(now) + 1) % len(turn)]
     if by is now:
-        return Refusal(sentence=f"It is by {by.value} already.")
+        in_parts = by is By.ROUND and round_ is not None and len(cut_into_steps(round_, by)) > 1
+        parts = " This round is too long to be said at once." if in_parts else ""
+        return Refusal(sentence=f"It is by {by.value} already.{parts}")
     return (StrideSet(at=cue.at, by=by, sort=None if round_ is None else sort_of(round_)),)
 
 

@@ -76,3 +76,11 @@ def test_without_a_way_she_is_told_how_to_go_on() -> None:
     assert "mistake in round" in tell_effect(effects.TellRemedies(remedies=()), GARMENT)
     assert tell_effect(TellOtherWays(remedies=(REMEDY,), exact_at=None), GARMENT) == "That is the only way now."
     assert len(LINES) == 4
+
+
+def test_a_way_that_mends_in_a_round_is_not_told_to_come_before_it() -> None:
+    """Told both, she would not know whether to go on."""
+    rip = replace(REMEDY, mend=None)
+    within = replace(REMEDY, kind=RemedyKind.ACCEPT, mend=Mend(index=9, stitch=40, change=1))
+    assert "It has to be right before" in tell_effect(TellOtherWays(remedies=(rip, rip), exact_at=9), GARMENT)
+    assert "It has to be right" not in tell_effect(TellOtherWays(remedies=(rip, within), exact_at=9), GARMENT)

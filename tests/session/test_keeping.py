@@ -16,7 +16,7 @@ from stepper.session.open_row.rules import not_before
 from stepper.session.rules import RULES, Mode
 from stepper.session.state import Asking, Knitting, Position, Reminder, State
 from stepper.session.steps import By
-from tests.plans import final_increase, with_stretch
+from tests.plans import final_increase, plan, with_stretch
 from tests.playbook import AT, check, opened, tell
 from tests.session.test_rules import GARMENT, STATES, example
 
@@ -217,3 +217,11 @@ def test_only_reminders_that_are_still_to_come_are_forgotten() -> None:
     for here, kept in ((4, True), (5, False), (6, False)):
         session = Session(final_increase(), _state(here, 5))
         assert bool(session.consider(ForgetReminders(at=AT)).events) is kept, here
+
+
+def test_a_round_that_comes_in_parts_by_round_says_why() -> None:
+    """She asked for the whole of it, and hears that it is so already, part after part."""
+    long_round = [("k1 m1 k2 m1 k3 m1 k4 m1 k5 m1 k6 m1 k7 m1 k8 m1 k9 m1 k10 m1 k11 m1", {})]
+    session = Session(plan(("yoke", ["co66", *long_round])), State(seq=1, knitting=Knitting(place=Position(index=1))))
+    same = session.consider(Stride(at=AT, by=By.ROUND))
+    assert tell(session, same) == ["It is by round already. This round is too long to be said at once."]
