@@ -198,7 +198,9 @@ def _knit(fields: Fields, draft: FileDraft) -> tuple[int, tuple[Switch, ...], Sp
     if node is None:
         return 0, (), None
     inner = Fields(node, "`knit`", draft.problems)
+    before = len(draft.problems)
     size = _size(inner.text("size", required=True), draft)
+    is_known = len(draft.problems) == before
     switches = []
     for item in inner.items("then"):
         if not isinstance(item, Mapping):
@@ -221,7 +223,8 @@ def _knit(fields: Fields, draft: FileDraft) -> tuple[int, tuple[Switch, ...], Sp
                     over=over,
                 )
             )
-    alone = _alone(inner.text("only"), size, switches, draft)
+    only = inner.text("only")
+    alone = _alone(only, size, switches, draft) if is_known or only is None else only.place
     inner.close()
     return size, tuple(switches), alone
 

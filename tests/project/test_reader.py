@@ -145,6 +145,8 @@ def test_a_file_kept_for_one_size_is_kept_for_the_one_that_is_knitted() -> None:
     assert whole.alone is None
     (other,) = read_project(text.replace("size: M", "size: M, only: L")).problems
     assert other.message == "the file is kept for size L alone, and size M is to be knitted."
+    (unknown,) = read_project(text.replace("size: M", "size: 38, only: M")).problems
+    assert unknown.message == 'there is no size "38".'
     (none,) = read_project(text.replace("size: M", "size: M, only: XL")).problems
     assert none.message == 'there is no size "XL".'
     switched = text.replace("{size: M}", "{size: M, only: M, then: [{from: First, size: L}]}")

@@ -19,6 +19,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
+from itertools import product
 from typing import Final
 
 from stepper.project.draft import FileDraft
@@ -44,16 +45,18 @@ EXAMPLES = (
 )
 """One rule of each kind, for the hint when a rule is not understood."""
 
-_IN = r"(?:\s+in\s+(?:the\s+)?(?P<section>.+?))?"
+_IN = r"(?:\s+(?:in|for)\s+(?:the\s+)?(?P<section>.+?))?"
 _RIB = r"[kp]\s*\d+(?:\s*,\s*[kp]\s*\d+)+"
 _NO_BOBBLES = regex(rf"(?:no|without|leave out) bobbles{_IN}", re.I)
 _NOTE = regex(r"note:\s*(?P<note>.*\S)\s*", re.I)
 _LEFT_OUT = regex(r"\s*(?:no|without|omit|skip|leave\s+out)\s", re.I)
 _NO_CHANGE = regex(rf"no needle changes?{_IN}", re.I)
 _NEEDLE = regex(
-    r"needles?\s+(?P<used>.+?)(?:\s+instead\s+of\s+(?P<printed>.+?))?(?:\s+in\s+(?:the\s+)?(?P<section>.+))?",
+    r"needles?\s+(?P<used>.+?)(?:\s+instead\s+of\s+(?P<printed>.+?))?(?:\s+(?:in|for)\s+(?:the\s+)?(?P<section>.+))?",
     re.I,
 )
+_OF_NEEDLE = regex(r"(?:[\d.,/()#½¼¾\s-]|mm\b|us\b|uk\b|size\b|no\b|needles?\b|circulars?\b|dpns?\b)*", re.I)
+"""What a needle is called by: its sizes."""
 _LENGTH = regex(
     r"(?P<section>.+?):?\s+(?P<amount>\d[\d./\s½¼¾]*)\s*(?P<unit>cm|mm|in|inch|inches|rounds?|rows?|rnds?)\s+"
     r"(?P<way>longer|shorter)",
@@ -78,6 +81,9 @@ _KEEP_FREE = regex(
 )
 
 
+_DECIMAL_COMMA = regex(r"(?<=\d),(?=\d{1,2}\s*(?:mm|cm)\b)")
+
+
 def read_alteration(text: str, place: Span, *, inches: bool = False) -> Alteration | None:
     """Read a rule; None if the words are not one.
 
@@ -86,8 +92,9 @@ def read_alteration(text: str, place: Span, *, inches: bool = False) -> Alterati
         place: Where it is in the file.
         inches: Whether a length without a unit is in inches.
     """
-    plain = " ".join(text.split())
-    for kind, words, fill in _RULES:
+    printed = " ".join(text.split())
+    bare = _DECIMAL_COMMA.sub(".", printed.rstrip(" ,;."))  # as she writes a list, and numbers
+    for plain, (kind, words, fill) in product(dict.fromkeys((printed, bare)), _RULES):
         match = words.fullmatch(plain)
         if match is not None:
             section = (match.groupdict().get("section") or "").strip()
@@ -122,6 +129,8 @@ def _note(rule: Alteration, match: re.Match[str], inches: bool) -> Alteration:
 
 
 def _needle(rule: Alteration, match: re.Match[str], inches: bool) -> Alteration | None:
+    if not all(_OF_NEEDLE.fullmatch(each) for each in (match["used"], match["printed"] or "")):
+        return None  # "4 mm at the hem" is no needle, and where it is meant would be lost
     used = read_needle(match["used"])
     printed = read_needle(match["printed"]) if match["printed"] else None
     if used is None or (printed is None and match["printed"]):

@@ -17,6 +17,10 @@ def test_an_alteration_is_read_as_a_rule() -> None:
     rule = read_alteration("needle 3.75 mm instead of 4 mm in yoke", HERE)
     assert rule is not None
     assert (rule.kind, rule.mm, rule.instead_of, rule.section) == ("needle", 3.75, 4.0, "yoke")
+    typed = read_alteration("needle 3,75 mm instead of 4 mm for the yoke,", HERE)
+    assert typed is not None
+    assert (typed.mm, typed.instead_of, typed.section) == (3.75, 4.0, "yoke")
+    assert read_alteration("needle 3.75 mm instead of 4 mm at the hem", HERE) is None
     bobbles = read_alteration("no bobbles", HERE)
     assert bobbles is not None
     assert bobbles.kind == "no bobbles"
