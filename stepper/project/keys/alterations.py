@@ -19,7 +19,6 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
-from itertools import product
 from typing import Final
 
 from stepper.project.draft import FileDraft
@@ -94,7 +93,11 @@ def read_alteration(text: str, place: Span, *, inches: bool = False) -> Alterati
     """
     printed = " ".join(text.split())
     bare = _DECIMAL_COMMA.sub(".", printed.rstrip(" ,;."))  # as she writes a list, and numbers
-    for plain, (kind, words, fill) in product(dict.fromkeys((printed, bare)), _RULES):
+    return _rule(printed, place, inches) or _rule(bare, place, inches)
+
+
+def _rule(plain: str, place: Span, inches: bool) -> Alteration | None:
+    for kind, words, fill in _RULES:
         match = words.fullmatch(plain)
         if match is not None:
             section = (match.groupdict().get("section") or "").strip()
