@@ -81,7 +81,7 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
     yarn = in_yarn(round_, plan) if begins else ""
     # When asked for again, it is read out in full: she may have forgotten what "the same" was.
     what = ("" if effect.slower else _the_same_again(part)) or said_items(part.items, round_, plan)
-    said = _with_lead(effect, round_, f"{yarn}{what}.")
+    said = _with_lead(effect, round_, end_sentence(f"{yarn}{what}"))
     if not begins:
         return said
     before = () if effect.heard else remarks_before(round_)

@@ -265,7 +265,9 @@ def _proposed(looked: Looked) -> Proposed:
         assert reply.numbers.count is not None
         count, rows = reply.numbers.count, numbers.in_size(reply.numbers.rows)
         after = count.each[-1] if count.each else numbers.after(count.text)
-        lasts = "" if rows else reply.numbers.rows
+        file = numbers.file
+        hers = in_size(reply.numbers.rows, file.sizes.index(file.size), len(file.sizes))
+        lasts = "" if rows else hers
         return Proposed(kind=kind, rows=rows, lasts=lasts, stitches=after, printed=bool(count.text))
     if reply.kept is Kept.HOLD:
         held = [each.strip().partition(" for ") for each in reply.moved.split(";")]

@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 import pytest
@@ -245,3 +246,13 @@ def test_a_count_made_again_says_only_what_is_off_before_a_part_is_asked_for() -
     again = effects.TellCounted(counted=128, now=129, end=129, brief=True)
     assert tell_effect(again, GARMENT) == "128: 1 too few."
     assert tell_effect(effects.TellCounted(counted=131, now=129, end=129, brief=False), GARMENT) == "131: 2 more than 129."
+
+
+def test_own_words_that_end_a_sentence_get_no_second_full_stop() -> None:
+    """A page's aside in brackets has its full stop within."""
+    made = plan(("hat", ["co20", "k20"]))
+    round_ = replace(made.rounds[1], words="Go on in rib. (Try it on.)")
+    made = replace(made, rounds=(made.rounds[0], round_))
+    part = cut_into_steps(round_, By.ROUND)[0]
+    told = tell_effect(effects.TellStep(index=1, part=part, lead=effects.Lead.ROUND), made)
+    assert told.endswith("(Try it on.)")

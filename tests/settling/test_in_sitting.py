@@ -470,3 +470,12 @@ def test_what_goes_is_proposed_if_that_is_all(words: str, kind: OpenKind | None)
         row = rows_of(Path(folder), words, behind="Knit 1 round.").loaded.plan.open
     assert row is not None
     assert (None if row.proposed is None else row.proposed.kind) == kind
+
+
+def test_a_length_is_proposed_in_the_size_that_is_knitted(tmp_path: Path) -> None:
+    """Read aloud, "four, five, five and a half inches" is three mitts at once."""
+    rows = rows_of(tmp_path, "Twirl the loops for 4 (5, 5½) inches.", sizes="S (M, L)")
+    row = rows.loaded.plan.open
+    assert row is not None
+    assert row.proposed is not None
+    assert row.proposed.lasts == "for 4 inches"
