@@ -59,8 +59,8 @@ def tell_what_keeps(path: Path) -> str:
     if problem is None:
         return ""
     line = f"{path.name} cannot be begun yet, for line {problem.line}"
-    told = f"{line}: {problem.message.rstrip('.')}. {problem.hint}".strip()
-    return f"{told} Then: stepper knit {path}"
+    said = problem.message if problem.message.endswith((".", "?")) else f"{problem.message}."
+    return f"{line}: {said} {problem.hint} Then: stepper knit {path}"
 
 
 def tell_as_far(loaded: LoadedProject, places: int) -> str:

@@ -11,6 +11,7 @@ from typing import Final
 from stepper.craft.even.manners import Manner
 from stepper.plan.drafts import DraftRound
 from stepper.plan.lines.flat_or_round import settle_flat
+from stepper.plan.lines.held.gaps import gap_left
 from stepper.plan.materials import materials_of
 from stepper.plan.model import Caution, Checkpoint, OpenRow, Plan, Round, Run
 from stepper.plan.state.needles import Needles
@@ -83,6 +84,7 @@ def _open_row(needles: Needles) -> OpenRow | None:
         remarks=tuple(needles.remarks),
         words=line.text,
         second=needles.ends_second,
+        gap=gap_left(needles) > 0,
         trouble=_AGAIN if any(draft.line == line.place.line for draft in needles.drafts) else "",
         stitches=needles.count,
         wrong=needles.wrong,

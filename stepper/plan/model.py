@@ -307,6 +307,8 @@ class OpenRow:
     """Stitches on the needles before it."""
     wrong: bool = False
     """Whether the wrong side faces her before it."""
+    gap: bool = False
+    """Whether the row before bound off stitches in its middle: this one turns there or fills the gap."""
     second: bool = False
     """Whether it makes the second of a piece, so that it is worked behind the lines of the first."""
     within_turns: bool = False

@@ -111,6 +111,7 @@ def asked_by_parts(row: OpenRow, asked: RowAsked) -> OpenRow:
     short = "turn" in depended and not turns_at_its_end(words)
     ends = flat and _TURN_AT_END.search(words) is not None and _TO_END.search(words) is None
     waits = PartKind.HELD in kinds
+    ends = ends or (flat and row.gap)
     turns = (short and (flat or waits)) or ends or (waits and _TURN.search(words) is not None)
     several = short and not kinds
     return replace(

@@ -199,7 +199,10 @@ class OpenRows:
         if after is not None and not stays:
             return after
         write_whole(path, before.replace("\r\n", "\n"), crlf=crlf)
-        return "the row does not fit there then." if stays else "what is knitted already would no longer fit."
+        if not stays:
+            return "what is knitted already would no longer fit."
+        first, many = looked.asked.left.first, len(written.rows)
+        return _misfit(written.text, 1, first + many - 1, looked.file) or "the row does not fit there then."
 
     def _only_explained(self, text: str) -> str:
         """Return a text with a row that is only explained as a note; empty if none is.

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from stepper.plan.model import OpenKind, Proposed
+from stepper.plan.model import OpenKind, PartKind, Proposed, RowPart
 from stepper.session.state import OpenAnswer
 from stepper.settling.in_sitting import OpenRows
 from stepper.settling.looked import look
@@ -78,3 +78,17 @@ def test_the_other_side_never_comes_once_more_as_it_stands(tmp_path: Path) -> No
     assert rows.loaded.plan.open is not None
     assert rows.loaded.plan.open.proposed is None
     assert look(rows.loaded).reply is None
+
+
+def test_behind_a_gap_that_a_row_of_the_page_leaves_it_is_asked_where_the_next_turns(tmp_path: Path) -> None:
+    """Its count cannot be kept: no row works across a gap."""
+    neck = "Cast on 40 sts. Work flat.\nKnit 2 rows.\nNext row: K15, bind off 10, k to end.\nTwirl 1 row.\nKnit 2 rows.\nBind off."
+    rows = rows_of(tmp_path, ("front", neck))
+    row = rows.loaded.plan.open
+    assert row is not None
+    assert row.turns
+    assert isinstance(rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=30)), str)
+    parts = (RowPart(kind=PartKind.WORKED, stitches=15, leaves=15), RowPart(kind=PartKind.BEYOND, stitches=15))
+    after = rows.settle(OpenAnswer(kind=OpenKind.PARTS, parts=parts))
+    assert not isinstance(after, str), after
+    assert [each.after for each in after.plan.rounds[-4:]] == [15, 15, 15, 0]

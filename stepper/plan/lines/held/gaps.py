@@ -20,6 +20,14 @@ _ENDS_THERE = frozenset({"co", "pu", "return", "turn", "w&t", "rest", "hold"})
 """What keeps a row from crossing a gap as it is: it is filled, or the row does not go on beyond it."""
 
 
+def gap_left(needles: Needles) -> int:
+    """Return how many stitches the row before has bound off in its middle; 0 for none. Unit: stitches."""
+    last = needles.drafts[-1] if needles.drafts else None
+    if last is None or last.after != needles.count or needles.two_balls:
+        return 0
+    return _bound_off_within(last)
+
+
 def refuse_across_gap(items: Iterable[Item], after: int, place: Span, needles: Needles) -> None:
     """Report a row that works both sides of a gap which the row before has left.
 
@@ -29,11 +37,8 @@ def refuse_across_gap(items: Iterable[Item], after: int, place: Span, needles: N
         place: Where it is written.
         needles: The knitting before it.
     """
-    last = needles.drafts[-1] if needles.drafts else None
-    if last is None or last.after != needles.count or after > needles.count or needles.two_balls:
-        return
-    gap = _bound_off_within(last)
-    if not gap:
+    gap = gap_left(needles)
+    if not gap or after > needles.count:
         return
     runs = list(runs_written(tuple(items)))
     if not after and [run.stitch for run in runs] == ["hold"]:
