@@ -29,7 +29,7 @@ _HOW_ON: Final = regex(
 """How stitches come onto the needles, and what shape they are in: nothing that is knitted behind them."""
 _KNITS: Final = regex(
     r"\b(?:knit|purl|work|rib(?:bing)?|patt(?:ern)?|garter|ridges?|rows?|r(?:ou)?nds?(?!\s+(?:the|neck|armholes?|edges?)\b)|inc(?:rease)?|dec(?:rease)?"
-    r"|cont(?:inue)?|st\s+st|until|till|even|straight|follow|[kp]\s?\d+|[kp]|k\d?tog|ssk)\b",
+    r"|cont(?:inue)?|st\s+st|moss|seed|stockinette|stocking|until|till|even|straight|follow|\d\s*(?:cms?|ins?|inch(?:es)?)|[kp]\s?\d+|[kp]|k\d?tog|ssk)\b",
     re.I,
 )
 """Words by which rows are worked."""

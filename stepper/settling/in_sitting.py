@@ -41,7 +41,7 @@ from stepper.settling.by_parts import (
     write_short_rows,
     write_taken,
 )
-from stepper.settling.coming import open_behind, write_come
+from stepper.settling.coming import COMES, open_behind, write_come
 from stepper.settling.file_in_hand import FileInHand, read_lines, write_whole
 from stepper.settling.looked import Looked, is_idle, look
 from stepper.settling.number_questions import CountAnswer, RowNumbers
@@ -103,7 +103,7 @@ class OpenRows:
             trouble=row.trouble or why,
             fabric=fabric_ordered(looked.asked.left.text),
             besides=besides_count(looked.asked),
-            proposed=None if row.trouble else _proposed_of(looked, asked),
+            proposed=None if row.trouble else _proposed_of(looked, asked, first=not loaded.plan.rounds),
         )
         return replace(loaded, plan=replace(loaded.plan, open=told))
 
@@ -237,8 +237,14 @@ def _unheard(loaded: LoadedProject, before: Plan) -> LoadedProject:
     return replace(loaded, plan=replace(loaded.plan, open=replace(row, remarks=remarks)))
 
 
-def _proposed_of(looked: Looked, row: OpenRow) -> Proposed | None:
-    """Return what a row seems to be; None where the page does not say enough."""
+def _proposed_of(looked: Looked, row: OpenRow, *, first: bool) -> Proposed | None:
+    """Return what a row seems to be; None where the page does not say enough.
+
+    Args:
+        looked: The row, as it is looked at.
+        row: The same, with what is asked of its stitches.
+        first: Whether nothing is knitted before it.
+    """
     if row.is_asked_by_parts and row.stitches:
         numbers = looked.numbers
         parts = parts_in(looked.asked.left.text, row.stitches, numbers.in_size, flat=row.flat)
@@ -252,7 +258,7 @@ def _proposed_of(looked: Looked, row: OpenRow) -> Proposed | None:
             return None
     if row.by_parts == {PartKind.HELD} and not row.stitches:
         return None  # what waits may come back by it
-    if looked.asked.defines:
+    if first and looked.asked.defines and COMES.search(looked.asked.left.text) is None:
         return Proposed(kind=OpenKind.IDLE)  # a row of a stitch pattern: it is knitted where that is called
     return _proposed(looked) if looked.reply is not None else None
 

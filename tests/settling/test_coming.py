@@ -89,6 +89,7 @@ def test_a_row_of_a_stitch_pattern_in_front_of_the_cast_on_is_kept_by_its_words(
         ("Cast on 40 sts and knit 6 ridges.", True),
         ("CO 40, work 8 cm in rib.", True),
         ("Cast on 12 sts. K1, p1 to end.", True),
+        ("Cast on 12 sts, then 3 cm of moss.", True),
         ("Cast on as for the first, and knit the second sleeve the same.", True),
         ("Work the other sleeve as the first.", True),
         ("With MC and smaller needles cast on 40 sts by the knitted cast-on.", False),
