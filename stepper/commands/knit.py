@@ -116,11 +116,13 @@ def _load(args: argparse.Namespace) -> tuple[LoadedProject, Settle | None]:
         # Nothing of this is loaded for a file that is sound.
         from stepper.settling.in_sitting import OpenRows
         from stepper.settling.prompting import can_ask
-        from stepper.settling.walk import Settling
+        from stepper.settling.walk import NO_NEEDLES, Settling
 
         with patience(f"Working out {args.file.name} as far as it is read", lasting=args.plain):
             loaded = load_as_far(args.file)
-        if loaded is None and can_ask() and tell_how_far(args.file, 0):
+        needles = any(NO_NEEDLES in each.message for each in error.problems)
+        asks = loaded is None or (needles and not journal_exists(journal_path(args.file)))
+        if asks and can_ask() and tell_how_far(args.file, 0):
             print_folded(["First what has to be known before the first round."])
             Settling(path=args.file, to_begin=True).run()
             loaded = load_as_far(args.file)

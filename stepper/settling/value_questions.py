@@ -46,9 +46,10 @@ def ask_needles(file: FileInHand) -> str:
         LaterAsked: It is left open; `BackAsked` and `StopAsked` likewise.
     """
     print_folded(["The lines speak of a smaller and a larger needle, and the file does not say which."])
+    told = "Write it as 3.25 mm, or as US 3."
     sizes = [
-        ask_read(f"The {which} needle?", "", lambda said: _mm(said) or "Write it as 3.25 mm, or as US 3.")
-        for which in ("smaller", "larger")
+        ask_read(f"The {which} needle?", default, lambda said: _mm(said) or told)
+        for which, default in (("smaller", "later"), ("larger", ""))
     ]
     rows = file.text.split("\n")
     at = next((at for at, row in enumerate(rows, start=1) if row.startswith("sections:")), len(rows))

@@ -33,7 +33,8 @@ from stepper.sitting.folding import print_folded
 from stepper.sitting.patience import patience
 from stepper.sitting.project_file import load_project
 
-_NO_NEEDLES: Final = "is clear only where the file names two sizes"
+NO_NEEDLES: Final = "is clear only where the file names two sizes"
+"""What a problem says where lines speak of a smaller and a larger needle, and nothing of which they are."""
 _NO_STITCHES: Final = "there are no stitches on the needles"
 _IN_SIZE: Final = regex(r"^size (?P<first>[^:]+): .*?(?:\(also size (?P<others>[^)]+)\)\.)?$", re.S)
 _Key = tuple[LeftKind, str, str]
@@ -48,8 +49,8 @@ class Settling:
     """The text as it was last read or written."""
     crlf: bool = False
     to_begin: bool = False
-    """Whether only that is asked about without which nothing can be knitted: values and what stands in front
-    of the pattern. Its rows are asked about where she comes to them, the first of them at once."""
+    """Whether only that is asked about which is of the whole garment: values, what stands in front of the
+    pattern, two needles. Its rows are asked about where she comes to them, the first of them at once."""
     later: set[_Key] = field(default_factory=set)
     """What is left open in this run."""
     before: list[tuple[str, frozenset[_Key]]] = field(default_factory=list)
@@ -126,7 +127,7 @@ class Settling:
         return True
 
     def _ask(self, left: LeftOpen, problem: Problem | None, file: FileInHand) -> str:
-        if problem is not None and _NO_NEEDLES in problem.message:
+        if problem is not None and NO_NEEDLES in problem.message:
             return ask_needles(file)
         if problem is not None and file.several and not _is_of_size(problem.message, file.size):
             print_folded([f"That is so in sizes that you do not knit; you knit size {file.size}."])
@@ -162,7 +163,7 @@ class Settling:
         marked = [each for each in find_left_open(self.text) if self._is_open(each)]
         if self.to_begin:
             front = next((each for each in marked if each.kind is not LeftKind.ROW), None)
-            return (front, None) if front is not None else None
+            return (front, None) if front is not None else self._needles_unknown()
         first = marked[0] if marked else None
         if first is not None and not first.part:
             return first, None
@@ -179,6 +180,15 @@ class Settling:
             if line is not None and self._is_open(line):
                 return line, problem
         return (first, None) if first is not None else None
+
+    def _needles_unknown(self) -> tuple[LeftOpen, Problem] | None:
+        """Return the first line of an unknown needle, with what is told; None if there is none or she left it."""
+        found = (each for each in self._problems(everywhere=False) if NO_NEEDLES in each.message)
+        problem = next(found, None)
+        if problem is None:
+            return None
+        line = line_at(self.text, problem.line, problem.message)
+        return (line, problem) if line is not None and self._is_open(line) else None
 
     def _problems(self, *, everywhere: bool) -> tuple[Problem, ...]:
         """Return what does not fit, in the order of the file, marks aside.

@@ -147,6 +147,18 @@ def test_needles_that_are_called_smaller_are_asked_for(tmp_path: Path, monkeypat
     assert "\nneedles: 3.25 mm, 4 mm\n\nsections:" in path.read_text()
 
 
+def test_before_the_first_round_enter_leaves_the_two_needles_open(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The rows that speak of them are asked about then."""
+    path = written(tmp_path, "Change to smaller needles.\nCast on 40 sts.\nKnit 1 row.\nChange to larger needles.\nBind off.")
+    type_answers(monkeypatch, "", "never asked")
+    settling = Settling(path=path, to_begin=True)
+    assert settling.run()
+    assert settling.answered == 0
+    type_answers(monkeypatch, "US 3", "4 mm")
+    assert Settling(path=path, to_begin=True).run()
+    assert "\nneedles: 3.25 mm, 4 mm\n" in path.read_text()
+
+
 def test_a_file_changed_meanwhile_is_gone_on_with_as_it_is(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
