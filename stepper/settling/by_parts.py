@@ -320,9 +320,15 @@ def _written(part: RowPart) -> str:
         case PartKind.FIRST_HELD:
             return f"hold these {many}{named}"
         case PartKind.BACK:
-            return f"k across {'held' if is_unnamed(part.name) else part.name} sts"
+            return f"k across {'held' if is_unnamed(part.name) else _called(part.name)} sts"
         case PartKind.BEYOND:
             return f"turn, hold {many}{named}"
+
+
+def _called(name: str) -> str:
+    """Return what waits as a line calls it: the copy "sleeves, second" is the second sleeve."""
+    piece, _, nth = name.partition(", ")
+    return f"{nth} {piece.removesuffix('s')}" if nth else name
 
 
 def write_taken(answer: OpenAnswer, words: str, held: int, behind: tuple[str, ...] = ()) -> Forms:
@@ -335,7 +341,7 @@ def write_taken(answer: OpenAnswer, words: str, held: int, behind: tuple[str, ..
         behind: The row as it stays open behind them; empty where its words are settled so.
     """
     plain = " ".join(words.split())
-    name = "" if is_unnamed(answer.name) else answer.name
+    name = "" if is_unnamed(answer.name) else _called(answer.name)
     side = "" if answer.round else f"With {'RS' if answer.right else 'WS'} facing, "
     shape = "Join in the round." if answer.round else "Work flat."
     more = () if answer.stitches == held else (f"Own words: by the words above. {answer.stitches} sts.",)

@@ -182,7 +182,7 @@ class Settling:
         return (first, None) if first is not None else None
 
     def _needles_unknown(self) -> tuple[LeftOpen, Problem] | None:
-        """Return the first line of an unknown needle, with what is told; None if there is none or she left it."""
+        """Return the first line of an unknown needle, with what is told; None for none, or if she left it."""
         found = (each for each in self._problems(everywhere=False) if NO_NEEDLES in each.message)
         problem = next(found, None)
         if problem is None:

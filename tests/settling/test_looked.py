@@ -92,3 +92,15 @@ def test_behind_a_gap_that_a_row_of_the_page_leaves_it_is_asked_where_the_next_t
     after = rows.settle(OpenAnswer(kind=OpenKind.PARTS, parts=parts))
     assert not isinstance(after, str), after
     assert [each.after for each in after.plan.rounds[-4:]] == [15, 15, 15, 0]
+
+
+def test_the_second_of_two_that_wait_comes_back_under_the_name_that_lines_have_for_it(tmp_path: Path) -> None:
+    """It waits as a copy of the first."""
+    sleeves = "Sleeves (make 2)\nCast on 20 sts. Join in the round.\nKnit 2 rounds."
+    rows = rows_of(tmp_path, ("sleeves", sleeves), ("yoke", "Twirl the second sleeve from its holder.\nKnit 2 rounds."))
+    row = rows.loaded.plan.open
+    assert row is not None
+    assert row.held[0] == ("sleeves, second", 20)
+    after = rows.settle(OpenAnswer(kind=OpenKind.TAKEN, rows=1, stitches=20, name="sleeves, second", round=True))
+    assert not isinstance(after, str), after
+    assert "Place second sleeve sts back on needles." in rows.loaded.path.read_text(encoding="utf-8")
