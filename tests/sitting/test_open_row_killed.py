@@ -65,4 +65,3 @@ def test_a_garment_that_begins_with_a_row_that_is_not_read_is_begun_where_it_was
     assert "How many stitches come" not in said
     assert "60 stitches on the needles, in rows, the right side facing: is that so?" in said
     assert "Own words, cast on 60 sts: By the twirled way cast on for the rim." in path.read_text(encoding="utf-8")
-    assert "knit all sixty" in killed_after(path, ("again",), "knit all sixty")
