@@ -189,6 +189,20 @@ def test_why_a_line_cannot_carry_a_switch_is_told_with_those_that_can() -> None:
     assert 'A size can be switched at "Flare".' in waist
 
 
+def test_where_sizes_cannot_be_switched_nobody_is_told_to_knit_the_rest_there() -> None:
+    """The stitches that are left over are of the other size: knitted to the end they would be in the wrong places."""
+    work = """
+        Cast on 40 (44, 48) sts.
+        Join in the round.
+        Flare: Knit, inc 8 (8, 10) sts evenly. 48 (52, 58) sts.
+        Parts: K10 (12, 14), hold 14 (14, 15) for pocket, cast on 14 (14, 15), k24 (26, 29).
+    """
+    text = project_text(work).replace("knit: {size: S}", "knit: {size: M, then: [{from: Parts, size: S}]}")
+    (problem,) = faults_of(text)
+    assert "4 are left over" in problem.message
+    assert "k to end" not in problem.hint and 'A size can be switched at "Flare".' in problem.hint
+
+
 def test_a_file_kept_for_one_size_has_nothing_to_blend() -> None:
     """The counts of the others are not known."""
     text = project_text("Cast on 40 (44, 48) sts.\nJoin in the round.\nFirst: Increase evenly to 50 (54, 58) sts.")

@@ -125,7 +125,7 @@ SILENT_THERE = {
     "Work even until front armholes match back.": ("armholes",),
     "Rejoin yarn to inner end of rem sts, k to end.": ("inner",),
     "Work even until armhole is same length as on back, ending with a WS row.": ("armhole", "is",),
-    "Work even until armhole matches that of the back.": ("armhole",),
+    "Cont straight until armhole matches back.": ("armhole",),
     "Finish the second side the same as the first.": ("finish",),
     "Work in same manner as back until piece measures 9 cm.": ("manner",),
     "NOTE - Slip all markers as you come to them.": ("note",),

@@ -167,11 +167,15 @@ def test_a_row_of_other_sizes_is_not_asked_of_her(tmp_path: Path, size: str, ask
 
 
 def test_a_round_that_is_only_explained_stays_so(tmp_path: Path) -> None:
-    """Its caller is in her own words now; worked where it stands, it would come once more than she knitted it."""
+    """Whether it is worked where it stands is asked, since its caller is not read; then the caller is in her words."""
     caller = "Work inc rnd every other rnd in twirls until there are 44 sts."
     rows = rows_of(tmp_path, caller, above="Inc rnd: *K10, m1; rep from * to end. 44 sts.")
     before = rows.loaded.plan.open
-    assert before is not None
+    assert before is not None and before.words.startswith("Inc rnd:")
+    explained = rows.settle(OpenAnswer(kind=OpenKind.IDLE))
+    assert not isinstance(explained, str) and explained.plan.open is not None, explained
+    assert explained.plan.open.words == caller
     after = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=44))
     assert not isinstance(after, str), after
     assert after.plan.open is None
+    assert [each.after for each in after.plan.rounds[-4:]] == [40, 44, 44, 44]

@@ -55,7 +55,8 @@ def _problem(
         message += _difference(first) + "."
         hint = hint or _taught(first, group, project, right, only_blend=only_blend)
     if only_blend and unmet:
-        hint = f"{hint}\n{unmet}".strip()
+        # To mend the line so that it fits would knit the stitches of one size into the places of another.
+        hint = f"{hint}\n{unmet}".strip() if first.kind == "count" else unmet
     others = [project.sizes[size] for size in sizes if size != first.size]
     if others and several:
         message = f"{message.rstrip('.')} (also size {one_of(others)})."

@@ -129,6 +129,8 @@ def _sentences(phrases: tuple[ToldPhrase, ...]) -> list[str]:
     if found is None:
         return []
     steps, ahead = found
+    if ahead.often is not None and all(step.often for step in steps):
+        return []  # "twice … 3 sts once, then 2 sts twice": how often the whole is done would be lost
     if len(steps) > 1 and ahead.rows is None and ahead.edge == "" and ahead.lone is None:
         _share(steps)
     made: list[str] = []

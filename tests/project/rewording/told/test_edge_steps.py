@@ -57,6 +57,7 @@ def test_what_does_not_say_how_often_or_on_which_rows_stays() -> None:
         "Cast off 9 sts at the beginning of the next 2 rows and the remaining 8 two rows later.",
         "On every 2nd row at the neck edge bind off 1x3, 2x2 and 3x1 sts.",
         "Dec 1 st at neck edge twice.",
+        "Twice bind off 3 sts at neck edge once, then 2 sts twice.",
         "Dec 1 st at neck edge on next row and 3 times more on foll alt rows.",
     )
     assert [printed for printed in left if written(printed) != printed] == []
