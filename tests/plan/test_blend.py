@@ -197,10 +197,14 @@ def test_where_sizes_cannot_be_switched_nobody_is_told_to_knit_the_rest_there() 
         Flare: Knit, inc 8 (8, 10) sts evenly. 48 (52, 58) sts.
         Parts: K10 (12, 14), hold 14 (14, 15) for pocket, cast on 14 (14, 15), k24 (26, 29).
     """
-    text = project_text(work).replace("knit: {size: S}", "knit: {size: M, then: [{from: Parts, size: S}]}")
-    (problem,) = faults_of(text)
-    assert "4 are left over" in problem.message
-    assert "k to end" not in problem.hint and 'A size can be switched at "Flare".' in problem.hint
+    text = project_text(work).replace("knit: {size: M}", "knit: {size: M, then: [{from: Parts, size: S}]}")
+    project = read_project(text).project
+    assert project is not None
+    told = compile_plan(project).problems
+    assert len(told) == 1
+    assert "4 are left over" in told[0].message
+    assert "k to end" not in told[0].hint
+    assert 'A size can be switched at "Flare".' in told[0].hint
 
 
 def test_a_file_kept_for_one_size_has_nothing_to_blend() -> None:

@@ -171,9 +171,11 @@ def test_a_round_that_is_only_explained_stays_so(tmp_path: Path) -> None:
     caller = "Work inc rnd every other rnd in twirls until there are 44 sts."
     rows = rows_of(tmp_path, caller, above="Inc rnd: *K10, m1; rep from * to end. 44 sts.")
     before = rows.loaded.plan.open
-    assert before is not None and before.words.startswith("Inc rnd:")
+    assert before is not None
+    assert before.words.startswith("Inc rnd:")
     explained = rows.settle(OpenAnswer(kind=OpenKind.IDLE))
-    assert not isinstance(explained, str) and explained.plan.open is not None, explained
+    assert not isinstance(explained, str), explained
+    assert explained.plan.open is not None
     assert explained.plan.open.words == caller
     after = rows.settle(OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=44))
     assert not isinstance(after, str), after
