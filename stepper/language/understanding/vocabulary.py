@@ -235,6 +235,8 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         fixed={"text": "a new ball"},
         says="notes that a new ball begins here",
         typed=(
+            "new ball",
+            "new skein",
             "i changed the ball",
             "i changed balls",
             *(
