@@ -4,6 +4,7 @@ import pytest
 
 from stepper.language.help_words import GROUPS, tell_help
 from stepper.language.understanding.understand import NotUnderstood, list_phrases, understand
+from stepper.session.cues import Enough
 from stepper.session.effects import TellHelp
 from stepper.session.questions.topics import HelpWith
 from tests.plans import final_increase
@@ -33,6 +34,13 @@ def test_the_help_on_counts_says_how_a_count_is_heard_best() -> None:
 
     assert line.endswith("Surest in noise: count is two four six.")
     assert understand("count is two four six", GARMENT) == understand("count is 246", GARMENT)
+
+
+def test_who_asks_what_can_be_said_hears_how_to_stop() -> None:
+    """It is the last she hears, and understood as it stands."""
+    line = tell_help(TellHelp(about=HelpWith.NOW, cues=(Enough,)), GARMENT)
+
+    assert isinstance(understand(line.rpartition("To stop, say: ")[2].removesuffix("."), GARMENT), Enough)
 
 
 @pytest.mark.parametrize("group", GROUPS, ids=lambda group: group.value)
