@@ -80,6 +80,11 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
         return
     if shapes and len(cycle) == 1:
         return
+    if len(worked) == 1 and not named:
+        column = _faced_before(known, needles)
+        if column is not None:
+            _go_on_faced(column, needles)
+            return
     needles.established = Established(
         cycle=() if shapes else cycle, rounds=len(cycle), start=start, end=len(needles.drafts)
     )
@@ -125,6 +130,37 @@ def _goes_on(known: Established, cycle: tuple[Template, ...], start: int, needle
     return all(
         draft.template == known.cycle[(begin + at) % rounds]
         for at, draft in enumerate(needles.drafts[start:])
+    )
+
+
+def _faced_before(known: Established, needles: Needles) -> Column | None:
+    """Return the column of a row that alone would make garter stitch, if the rows before it say otherwise.
+
+    Short rows set up no fabric, nor does a row that shapes; those purled on the wrong side still say that a
+    knit row between them is one of stockinette.
+    """
+    last = needles.drafts[-1]
+    alike = alike_all_along([last]) if last.flat else None
+    if alike is None or last.codes != {"k"}:
+        return None
+    cell, since = alike[0], needles.drafts[known.end : -1]
+    for draft in reversed(since):
+        if not draft.flat or not draft.before or draft.words or not agrees(draft, cell):
+            return None
+        if draft.side != last.side and draft.codes & {"k", "p"}:
+            return (cell,)
+    return None
+
+
+def _go_on_faced(column: Column, needles: Needles) -> None:
+    """Take up a fabric that is the same column all along, as the rows before show it; what ends is told."""
+    known, here = needles.established, len(needles.drafts)
+    doubt = ""
+    if known.end > known.start:
+        line = needles.drafts[known.end].line
+        doubt = f"the fabric of the rows from line {line} goes on, and not the one before them."
+    needles.established = Established(
+        start=here - 1, end=here, reached=here, columns=[column] * needles.count, doubt=doubt
     )
 
 

@@ -475,6 +475,31 @@ def test_short_rows_are_no_pattern() -> None:
     assert not any(run.stitch == "turn" for each in plan.rounds[-2:] for run in each.runs)
 
 
+SHORT_BACK = "Short Row 2 (RS): K5, turn.\nShort Row 3: DS, p to end.\n"
+
+
+@each_row(
+    "before",
+    [
+        f"Short Row 1 (WS): P40.\n{SHORT_BACK}",
+        SHORT_BACK,
+        f"Knit 6 rows.\n{SHORT_BACK}",
+        "Next row (WS): P2tog, p to end.\n",
+    ],
+)
+def test_a_knit_row_behind_rows_that_purl_back_is_stockinette(before: str) -> None:
+    """Short rows set nothing up, but a knit row behind them goes on as they look; it is no ridge of garter stitch."""
+    plan = knit(f"{ROWS}{before}Next row (RS): K across all sts.\nWork 7 rows even.")
+    assert told(plan, 8) == ["knit", "purl"] * 4
+
+
+def test_a_knit_row_behind_short_rows_knit_back_is_garter_stitch() -> None:
+    """Rows that are knit to and fro say nothing else."""
+    back = SHORT_BACK.replace("p to end", "k to end")
+    plan = knit(f"{ROWS}{back}Next row (RS): K across all sts.\nWork 3 rows even.")
+    assert told(plan, 4) == ["knit"] * 4
+
+
 def test_rows_back_as_they_look_belong_to_the_pattern() -> None:
     """Lace or cables on the right side, "knit the knits" on the wrong: all four rows are the pattern."""
     rows = (
