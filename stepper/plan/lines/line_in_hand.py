@@ -18,7 +18,7 @@ from stepper.plan.lines.rows_or_rounds import (
 )
 from stepper.plan.lines.stripes import call_stripes
 from stepper.plan.state.in_hand import LineInHand
-from stepper.plan.state.needles import Needles
+from stepper.plan.state.needles import Needles, yarns_in
 from stepper.project.instructions import Line, OwnWords, Phrase
 from stepper.project.stitchwork import Element, Hold, Several, TurnHere, Work, every_element
 from stepper.regex import regex
@@ -80,6 +80,10 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
     more row if it would end on the wrong side for the line, and a repeat that its count cut short is worked
     to its end.
     """
+    if turns and _begins_wrong_side(line, needles):
+        needles.free = True
+        needles.turn_to_rows("WS")
+        return
     opens = _opens_in_rows(line, needles)
     if (line.rows or line.side or opens) and not (
         turns or needles.short_rows.gap is not None or needles.short_rows.turns
@@ -126,6 +130,14 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
         needles.side = line.side
 
 
+def _begins_wrong_side(line: Line, needles: Needles) -> bool:
+    """Return whether a line begins a piece with a wrong-side row: among short rows too, no round does."""
+    drafts, open_ = needles.drafts, needles.short_rows.gap is not None or needles.short_rows.turns
+    if line.side != "WS" or needles.flat or needles.joined or open_ or needles.project.spacing is None:
+        return False
+    return bool(drafts) and not drafts[-1].before and needles.count > 0
+
+
 def _calls_a_round_row(line: Line, needles: Needles) -> bool:
     """Return whether a line may say "row" for a round: no side is named, and the work is closed before it."""
     drafts = needles.drafts
@@ -166,12 +178,36 @@ def _just_cast_on(needles: Needles) -> bool:
 
 
 def _lengthened(needles: Needles) -> bool:
-    """Work one more row of the stretch just worked to a length; return whether there is one."""
+    """Work one more row of the stretch just worked to a length; return whether there is one.
+
+    It belongs to that stretch: what was changed and said since, as another needle, is for the row behind it.
+    """
     if not needles.stretches or needles.stretches[-1].last != len(needles.drafts) - 1:
         return False
     cycle, at = needles.last.repeated
     if not cycle:
         return False
+    here, before, section = len(needles.drafts), needles.drafts[-1], needles.section
+    yarn, label, again, remarks = needles.yarn, section.label, section.own_yarn_again, needles.remarks
+    if (needles.last.yarn_taken == here or again) and len(yarns := yarns_in(before.phrase)) != 1:
+        return False
+    if needles.last.yarn_taken == here or again:
+        (needles.yarn,) = yarns
+    section.label, section.own_yarn_again, needles.remarks = None, False, []
     repeat(cycle, 1, needles, cycle[0].place, start=at)
-    needles.stretches[-1] = replace(needles.stretches[-1], last=len(needles.drafts) - 1)
+    changed = (needles.yarn, before.needle_mm) != (yarn, needles.needle_mm)
+    needles.yarn, section.label, section.own_yarn_again, needles.remarks = yarn, label, again, remarks
+    if len(needles.drafts) == here:
+        return True
+    row = needles.drafts[-1]
+    row.section, row.line, row.altered = before.section, before.line, before.altered
+    row.needle_mm, row.fabric = before.needle_mm, before.fabric
+    if before.section != section.name:
+        section.start += 1
+    if needles.last.yarn_taken == here:
+        needles.last.yarn_taken = needles.last.yarn_named = here + 1
+    needles.stretches[-1] = replace(needles.stretches[-1], last=here)
+    if changed:
+        told = f"line {before.line} gets one row more before the change, to come to the {needles.side}."
+        needles.warn(needles.here, told)
     return True

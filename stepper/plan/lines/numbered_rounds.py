@@ -165,6 +165,7 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
         if number == min(line.numbers, default=0) and not line.every and side != line.side and line.side:
             _refuse_side(line, side, needles)
         take_side(replace(line, side=side), needles, turns=turns)
+        begin = len(needles.drafts) if number == min(order) else begin  # behind the last of a stretch
         _establish_so_far(number, line, order, begin, needles)
         last = number == max(line.numbers, default=number)
         _work_number(number, line, needles, spread)

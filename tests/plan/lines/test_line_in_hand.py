@@ -18,10 +18,59 @@ def test_a_stretch_to_a_length_ends_on_the_side_that_the_next_line_needs() -> No
         assert plan.stretches[0].last == shaped.index - 1
 
 
+@pytest.mark.parametrize("change", ["Change to 4 mm needles.", "Join A.", "Change to 4 mm needles and A."])
+def test_the_row_that_is_added_to_a_stretch_comes_before_what_changes_behind_it(change: str) -> None:
+    """A rib that ends on the right side gets its row on its own needle, in its own yarn; that is told."""
+    rib = "Change to 3 mm needles.\nWork in k1, p1 rib for {} cm."
+    after = f"{change}\nNext row (RS): Knit.\nPurl 1 row.\nBind off."
+    added = 0
+    for length in (4, 5):
+        plan = plan_of(project(f"Cast on 10 sts.\nWork flat.\n{rib.format(length)}\n{after}"))
+        knit = next(round_ for round_ in plan.rounds if round_.instruction == "knit")
+        ribbed = plan.rounds[knit.index - 1]
+        assert (ribbed.side, ribbed.needle_mm, {run.yarn for run in ribbed.runs}, ribbed.remarks) == ("WS", 3, {"MC"}, ())
+        assert ribbed.line == plan.rounds[knit.index - 2].line
+        assert knit.side == "RS"
+        assert knit.needle_mm == (4 if "4 mm" in change else 3)
+        assert {run.yarn for run in knit.runs} == {"A" if "A" in change.replace(".", " ").split() else "MC"}
+        assert knit.remarks
+        assert plan.stretches[0].last == ribbed.index
+        added += any("gets one row more before the change" in each.text for each in plan.warnings)
+    assert added == 1
+
+
+def test_rows_with_numbers_are_the_pattern_without_the_row_that_a_stretch_gets_before_them() -> None:
+    """One rib row more before Row 1 is none of the rows that go on."""
+    for length in (4, 5):
+        rows = "Row 1 (RS): *K1, p1; rep from * to end.\nRow 2: Knit."
+        plan = plan_of(project(f"Cast on 10 sts.\nWork flat.\nWork in stockinette for {length} cm.\n{rows}\nWork 4 rows in pattern.\nBind off."))
+        assert [(each.side, each.instruction) for each in plan.rounds[-5:-1]] == [
+            ("RS", "*k1, p1; rep from * to end"),
+            ("WS", "knit"),
+        ] * 2
+
+
 def test_a_row_printed_for_the_other_side_is_told() -> None:
     """Two RS rows in a row mean that one is missing in between."""
     plan = plan_of(project("Cast on 10 sts.\nRow 1 (RS): Knit.\nNext row (RS): Knit.\nBind off."))
     assert "the line is for RS rows" in plan.warnings[0].text
+
+
+@pytest.mark.parametrize("begin", ["With RS facing, pick up and knit 24 sts.", "Cast on 24 sts."])
+@pytest.mark.parametrize(
+    "rows",
+    [
+        "Row 1 (WS): P24.\nShort Row 2 (RS): K5, turn.\nShort Row 3: DS, p to end.\nNext row (RS): K.",
+        "Short Row 1 (WS): P5, turn.\nShort Row 2 (RS): DS, k to end.\nNext row (WS): P.\nNext row (RS): K.",
+    ],
+)
+def test_short_rows_that_begin_on_the_wrong_side_of_a_new_piece_go_in_rows(begin: str, rows: str) -> None:
+    """No round begins on its wrong side, so that all of the piece is turned; the way is told with its first row."""
+    plan = plan_of(project(f"{begin}\n{rows}\nWork 3 rows even.\nBind off.", sizes="S", size="S"))
+    assert all(round_.flat for round_ in plan.rounds)
+    assert "work in rows" in plan.rounds[1].remarks
+    assert [round_.side for round_ in plan.rounds[1:3]] == ["WS", "RS"]
+    assert [(round_.side, round_.instruction) for round_ in plan.rounds[-4:-1]] == [("WS", "purl"), ("RS", "knit"), ("WS", "purl")]
 
 
 def test_short_rows_in_the_round_do_not_make_the_piece_flat() -> None:
