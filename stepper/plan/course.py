@@ -17,6 +17,7 @@ from stepper.plan.lines.again.another_part import (
     parts_meant,
     times_again,
 )
+from stepper.plan.lines.again.left_uncut import said_at_once, with_yarn_uncut
 from stepper.plan.lines.again.other_front import match_other_front, other_front
 from stepper.plan.lines.again.other_shaping import shaping_of
 from stepper.plan.lines.again.part_names import copy_of, sections_of_piece
@@ -190,7 +191,7 @@ class Course:
             if line.only and self.needles.size not in line.only:
                 continue
             begin_line(line, self.needles)
-            self.needles.remarks.extend(line.said)
+            self.needles.remarks.extend(said_at_once(line))
             for sentence, after in zip(line.sentences, (*line.sentences[1:], None), strict=True):
                 if isinstance(sentence, AsPart):
                     self._as_part(sentence, section, after.side if isinstance(after, Ended) else "")
@@ -265,12 +266,18 @@ class Course:
             return
         for copy in range(1, instruction.times + 1):
             for source in parts:
-                self._again(instruction, ((source, None),), copy)
+                ends = copy == instruction.times and source is parts[-1]
+                self._again(instruction, ((source, None),), copy, ends=ends)
             if waits and needles.count and not needles.counting.lost:
                 leave_waiting(copy_of(section, copy).name, needles)
 
     def _again(
-        self, instruction: AsPart, sources: Sequence[tuple[Section, int | None]], copy: int = 0
+        self,
+        instruction: AsPart,
+        sources: Sequence[tuple[Section, int | None]],
+        copy: int = 0,
+        *,
+        ends: bool = True,
     ) -> None:
         """Work sections again, as a copy of them or in the section that the line stands in.
 
@@ -278,9 +285,15 @@ class Course:
             instruction: The line that asks for it.
             sources: The sections, each with after how many rows it ends; None for all of them.
             copy: Which copy it is; 0 where they are worked in the section in hand.
+            ends: Whether what the line asks for ends with them.
         """
         needles = self.needles
         worked = [(source, rows, lines_of(instruction, source, needles)) for source, rows in sources]
+        if ends:
+            worked[-1:] = [
+                (source, rows, with_yarn_uncut(lines, instruction, needles))
+                for source, rows, lines in worked[-1:]
+            ]
         if any(not lines or rows == 0 for _, rows, lines in worked):
             if copy and len(worked) == 1 and instruction.part and not needles.counting.lost:
                 told = f"nothing of the {sources[0][0].name} stands before this line to be worked again."

@@ -6,8 +6,10 @@ Lines that number their rounds are grouped until the numbering starts over
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import replace
+from typing import Final
 
 from stepper.craft.stitches import STITCHES
 from stepper.plan.fabric.page_pattern import keep_page_pattern
@@ -35,9 +37,22 @@ from stepper.plan.lines.wrong_side import tell_side_bound_off
 from stepper.plan.state.needle_words import tell_needle_unsaid
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.halves import HALVES
-from stepper.project.instructions import Flat, Join, Line, Phrase, PrintedCount, RowsCount, WorkRounds
+from stepper.project.instructions import (
+    BindOff,
+    Flat,
+    Join,
+    Line,
+    Phrase,
+    PrintedCount,
+    RowsCount,
+    WorkRounds,
+)
 from stepper.project.model import Section
 from stepper.project.stitchwork import Mark, Several, Until, Work
+from stepper.regex import regex
+
+_OFF: Final = regex(r"\b(?:bind|cast)\s+off\b|\bBO\b", re.I)
+"""The order to bind off, as printed."""
 
 
 def blocks(lines: tuple[Line, ...]) -> list[list[Line]]:
@@ -113,7 +128,8 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
             work(sentence, needles)
         return
     tell_needle_unsaid(first, needles)
-    needles.remarks.extend(_said_besides(first))
+    closing = _said_with_binding_off(first)
+    needles.remarks.extend(words for words in _said_besides(first) if words not in closing)
     take_side(first, needles, turns=turns_midway(first))
     counts = [sentence for sentence in first.sentences if isinstance(sentence, PrintedCount | RowsCount)]
     if first.times is None:
@@ -123,6 +139,8 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
             if sentence not in counts and not needles.reached:
                 if not isinstance(sentence, Flat | Join):
                     settle_rows(first, section, needles)
+                if isinstance(sentence, BindOff):
+                    needles.remarks.extend(closing)
                 work(sentence, needles)
     for sentence in counts:
         work(sentence, needles)
@@ -157,3 +175,16 @@ def _said_besides(line: Line) -> Iterator[str]:
         if isinstance(element, Mark) and element.name
     }
     yield from (words for words in line.said if words.rstrip(".").lower() not in placed)
+
+
+def _said_with_binding_off(line: Line) -> tuple[str, ...]:
+    """Return the words said with a line that stand behind its order to bind all off, if rows precede it.
+
+    "Knit 10 rows. Cast off firmly.": said with the first of the rows, it would be about these.
+    """
+    worked = [one for one in line.sentences if isinstance(one, BindOff | Phrase | WorkRounds)]
+    orders = [*_OFF.finditer(line.text)]
+    if len(worked) < 2 or not orders or not isinstance(worked[-1], BindOff):
+        return ()
+    behind = line.text[orders[-1].end() :].lower()
+    return tuple(words for words in line.said if words.lower().rstrip(".") in behind)

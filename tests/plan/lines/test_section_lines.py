@@ -73,3 +73,23 @@ def test_fastening_off_takes_the_last_stitch_off_the_needle() -> None:
     """It was only said, and the stitch lay on the needle when the next piece was to begin."""
     plan = plan_of(project("Cast on 2 sts. Work flat.\nPurl 1 row.\nK2tog. Fasten off.\nCast on 6 sts.\nKnit 1 row.\nBind off."))
     assert [(row.before, row.after) for row in plan.rounds] == [(0, 2), (2, 2), (2, 1), (1, 0), (0, 6), (6, 6), (6, 0)]
+
+
+@pytest.mark.parametrize(
+    ("line", "said"),
+    [
+        ("Knit 4 rows and bind off fairly firmly.", ("fairly firmly",)),
+        ("Knit 4 rows. Cast off, not too tight. A size bigger needle helps.", ("not too tight", "A size bigger needle helps")),
+    ],
+)
+def test_how_the_stitches_come_off_is_said_as_they_do(line: str, said: tuple[str, ...]) -> None:
+    """Said with the first of the rows before it, "firmly" would be about these."""
+    plan = plan_of(project(f"Cast on 10 sts. Work flat.\nKnit 1 row.\n{line}"))
+    assert [each.remarks for each in plan.rounds[2:]] == [(), (), (), (), said]
+
+
+def test_a_manner_of_binding_off_is_part_of_the_order() -> None:
+    """It is read out with it, however much of it is asked for."""
+    for manner in ("tightly", "neatly", "very loosely", "rather loosely", "loosely"):
+        plan = plan_of(project(f"Cast on 10 sts. Work flat.\nKnit 2 rows. Bind off all sts {manner}."))
+        assert (plan.rounds[-1].instruction, plan.rounds[-1].remarks) == (f"bind off {manner}", ())

@@ -55,7 +55,6 @@ PRINTING: tuple[Synonym, ...] = (
     row("have", rf"\(\s*(?:you\s+)?(?:(?:should|will|now)\s+){{1,2}}have\s+({N}\s+{STS})\s*\)", r"(\1)", "*K6, k2tog* around (should have 28 sts)."),
     row("slip|sl ", r"\b(?:slip|sl)\s+(?:the\s+)?(?:1st|first)\s+(?:st|stitch)\s*,", "sl 1,", "Row 1: Slip the first stitch, knit to end."),
     # --- manners and places ---
-    said_row_behind("off", rf"\b({OFF})\s+(?P<said>tightly|firmly|neatly|(?:very|fairly|rather)\s+loosely)\b", "Bind off tightly in ribbing."),
     row("further", rf"\bfor\s+(?:a\s+)?further\s+(?={N}\s+{ROUND}|{LONG})", "for ", "Work in k2, p2 rib for a further 12 rows."),
     row("you have", rf"\buntil\s+you\s+have\s+(?={LONG}\s*(?:[.,;]|$))", "until piece measures ", "Knit until you have 6 inches."),
     row("then", r",\s*and\s+then\s+(?=on\b|every\b|each\b)", ", then ", "Dec 1 st at each end of next 3 rows, and then on foll 2 alt rows."),

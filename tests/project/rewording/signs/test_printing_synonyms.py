@@ -24,7 +24,6 @@ def test_a_sign_of_the_page_is_put_into_the_notation(printed: str, words: str) -
 @pytest.mark.parametrize(
     ("printed", "said"),
     [
-        ("Bind off tightly in ribbing.", "tightly"),
         ("Keeping patt correct, cast off 5 sts at beg of next 2 rows.", "Keeping patt correct"),
         ("Cast off 9 sts, rib to end, to form pocket opening.", "to form pocket opening"),
         ("These will be the cuff stitches.", "These will be the cuff stitches"),
