@@ -125,9 +125,10 @@ _FABRIC_HEAD = regex(
 """What a part of a shawl or cowl is called by its fabric: "Colorwork", "Second Slip Stitch Section"."""
 HOW_OFTEN = r"(?:make|work|knit)\s+(?:\d{1,2}|one|two|three|four|five|six|both)"
 """How often a part is made, in brackets behind its name."""
+_OF_THEM = r"(?:\s+of\s+(?:each|these|them|those|['\u2019]em))?"
 _MADE = regex(
-    rf"{HOW_OFTEN}(?:\s+(?:alike|the\s+same|of\s+each))?"
-    r"|(?:both|two|2)(?:\s+(?:alike|the\s+same))?|(?:worked|knit(?:ted)?|made)\s+alike",
+    rf"{HOW_OFTEN}{_OF_THEM}(?:\s+(?:alike|the\s+same))?"
+    rf"|(?:both|(?:two|2|(?:(?:make|work|knit)\s+)?a\s+pair){_OF_THEM})(?:\s+(?:alike|the\s+same))?|(?:worked|knit(?:ted)?|made)\s+alike",
     re.I,
 )
 """How often a part is made: what such words stand behind is a part, whatever it is called."""

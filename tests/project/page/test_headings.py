@@ -141,7 +141,7 @@ def test_a_part_in_plain_letters_begins_where_its_sentence_says_so() -> None:
     assert inline_part("Crown: K2tog around, begin with a k st.") == ""
 
 
-@pytest.mark.parametrize("row", ["EARFLAPS (make 2)", "Petals (make five)", "Buds (both alike)"])
+@pytest.mark.parametrize("row", ["EARFLAPS (make 2)", "Petals (make five)", "Buds (both alike)", "Buds (two of 'em)", "Buds (work 2 of them)"])
 def test_what_is_made_several_times_is_a_part_whatever_it_is_called(row: str) -> None:
     """Taken for a remark in front of the pattern, it was knitted once."""
     heading = heading_of(row)

@@ -140,8 +140,8 @@ DIVIDED: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row(
-        "(make|(work|(knit|alike|(2|(two|(both|[2|[two|[both",
-        rf"^\s*(?P<said>(?:(?:{_PIECES}s?\b[\s,]*)+|{_ANY_PIECE}\s*))[(\[]\s*(?:(?:make|work|knit)\s+(?:2|two|both)(?:\s+(?:alike|the\s+same))?|(?:both|2|two)(?:\s+(?:alike|the\s+same))?|(?:worked|knit(?:ted)?|made)\s+alike)\s*[)\]]\s*:?\s*$",
+        "(make|(work|(knit|alike|(2|(two|(both|(a pair|[2|[two|[both|[a pair",
+        rf"^\s*(?P<said>(?:(?:{_PIECES}s?\b[\s,]*)+|{_ANY_PIECE}\s*))[(\[]\s*(?:(?:(?:make|work|knit)\s+)?(?:both|(?:2|two|a\s+pair)(?:\s+of\s+(?:these|them|those|['\u2019]em))?)(?:\s+(?:alike|the\s+same))?|(?:worked|knit(?:ted)?|made)\s+alike)\s*[)\]]\s*:?\s*$",
         "make 2.",
         "SLEEVES (make 2)",
         spelt_out=True,

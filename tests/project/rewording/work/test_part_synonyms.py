@@ -55,7 +55,9 @@ def test_what_says_more_stays(printed: str) -> None:
     assert reword(made_plain(printed)).text == made_plain(printed)
 
 
-@pytest.mark.parametrize("heading", ["SLEEVES (two)", "Sleeves (2)", "SLEEVE [both alike]", "Sleeves (worked alike)", "SLEEVES (both the same)"])  # fmt: skip
+@pytest.mark.parametrize("heading",
+    ["SLEEVES (two)", "Sleeves (2)", "SLEEVE [both alike]", "Sleeves (worked alike)", "SLEEVES (both the same)", "SLEEVES (two of 'em)", "SLEEVES (two of \u2019em)",
+     "SLEEVES (two the same)", "Sleeves (knit two)", "SLEEVES (work 2 of them)", "Mittens (make a pair)", "SOCKS (a pair)"])  # fmt: skip
 def test_a_heading_that_says_how_many_makes_them(heading: str) -> None:
     """The second sleeve was never knitted where only its number stood in brackets."""
     assert reword(made_plain(heading)).text == "make again 1."
