@@ -29,6 +29,12 @@ _THE_OTHER = regex(
     rf"(?:first|left|right|this))|\b(?:make|work|knit)\s+(?:a\s+second|another)\s+({_OF_TWO})\b",
     re.I,
 )
+_BOTH = regex(
+    rf"\b(?:both|the\s+two|the)\s+({_OF_TWO})s\s+are\s+(?:(?:worked|made|knit(?:ted)?)\s+)?(?:exactly\s+)?"
+    rf"(?:alike|identical|(?:just\s+)?the\s+same)\b(?!\s+(?:as|to|until|except|but|length|size))",
+    re.I,
+)
+"""What a page says of a pair where it prints one of the two: "Both mittens are alike"."""
 _WHOLE = regex(_WHOLES)
 """What is a garment in itself, with its thumb or heel."""
 
@@ -37,7 +43,7 @@ def second_pieces(plan: Plan) -> tuple[range, ...]:
     """Return the rounds that are worked once more, by their indices; the second time follows the first.
 
     They are known by the name of a section ("sleeves", "sleeve (make 2)") or by a note ("The second sock is
-    the same"), if the plan has no section of that name itself. A section that the plan works again itself
+    the same", "Both mittens are alike"), if the plan has no section of that name itself. A section that the plan works again itself
     ("Sleeves (make 2)" over its lines) is there twice already.
     """
     return _second_pieces(SamePlan(plan))
@@ -90,6 +96,11 @@ def _told_of(round_: Round, plan: Plan) -> bool | None:
     """Return whether a remark asks for a second whole garment rather than a piece; None if it asks for
     neither."""
     for remark in round_.remarks:
+        both = _BOTH.search(remark)
+        if both is not None:
+            noun = both.group(1).lower()
+            if sum(noun in name.lower() for name in plan.sections) < 2:  # else each is printed, left and right
+                return _WHOLE.fullmatch(noun) is not None
         other = _THE_OTHER.search(remark)
         if other is not None:
             noun = (other.group(1) or other.group(2)).lower()

@@ -49,6 +49,7 @@ def test_other_sections_are_worked_once(name: str) -> None:
         "Work the other sleeve as the first.",
         "Make second sleeve same as first.",
         "Knit another sleeve.",
+        "Both sleeves are alike.",
     ],
 )
 def test_a_note_asks_for_a_second_piece(note: str) -> None:
@@ -61,6 +62,16 @@ def test_a_note_asks_for_a_second_piece(note: str) -> None:
 def test_other_notes_ask_for_none(note: str) -> None:
     """Words about a second sleeve are no second sleeve."""
     assert second_pieces(knitted(f"{TUBE}Bind off.\nNote: {note}")) == ()
+
+
+def test_a_pair_that_is_alike_is_told_of_in_front_and_is_none_where_both_are_printed() -> None:
+    """ "Both mittens are alike" above the one that is printed: the other was never knitted, and nothing said so."""
+    told = f"Note: Both mittens are alike. Wear on either hand.\n{TUBE}Bind off."
+    whole = knitted(told, name="mitten")
+    assert second_pieces(whole) == (range(len(whole.rounds)),)
+    right = f"  - name: right mitten\n    work: |\n{textwrap.indent(f'{TUBE}Bind off.', '      ')}\n"
+    assert second_pieces(knitted(told, name="left mitten", more=right)) == ()
+    assert second_pieces(knitted(told.replace("alike", "the same as far as the thumb"), name="mitten")) == ()
 
 
 def test_a_second_sock_takes_its_thumb_or_heel_with_it_and_a_second_thumb_does_not_take_the_hand() -> None:
