@@ -234,6 +234,10 @@ def test_underarms_are_grafted_only_where_they_are_on_the_needles() -> None:
     assert "the line grafts underarm stitches" in faults(project(f"{start}Graft the underarm sts."))
     plan = plan_of(project(f"{start}Bind off.\nReturn underarm sts to needle.\nGraft the underarm sts."))
     assert (plan.rounds[-1].before, plan.rounds[-1].after) == (8, 0)
+    finishing = "  - name: finishing\n    work: |\n      Graft the underarms.\n"
+    plan = plan_of(project(f"{start}Bind off.") + finishing)
+    assert plan.rounds[-1].remarks == ("when it is done: graft what is left open",)
+    assert "no stitches on the needles" in faults(project("Cast on 40 sts.\nKnit 2 rows.\nBind off.") + finishing)
 
 
 @each_row(
