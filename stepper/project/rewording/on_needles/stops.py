@@ -28,11 +28,20 @@ _STOP: Final = regex(
     r"(?P<and>\s*[,;]?\s+(?:and\s+)?(?:then\s+)?(?=(?:place|put|slip|sl|hold|bind|cast|bo|leave|transfer|break|cut)\b)|(?=\s*[.;]|\s*$))",
     re.IGNORECASE,
 )
+_NAMES_MARKER: Final = regex(r"\b(?:marker|m|bor)\b", re.IGNORECASE)
+_OFF: Final = regex(
+    rf"(?:\s*[.;])?[^.;]*?\bnext\s+{N}(?:\s+{STS})?[^.;]*?(?P<off>\s*,?\s+(?:and\s+)?remov(?:e|ing)\s+(?:the\s+)?(?:{_BEG}\s+)?(?:marker|m)\b)(?=\s*[.;]|\s*$)",
+    re.IGNORECASE,
+)
+"""Behind a stop before the marker: it goes as the stitches about it do, and the round begins where it stopped."""
 
 
 def write_stops(line: Reworded) -> Reworded:
     """Write where the last round of a line stops as a sentence of its own; the same line if it does not say."""
     for match in reversed(list(_STOP.finditer(line.text))):
+        off = _OFF.match(line.text, match.end()) if _NAMES_MARKER.search(match.group()) else None
+        if off is not None:
+            line = replace(laid_anew(line, off.start("off"), off.end("off"), []), kept=(*line.kept, off["off"].strip(" ,")))
         before = "" if not line.text[: match.start()].strip() else ". "
         order = match.end()
         behind: list[str | tuple[int, int]] = []
