@@ -213,6 +213,9 @@ class AtIntervals:
     """Extra row on which it is worked, counted from here: 1 in `on next and every 4th row`."""
     after: UntilLength | UntilCount | None = None
     """Length, or stitches left, at which it begins, alongside another shaping."""
+    narrow: Phrase | None = None
+    """The round shaped at its very edges, for the last stitches of a point: only where the line does not say
+    how far in from the edge it is worked."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -541,7 +541,8 @@ def _(instruction: BindOff, needles: Needles) -> None:
     if needles.counting.lost:
         needles.regain(0)
         return
-    own = len(needles.drafts) > needles.section.start  # else a part of its own, "Finishing", for what waits on hold
+    # "Finishing" may be a part of its own, for what waits on hold.
+    own = len(needles.drafts) > needles.section.start
     if needles.count == 0 and instruction.how == "graft" and needles.drafts and (own or needles.held):
         last = needles.drafts[-1]  # the underarms of a finished piece: nothing of it is on the needles
         last.remarks = (*last.remarks, f"{WHEN_DONE}graft what is left open")

@@ -43,8 +43,8 @@ def second_pieces(plan: Plan) -> tuple[range, ...]:
     """Return the rounds that are worked once more, by their indices; the second time follows the first.
 
     They are known by the name of a section ("sleeves", "sleeve (make 2)") or by a note ("The second sock is
-    the same", "Both mittens are alike"), if the plan has no section of that name itself. A section that the plan works again itself
-    ("Sleeves (make 2)" over its lines) is there twice already.
+    the same", "Both mittens are alike"), if the plan has no section of that name itself. A section that the
+    plan works again itself ("Sleeves (make 2)" over its lines) is there twice already.
     """
     return _second_pieces(SamePlan(plan))
 
@@ -99,7 +99,8 @@ def _told_of(round_: Round, plan: Plan) -> bool | None:
         both = _BOTH.search(remark)
         if both is not None:
             noun = both.group(1).lower()
-            if sum(noun in name.lower() for name in plan.sections) < 2:  # else each is printed, left and right
+            printed = sum(noun in name.lower() for name in plan.sections)
+            if printed < 2:  # else each is printed, left and right
                 return _WHOLE.fullmatch(noun) is not None
         other = _THE_OTHER.search(remark)
         if other is not None:

@@ -96,7 +96,9 @@ class EdgeBuilder(ShapingBuilder):
         once = first is None and len(legs) == 1 and legs[0].times is not None and legs[0].times.values == (1,)
         if once and not legs[0].side and legs[0].every.values == (1,):
             return written
-        return AtIntervals("", legs, False, place, written, first)
+        at_will = not any(type_of(child) == "INSET" for child in tree.children) and stitch not in self.insets
+        narrow = self._ends(stitch, number, where, 0, tree) if stitch == "dec" and at_will else None
+        return AtIntervals("", legs, False, place, written, first, narrow=narrow)
 
     def _changed(self, change: str, place: Span) -> int:
         """Return how many stitches are changed at an end; reported if none, or more than a decrease takes."""

@@ -142,7 +142,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         if not asks_pattern(template.elements):
             template = placed  # "every RS row 4 times, then every row": its stitches are for that side alone
         work_between(plain, needles, leg.every.place, goes_on=goes_on)
-        work_template(placed, needles)
+        work_template(_at_very_edge(placed, instruction, needles), needles)
         if len(needles.findings) > before:
             return
     if end is not None and len(needles.findings) == before:
@@ -184,8 +184,35 @@ def _begin_at_first(instruction: AtIntervals, template: Template, needles: Needl
     if _has_none(instruction, needles):
         return False
     work_between(instruction.first.of(needles.size) - 1, needles, instruction.place, goes_on=True)
-    work_template(template, needles)
+    work_template(_at_very_edge(template, instruction, needles), needles)
     return True
+
+
+def _at_very_edge(template: Template, instruction: AtIntervals, needles: Needles) -> Template:
+    """Return a shaping at the very edges where too few stitches are left to work it one stitch in; tell so.
+
+    A point decreased "until 3 sts rem" has five before its last row: k2tog, k1, ssk. Source: common practice.
+    """
+    if instruction.narrow is None or instruction.round is None or needles.counting.lost:
+        return template
+    if template.elements != instruction.round.elements or needles.count >= _least(template.elements, needles):
+        return template
+    if needles.count < _least(instruction.narrow.elements, needles):
+        return template
+    told = "the decreases are at the very edges here: too few stitches are left to work them one in"
+    needles.remarks.append(told)
+    return replace(template, elements=instruction.narrow.elements)
+
+
+def _least(elements: tuple[Element, ...], needles: Needles) -> int:
+    """Return how many stitches a round with a change at each end takes at least. Unit: stitches."""
+    before = 0
+    for element in elements:
+        if isinstance(element, Until):
+            return before + (element.short.of(needles.size) if element.short else 0)
+        if isinstance(element, Work):
+            before += element.times.of(needles.size) * (2 if element.stitch == "dec" else 1)
+    return before
 
 
 def _has_none(instruction: AtIntervals, needles: Needles) -> bool:

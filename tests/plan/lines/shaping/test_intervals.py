@@ -383,3 +383,17 @@ def test_every_knit_row_is_a_right_side_row_of_stockinette_and_of_nothing_else()
     assert [(one.side, one.after) for one in plan.rounds[3:6]] == [("RS", 18), ("WS", 18), ("RS", 16)]
     for before in ("Cast on 20 sts. Work flat.\nWork 2 rows in garter st.", "Cast on 20 sts. Join in the round.\nKnit 2 rounds."):
         assert "cannot be told" in faults(project(f"{before}\n{shaped}"))
+
+
+def test_a_point_is_decreased_at_its_very_edges_where_too_few_stitches_are_left() -> None:
+    """Five stitches become three by k2tog, k1, ssk: one stitch in from the edges it cannot be worked. Where the line says
+    that it is, it is refused. Source: common practice."""
+    start = "Cast on 17 sts.\nWork flat.\nWork 4 rows in st st.\n"
+    point = "each end of next row and every foll alt row until 3 sts rem."
+    plan = plan_of(project(f"{start}Dec 1 st at {point}\nBind off."))
+    *_, last, bound_off = plan.rounds
+    assert [(run.stitch, run.times) for run in last.runs] == [("dec", 1), ("k", 1), ("dec", 1)]
+    assert (last.before, last.after, bound_off.after) == (5, 3, 0)
+    assert any("very edges" in remark for remark in last.remarks)
+    assert [each.before for each in plan.rounds if any("very edges" in remark for remark in each.remarks)] == [5]
+    assert "past the one to work to" in faults(project(f"{start}Work all decreases 1 st in from the edge. Dec 1 st at {point}\nBind off."))
