@@ -2,17 +2,22 @@
 
 from __future__ import annotations
 
+import re
+from typing import Final
+
 from stepper.craft.rows import row_word
+from stepper.craft.stitches import STITCHES
 from stepper.plan.checks.count_reading import read_as
 from stepper.plan.drafts import Finding
 from stepper.plan.fabric.marker_sections import between_markers, sections
 from stepper.plan.lines.held.gaps import pieces_ahead
-from stepper.plan.model import Run
+from stepper.plan.model import Run, flatten
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED
 from stepper.project.instructions import PrintedCount
 from stepper.project.problems import Span
 from stepper.project.stitchwork import PickUp
+from stepper.regex import regex
 
 
 def check_count(instruction: PrintedCount, needles: Needles) -> None:
@@ -39,6 +44,8 @@ def check_count(instruction: PrintedCount, needles: Needles) -> None:
         _check_sections(instruction, printed, needles)
         return
     short = printed - needles.count
+    if short and _is_of_last_stretch(instruction, printed, needles):
+        return
     if not short:
         needles.counting.off = 0
         needles.counting.confirmed.append(len(needles.drafts))
@@ -55,6 +62,30 @@ def check_count(instruction: PrintedCount, needles: Needles) -> None:
             )
         )
         needles.counting.off = short
+
+
+_TO_END: Final = regex(r"\bto\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|round|rnd))?\s*[(\[][\s=]*", re.I)
+"""What a printed number stands right behind that is of the stitches worked there."""
+
+
+def _is_of_last_stretch(instruction: PrintedCount, printed: int, needles: Needles) -> bool:
+    """Return whether a number behind "to end" counts the stitches worked last, beyond a buttonhole.
+
+    "Bind off 2, knit to end (4 sts)." tells how many are knitted after the last buttonhole, as the numbers
+    between the holes are told. Source: common practice.
+    """
+    if len(needles.drafts) != needles.line.start + 1:
+        return False
+    runs = tuple(flatten(needles.drafts[-1].phrase))
+    holes = [at for at, run in enumerate(runs) if at and run.stitch in ("bo", "co")]
+    line = next((one for one in needles.project.lines if one.place.line == instruction.place.line), None)
+    if not holes or line is None:
+        return False
+    if sum(STITCHES[run.stitch].leaves * run.times for run in runs[holes[-1] + 1 :]) != printed:
+        return False
+    before = line.text[: instruction.place.column - line.place.column]
+    matches = [*_TO_END.finditer(before)]
+    return bool(matches) and matches[-1].end() == len(before)
 
 
 def _changed_by_rows_above(needles: Needles) -> int | None:

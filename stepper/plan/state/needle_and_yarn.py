@@ -198,7 +198,7 @@ def _called_so(instruction: Needle, needles: Needles) -> float | None:
 
 
 def _by_number(instruction: Needle, needles: Needles) -> float:
-    """Return the needle meant by "size 8", which two tables number: the one that a gauge names. Unit: mm."""
+    """Return the needle meant by "size 8", of two tables or in mm: the one that the file names. Unit: mm."""
     named = {fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm}
     named |= set(needles.project.needles_mm)
     number = re.sub(
@@ -206,13 +206,15 @@ def _by_number(instruction: Needle, needles: Needles) -> float:
     )
     american = next((size.mm for size in NEEDLE_SIZES if size.us == number and not size.also_mm), None)
     british = UK_SIZES.get(int(number)) if number.isdigit() else None
-    both = {"US": american, "UK": british}
+    metric = next((mm for mm in named if f"{mm:g}" == number), None)
+    both = {"US": american, "UK": british, "millimetres": metric}
     fits = {table: mm for table, mm in both.items() if mm in named}
     if len(fits) == 1:
         ((table, mm),) = fits.items()
+        called = f"{mm:g} mm" if mm == metric else f"{table} {number}, {mm:g} mm"
         needles.warn(
             instruction.place,
-            f'"{instruction.printed}" is taken as {table} {number}, {mm:g} mm, as a gauge of the file names.',
+            f'"{instruction.printed}" is taken as {called}, as a gauge of the file names.',
         )
         return mm
     meant = one_of(f"{mm:g} mm ({table})" for table, mm in both.items() if mm is not None)

@@ -15,7 +15,7 @@ from stepper.project.instructions import PrintedCount
 from stepper.project.model import Project
 from stepper.project.reader import read_project
 from stepper.project.stitchwork import Numbers
-from tests.plan.test_compile import compiled, plan_of
+from tests.plan.test_compile import compiled, faults, plan_of
 from tests.project.samples import HEAD, project
 from tests.project.wording_patterns import Pattern, as_file, patterns
 from tests.tables import each_row
@@ -183,3 +183,32 @@ def test_a_count_of_a_round_worked_before_is_checked_by_its_number(count: str, t
     rounds = "Rnd 1: *K4, m1; rep from * to end.\nRnd 2: Knit.\nRnd 3: *K5, m1; rep from * to end.\n"
     found = compiled(project(f"CO 40 sts. Join in the round.\n{rounds}{count}\nKnit 1 round.")).problems
     assert [each.message.partition(": ")[2][: len(told)] for each in found] == ([told] if told else [])
+
+
+BAND = "Cast on 20 sts. Work flat.\nKnit 2 rows.\n"
+
+
+@pytest.mark.parametrize(
+    "holes",
+    [
+        "Row 1: K4, cast off 2, knit to end (14 sts).\nRow 2: K14, cast on 2 sts, knit to end (4 sts).",
+        "Next row: K4, cast off 2, k to end of row (= 14 sts).\nNext row: K14, cast on 2 sts, k4. 20 sts.",
+    ],
+)
+def test_a_number_behind_the_last_stretch_of_a_row_of_buttonholes_is_of_that_stretch(holes: str) -> None:
+    """As the numbers between the holes are told, so is the last. Source: common practice."""
+    plan = plan_of(project(f"{BAND}{holes}\nBind off."))
+    assert [each.after for each in plan.rounds[3:]] == [18, 20, 0]
+
+
+@pytest.mark.parametrize(
+    ("row", "printed"),
+    [
+        ("K4, cast off 2, knit to end (13 sts).", 13),
+        ("K4, cast off 2, knit to end. (14 sts)", 14),
+        ("K4, k2tog, knit to end (14 sts).", 14),
+    ],
+)
+def test_any_other_number_is_of_the_row(row: str, printed: int) -> None:
+    """One that differs from the stretch too, stands behind the row, or where no hole is, is checked as ever."""
+    assert f"prints {printed} stitches" in faults(project(f"{BAND}Row 1: {row}\nKnit 1 row.\nBind off."))

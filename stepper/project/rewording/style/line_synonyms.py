@@ -86,7 +86,7 @@ LINES: tuple[Synonym, ...] = (
         "block|change|divide|fasten|inside|make|marker|n't|not|sew|soak|steam|try|wash|weave",
         r"(?:(?<=^)|(?<=[.!]))\s*(?![^.!;]*\b(?:make|knit|work)\s+(?:the|a|an|your)\s+(?:other|second|2nd|next)\b)(?![^.!;]*\b(?:is|are)\s+(?:then\s+|now\s+)?(?:worked|knit(?:ted)?|purled|bound\s+off|cast\s+(?:on|off)|picked\s+up)\b|[^.!;]*\bin\s+(?:garter|rib|moss|seed)\b)(?:weave|block|sew|steam|soak|wash|fasten\s+off|(?:slip|sl)\s+markers?\s+as|"
         r"divide\s+for|try\s+on|turn\s+inside\s+out|(?:do\s+not|don't)\s+(?:break|cut|turn|join)|"
-        r"change\s+to\s+(?:(?:an?\s+)?(?:shorter|longer|\d+\s*(?:in|cm|\")(?:\s*\([^)]*\))?)\s+)?(?:dpns?|double-pointed|circular)(?![^.!;]*\b(?:and|then|,)\s*(?:work|knit|k|purl|p|shape|dec\w*|inc\w*|cast|bind|rep\w*|cont\w*)\b)|make\s+(?:1|2|one|two)(?=\s*[.!]|\s*$|\s+(?:alike|the\s+same)\b))\b[^.!;]*;?\s*",
+        r"change\s+to\s+(?:(?:an?\s+)?(?:shorter|longer|\d+\s*(?:in|cm|\")(?:\s*\([^)]*\))?)\s+)?(?:dpns?|double-pointed|circular)(?!\s+(?:needles?\s+)?\d{1,2}(?:\.\d+)?(?:\s*[.,;!]|\s*$|\s+and\b))(?![^.!;]*\b(?:and|then|,)\s*(?:work|knit|k|purl|p|shape|dec\w*|inc\w*|cast|bind|rep\w*|cont\w*)\b)|make\s+(?:1|2|one|two)(?=\s*[.!]|\s*$|\s+(?:alike|the\s+same)\b))\b[^.!;]*;?\s*",
         KEPT,
         "Weave in ends.",
     ),

@@ -48,6 +48,7 @@ PLACES: tuple[Synonym, ...] = (
     # --- needles ---
     row("change|switch|go to|go back", rf"\b((?:change|switch|go)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?)({_KIND}{_NDLS})\s+(?:size\s+)?no\.?\s*(\d{{1,2}}\.\d+)(?!\s*mm|\d)", r"\1\3 mm \2", "Change to circular needle no. 4.5."),
     row("change|switch|go to|go back", rf"\b((?:change|switch|go)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?)({_KIND}{_NDLS})\s+(?:size\s+)?(\d+(?:\.\d+)?\s?mm)\b", r"\1\3 \2", "Change to short circular needle 4.5 mm."),
+    row("change|switch|go to|go back", r"\b((?:change|switch|go)\s+(?:back\s+)?to\s+)(?:the\s+|a\s+)?(?:((?:circular|double[-\s]pointed)\s+)needles?|needles)\s+(?:size\s+)?(\d{1,2}(?:\.\d+)?)(?=\s*[.,;](?!\d)|\s+and\b|\s*$)", r"\1size \3 \2needles", "Change to circular needle 3."),
     said_row_behind("(", rf"(\b(?:change|switch)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?(?:{SIZE}|smaller|larger)\s+{_KIND}{_NDLS})\s*\(\s*(?P<said>(?:\d{{2,3}}\s*(?:cm|in|inch(?:es)?|\")|dpns?|double[-\s]pointed|circular)(?:\s+long|\s+length|\s+cable)?)\s*\)", "Change to 4 mm needle (40 cm)."),
     row("follow|folls", rf"(\b(?:change|switch)\s+to\s+(?:the\s+)?(?:[a-z0-9./]+\.?\s+){{1,4}}{_NDLS})\s*,?\s*(?:and\s+)?(?:proceed|continue|cont|work)(?:\s+in\s+patt(?:ern)?)?\s+as\s+foll(?:ow)?s?\.?\s*[:.]*[\s-]*$", r"\1", "Change to 4 mm needles and proceed as follows:"),
     # --- picked up, and worked across ---
