@@ -151,6 +151,9 @@ _OF_DEFINITION = regex(
 )
 """What a sentence behind the rows of a stitch pattern begins with: "Rep rows 1-4 for pattern."."""
 _HEAD_OR_ORDER = "this may be a heading, or order something: write what is worked as a sentence."
+_ON_CONDITION = regex(r"^\W*(?:(?:only\s+)?if|unless|optional(?:ly)?)\b|\boptional\W*$", re.I)
+_CONDITION = "what stands below is knitted only by choice: leave it out, or take this row away."
+"""Why a heading as "If you want a lace edge" is asked about: its rows look like all others."""
 _OFTEN_WHY = "this part is knitted more than once, and stands here once."
 _FORMS = {
     "d": r"\b(?:dpn|dp\s+needle|double[-\s]?point|d\.p)",
@@ -282,7 +285,7 @@ class Sorter:
         elif self.mode == "chart" and self.charts[-1].take(row):
             self._comment(row, at, "chart")
         elif shouts(row):
-            self._comment(row, at, "heading")
+            self._tell_heading(row, at)
         elif self._is_of_the_page(at):
             self._comment(row, at, kind_of(row) if is_clutter(row) else "page")
         elif self.mode == "front" and self._heads_front_by_shape(at):
@@ -295,7 +298,7 @@ class Sorter:
         elif self._is_headed_by_shape(at):
             if casts_on(self._below(at)):
                 self._open(row.strip(" :").lower(), heading=row)
-            self._comment(row, at, "heading")
+            self._tell_heading(row, at)
         elif self._may_head(at):
             self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=_HEAD_OR_ORDER))
         else:
@@ -434,8 +437,15 @@ class Sorter:
             why = _OFTEN_WHY if often else self.lines.why(row)
             self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=why))
         else:
-            self._comment(row, at, "heading")
+            self._tell_heading(row, at)
         return at + 1
+
+    def _tell_heading(self, row: str, at: int) -> None:
+        """Keep a heading as a comment, or ask about it if what stands below is knitted on a condition alone."""
+        if self.mode == "work" and _ON_CONDITION.search(row) and self._work_follows(at + 1):
+            self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=_CONDITION))
+        else:
+            self._comment(row, at, "heading")
 
     def _names_a_shaping(self, at: int) -> bool:
         """Return whether a row only says what those below are for."""

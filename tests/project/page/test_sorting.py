@@ -223,6 +223,16 @@ def test_a_heading_that_tells_to_do_something_stands_under_a_mark(heading: str) 
     assert piece.kind in ("line", "note")
 
 
+@pytest.mark.parametrize("heading", ["IF YOU WANT A LACE EDGE", "POCKET (OPTIONAL)"])
+def test_what_is_knitted_by_choice_is_asked_about(heading: str) -> None:
+    """Its rows look like all others, and would be worked as if the page ordered them."""
+    edge = "Row 1: K1, *yo, k2tog; rep from * to last st, k1.\nKnit 2 rows.\n"
+    pieces = take_apart(f"Scarf\n\nCast on 20 sts.\nKnit 4 rows.\n\n{heading}\n{edge}\nBODY\nKnit 9 rows.\n").pieces
+    (piece,) = [piece for piece in pieces if piece.text == heading]
+    assert (piece.kind, "only by choice" in piece.why) == ("note", True)
+    assert [piece.kind for piece in pieces if piece.text == "BODY"] == ["comment"]
+
+
 def test_a_part_begins_without_a_single_line_that_is_read() -> None:
     """Whole garments were once comments, because the wording knew none of their lines."""
     pasted = take_apart("Gannet\n\nBODY\nLoop 180 sts onto the needle.\nRnds of ribs, 18 of them.\n")
