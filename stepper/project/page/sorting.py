@@ -152,7 +152,7 @@ _OF_DEFINITION = regex(
 """What a sentence behind the rows of a stitch pattern begins with: "Rep rows 1-4 for pattern."."""
 _HEAD_OR_ORDER = "this may be a heading, or order something: write what is worked as a sentence."
 _ON_CONDITION = regex(r"^\W*(?:(?:only\s+)?if|unless|optional(?:ly)?)\b|\boptional\W*$", re.I)
-_CONDITION = "what stands below is knitted only by choice: leave it out, or take this row away."
+_CONDITION = "what is below is knitted only by choice: leave it out, or take this row away."
 """Why a heading as "If you want a lace edge" is asked about: its rows look like all others."""
 _OFTEN_WHY = "this part is knitted more than once, and stands here once."
 _FORMS = {
