@@ -441,7 +441,7 @@ class Sorter:
         return at + 1
 
     def _tell_heading(self, row: str, at: int) -> None:
-        """Keep a heading as a comment, or ask about it if what stands below is knitted on a condition alone."""
+        """Keep a heading as a comment, or ask about it if what is below is knitted on a condition."""
         if self.mode == "work" and _ON_CONDITION.search(row) and self._work_follows(at + 1):
             self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=_CONDITION))
         else:
