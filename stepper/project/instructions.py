@@ -563,6 +563,8 @@ class Assumed:
 
     text: str
     place: Span
+    wrong_side: bool = False
+    """Whether it is that the words turn the wrong side to the knitter; said only if no row is taken so."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -9,7 +9,9 @@ from dataclasses import replace
 from stepper.plan.lines.cut_short import work_what_was_cut_short
 from stepper.plan.lines.rounds import repeat
 from stepper.plan.lines.rows_or_rounds import (
+    brings_stitches,
     hangs_at_gap,
+    is_parted,
     opened_midway,
     refuse_rows_around_gap,
     says_neither,
@@ -19,7 +21,8 @@ from stepper.plan.lines.rows_or_rounds import (
 from stepper.plan.lines.stripes import call_stripes
 from stepper.plan.state.in_hand import LineInHand
 from stepper.plan.state.needles import Needles, yarns_in
-from stepper.project.instructions import Line, OwnWords, Phrase
+from stepper.project.instructions import Evenly, Line, OwnWords, Phrase, Repeated, WorkRounds
+from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Hold, Several, TurnHere, Work, every_element
 from stepper.regex import regex
 
@@ -44,12 +47,57 @@ def begin_line(line: Line, needles: Needles) -> None:
     )
     settle_rounds(line, needles)
     for assumed in line.assumed:
-        needles.warn(assumed.place, assumed.text)
+        if not (assumed.wrong_side and _faces_wrong_side(line, assumed.place, needles)):
+            needles.warn(assumed.place, assumed.text)
     call_stripes(line, needles)
     needles.alterations.line = (
         *needles.alterations.section,
         *needles.alterations.marks.get(line.place.line, ()),
     )
+
+
+_NOT_FACING = "the wrong side is to face the knitter, and by the rows so far the right side does."
+_IN_ROUNDS = "the wrong side is to face the knitter, and the work goes in rounds, whose right side does."
+_FACE = 'Write "Next row (WS): …" and the row that is missing before it, or leave the side out.'
+
+
+def _faces_wrong_side(line: Line, place: Span, needles: Needles) -> bool:
+    """Take the first row of a line as one of the wrong side, which its words turn to the knitter.
+
+    Yarn joined anew may begin on either side, and the stitches of a ring of which others are on hold go on in
+    rows. Where the right side faces the row is refused: purled there it is a ridge that nobody printed.
+
+    Args:
+        line: The line.
+        place: Where it says so.
+        needles: The knitting in hand, before it.
+
+    Returns:
+        Whether it was taken so, or refused; False where its stitches come from elsewhere.
+    """
+    known = needles.count and not needles.counting.lost and needles.project.spacing is not None
+    if not known or needles.short_rows.gap is not None or needles.short_rows.turns:
+        return False
+    works = [one for one in line.sentences if isinstance(one, Phrase | WorkRounds | Repeated | Evenly)]
+    within = not works or (works[0].place.line, works[0].place.column) < (place.line, place.column)
+    if line.side or within or brings_stitches(line):
+        return False
+    if needles.flat:
+        if needles.side == "WS" or _lengthened(needles) or work_what_was_cut_short(needles):
+            return True
+        if needles.free or _just_cast_on(needles) or _joins_yarn(line, needles):
+            needles.side = "WS"
+        else:
+            needles.miss(place, _NOT_FACING, _FACE)
+        return True
+    if opened_midway(needles) and not _joins_yarn(line, needles):
+        refuse_rows_around_gap(line, needles)
+    elif speaks_of_rows(line) and (is_parted(needles) or (_just_cast_on(needles) and not needles.joined)):
+        needles.free = True
+        needles.turn_to_rows("WS")
+    else:
+        needles.miss(place, _IN_ROUNDS, 'Write "Work flat." above it if the work is turned from here on.')
+    return True
 
 
 _NOT_TURNED = "the line is a wrong-side row, and nothing before it has turned the work, which goes in rounds."

@@ -7,15 +7,31 @@ Taken as rounds, every other row of such a piece would be knitted wrongly, and n
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from functools import lru_cache
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Evenly, Join, Line, Phrase, Remark, Repeated, WorkRounds
+from stepper.project.instructions import (
+    AtIntervals,
+    BreakYarn,
+    EdgeRows,
+    EdgeShaping,
+    EdgesTogether,
+    Evenly,
+    Join,
+    Line,
+    Phrase,
+    Remark,
+    Repeated,
+    Return,
+    Sentence,
+    WorkRounds,
+)
 from stepper.project.model import Project, Section
-from stepper.project.stitchwork import Across, PickUp, Work
+from stepper.project.stitchwork import Across, Hold, Mark, PickUp, Work
 from stepper.regex import regex
 
 _ROWS = regex(r"(?<!short )(?<!short-)\brows?\b(?!\s+below)|\b[RW]S\b|\b(?:right|wrong)\s+side\b", re.I)
@@ -23,7 +39,7 @@ _R = regex(r"\s*[Rr]\s?\d")
 """The head of a row or a round, as the work goes: "R1:"."""
 _ROUNDS = regex(
     r"\b(?:rnds?|rounds?|around|bor|dpns?|double[- ]pointed)\b|\bNeedles?\s+1\b|\bN1\b|"
-    r"\bjoin(?:ed|ing)?\b(?!\s+(?:the\s+|new\s+)?(?:yarn|MC|CC|[A-Z]\b))",
+    r"\bjoin(?:ed|ing)?\b(?!\s+(?:(?:in|the|a|new)\s+)*(?:yarn|wool|ball|MC|CC|[A-Z]\b))",
     re.I,
 )
 
@@ -38,7 +54,7 @@ _OPEN_SAY = (
     'Say where the rows begin: join the yarn at the gap and write "Work flat", '
     'or write "rounds" where the gap is closed again.'
 )
-_PURL_FIRST = regex(r"\bp(?:url)?\s*(?:1|one)\s+row\b", re.I)
+_PURL_FIRST = regex(r"\bp(?:url|\.)?\s*(?:1|one)\s+row\b", re.I)
 _RIGHT_NEXT = regex(r"^[^:]*\(?\b(?:RS|right\s+side)\b\)?[^:]*:", re.I)
 """A right-side row right behind a single row that is purled: that one was the wrong side."""
 
@@ -67,9 +83,8 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     if speaks_of_rows(line) and opened_midway(needles):
         refuse_rows_around_gap(line, needles)
     goes_round = not needles.flat and needles.project.spacing is not None
-    if goes_round and speaks_of_rows(line) and not _FACING.search(line.text) and hangs_at_gap(needles):
-        needles.free = True
-        needles.turn_to_rows("WS")
+    if goes_round and is_parted(needles) and not brings_stitches(line):
+        _go_on_beside_held(line, section, needles)
         return
     if needles.flat or needles.joined or not needles.count or needles.counting.lost or not drafts:
         return
@@ -91,7 +106,7 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
         here = _lies_open(section, needles)
     if here or (not rounds_follow and any(rows for rows, _ in follow)):
         needles.free = True
-        purled_first = _PURL_FIRST.search(line.text) and after and _RIGHT_NEXT.search(after[0])
+        purled_first = _is_purled_first(line, [other for other in behind if not _only_said(other)])
         needles.turn_to_rows("WS" if purled_first else None)
     elif not rounds_follow and _held_in_rows(needles):
         told = "these stitches went on hold in rows, and no line here says whether rows or rounds go on"
@@ -100,6 +115,59 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
         needles.section.way_told = True
         told = "no line of this part says whether rows or rounds are worked: rounds are taken."
         needles.warn(line.place, f'{told} Write "Work flat" or "Join in the round".')
+
+
+def _go_on_beside_held(line: Line, section: Section, needles: Needles) -> None:
+    """Go on in rows over a part of a ring, if the line is of rows; refused where their side is not known.
+
+    Where the yarn hangs at the gap, the wrong side comes next. Cut or joined anew, it begins on either side.
+    """
+    anew = _BEGINS_ANEW.search("; ".join((*needles.remarks, *line.said))) is not None
+    anew = anew or any(isinstance(sentence, BreakYarn) for sentence in line.sentences)
+    facing = _FACING.search(line.text) is not None
+    if not anew and not facing:
+        if speaks_of_rows(line):
+            needles.free = True
+            needles.turn_to_rows("WS")
+        return
+    works = any(isinstance(one, _WORKED) and not _only_moves(one) for one in line.sentences)
+    rows, rounds = _words(_FACING.sub("", line.text))
+    if not works or rounds or needles.line.side:
+        return
+    behind = [other for other in section.lines if other.place.line > line.place.line]
+    behind = [other for other in behind if not _only_said(other)]
+    told = (_words(other.text) for other in behind)
+    rows = rows or next((by_rows and not around for by_rows, around in told if by_rows or around), False)
+    if not rows:
+        return
+    needles.free = True
+    if needles.line.right_facing and anew:
+        needles.turn_to_rows("RS")
+    elif not needles.line.right_facing and _is_purled_first(line, behind):
+        needles.turn_to_rows("WS")
+    else:
+        unsaid = "rows go on over a part of the ring, and it is not said on which side the yarn begins them."
+        needles.miss(line.place, unsaid, 'Write it: "Next row (WS): Join the yarn, purl to end."')
+
+
+_WORKED = (AtIntervals, EdgeRows, EdgeShaping, EdgesTogether, Evenly, Phrase, Repeated, WorkRounds)
+"""Instructions of which rows or rounds come."""
+_BEGINS_ANEW = regex(
+    r"(?:^|;\s*)(?:break|cut|fasten\s+off|(?:re-?)?(?:join|attach)\b(?!\s+in\b[^;]*\b(?:rounds?|rnds?)\b))",
+    re.I,
+)
+"""Words by which yarn is broken, or joined where it does not hang."""
+
+
+def _only_moves(instruction: Sentence) -> bool:
+    """Return whether a line works no stitch of those that it puts on hold or marks."""
+    elements = instruction.elements if isinstance(instruction, Phrase) else ()
+    return bool(elements) and all(isinstance(one, Hold | Mark) for one in elements)
+
+
+def _is_purled_first(line: Line, behind: Sequence[Line]) -> bool:
+    """Return whether a line purls a single row, and those behind it go on with one of the right side."""
+    return bool(_PURL_FIRST.search(line.text) and behind and _RIGHT_NEXT.search(behind[0].text))
 
 
 def _only_said(line: Line) -> bool:
@@ -209,6 +277,13 @@ def settle_rounds(line: Line, needles: Needles) -> None:
         )
 
 
+def brings_stitches(line: Line) -> bool:
+    """Return whether a line takes held stitches back, picks some up, or casts some on."""
+    begins = (one.elements[0] for one in line.sentences if isinstance(one, Phrase) and one.elements)
+    casts_on = any(isinstance(one, Work) and one.stitch == "co" for one in begins)
+    return casts_on or _takes_back(line) or any(isinstance(one, Return) for one in line.sentences)
+
+
 def _takes_back(line: Line) -> bool:
     """Return whether a line works across held stitches, or picks some up."""
     return any(
@@ -250,7 +325,15 @@ def opened_midway(needles: Needles) -> bool:
 
 
 def hangs_at_gap(needles: Needles) -> bool:
-    """Return whether the last round left the yarn at a gap: rows go on there, with one on the wrong side.
+    """Return whether the last round left the yarn at a gap: rows go on there, with one on the wrong side."""
+    return is_parted(needles) and not any(map(_CUT.match, needles.remarks))
+
+
+_CUT = regex(r"(?:break|cut|fasten\s+off)\b", re.I)
+
+
+def is_parted(needles: Needles) -> bool:
+    """Return whether the last round ended at a gap, wherever its yarn is by now.
 
     It began by binding off or holding stitches and was worked to its end, or it ended before held stitches.
     """
@@ -258,8 +341,7 @@ def hangs_at_gap(needles: Needles) -> bool:
         return False
     last = needles.drafts[-1]
     codes = [run.stitch for run in flatten(last.phrase) if stitch(run.stitch).kind is not Kind.MARK]
-    cut = any(said.startswith("break") for said in needles.remarks)
-    if cut or len(codes) < 2 or {"co", "turn", "w&t", "return"} & set(codes):
+    if len(codes) < 2 or {"co", "turn", "w&t", "return"} & set(codes):
         return False
     if codes[0] not in ("bo", "hold"):
         return codes[-1] == "hold"

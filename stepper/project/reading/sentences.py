@@ -316,7 +316,8 @@ class Builder(ChartBuilder):
             ]
         elif side == "WS":
             text = '"WS facing" is said, and changes nothing: the row is counted as it comes.'
-            self.assumed.append(Assumed(f'{text} Write "Next row (WS):" for the side.', self._place(token)))
+            hint = 'Write "Next row (WS):" for the side.'
+            self.assumed.append(Assumed(f"{text} {hint}", self._place(token), wrong_side=True))
         return self._sentence(tree.children[1])
 
     def _do_going(self, tree: Any) -> list[Sentence]:

@@ -6,6 +6,7 @@ import pytest
 
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
+from tests.tables import each_row
 
 
 def test_a_stretch_to_a_length_ends_on_the_side_that_the_next_line_needs() -> None:
@@ -168,3 +169,24 @@ def test_a_row_that_closes_a_buttonhole_in_the_round_is_a_round(row: str) -> Non
     plan = plan_of(project(work))
     assert [(round_.flat, round_.instruction) for round_ in plan.rounds[2:]] == [(False, "k3, cast on 2, k15"), (False, "knit"), (False, "knit")]
     assert any("taken as a round" in each.text for each in plan.warnings)
+
+
+@each_row(
+    ("work", "told"),
+    [
+        ("Cast on 20 sts. Work flat.\nWork 4 rows in st st.\nWith WS facing, p 1 row.", "by the rows so far the right side"),
+        ("Cast on 20 sts. Work flat.\nWork 5 rows in st st.\nWith WS facing, p 1 row.", ""),
+        ("Cast on 20 sts. Work flat.\nWork 4 rows in st st.\nJoin the wool with the wrong side facing, and p. 1 row.", ""),
+        ("Cast on 20 sts. Work flat.\nWith WS facing, p 1 row.", ""),
+        ("Cast on 20 sts.\nWith WS facing, p 1 row.", ""),
+        ("Cast on 20 sts. Join in the round.\nKnit 2 rounds.\nWith WS facing, p 1 row.", "the work goes in rounds"),
+    ],
+)
+def test_a_row_whose_words_turn_the_wrong_side_is_of_that_side_or_refused(work: str, told: str) -> None:
+    """Purled with the right side facing it is a ridge. Yarn joined anew may begin on either side."""
+    text = project(work, sizes="one", size="one")
+    if told:
+        assert told in faults(text)
+        return
+    last = plan_of(text).rounds[-1]
+    assert (last.instruction, last.side, last.flat) == ("purl", "WS", True)

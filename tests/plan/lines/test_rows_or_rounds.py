@@ -132,6 +132,37 @@ def test_rounds_and_rows_that_say_where_they_begin_are_taken(line: str) -> None:
     assert plan_of(project(f"{NECK}{line}\nBind off.")).rounds[-2].after == 40
 
 
+PARTED = "Cast on 40 sts. Join in the round.\nKnit 4 rounds.\nK20, slip 20 sts to a holder.\n"
+
+
+@each_row(
+    ("lines", "sides"),
+    [
+        ("P. 1 row.", ["WS"]),
+        ("Join the wool with the wrong side facing, and p. 1 row.\nWork 2 rows in st st.", ["WS", "RS", "WS"]),
+        ("Break yarn.\nJoin the wool with the wrong side facing, and p. 1 row.", ["WS"]),
+        ("Break yarn.\nWith RS facing, rejoin yarn and knit 1 row.\nPurl 1 row.", ["RS", "WS"]),
+        ("Break yarn.\nWith RS facing, rejoin yarn and knit to end.\nNext row: Purl.", ["RS", "WS"]),
+        ("Break yarn.\nPurl 1 row.\nDec row (RS): K1, k2tog, k to end.", ["WS", "RS"]),
+        ("Break yarn.\nP. 1 row.", None),
+        ("Break yarn. P. 1 row.", None),
+        ("Break yarn.\nWork 4 rows in st st.", None),
+        ("Break yarn.\nK to end.\nWork 4 rows in st st.", None),
+        ("Break yarn.\nDec 1 st at each end of every right-side row 3 times.", None),
+        ("Break yarn.\nWith RS facing, rejoin yarn and knit 2 rounds.", ["RS", "RS"]),
+    ],
+)
+def test_a_part_of_a_ring_goes_on_in_rows_wherever_its_yarn_is(lines: str, sides: list[str] | None) -> None:
+    """Cut or joined anew, the yarn begins on either side: rows ask for it, and were never rounds."""
+    work = project(f"{PARTED}{lines}", sizes="one", size="one")
+    if sides is None:
+        assert "on which side the yarn begins" in faults(work)
+        return
+    rounds = plan_of(work).rounds[6:]
+    assert [one.side for one in rounds] == sides
+    assert {one.flat for one in rounds} == {"rounds" not in lines}
+
+
 def test_rounds_behind_the_row_that_closes_a_heel_are_rounds() -> None:
     """Worked back as rows they would be purled on the outside, every other one."""
     work = (
