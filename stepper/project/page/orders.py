@@ -230,6 +230,15 @@ _SIZED = regex(
     r"\d\s?mm\b|\b(?:US|UK|no\.?|size)\s*\d|\b(?:smaller|larger|bigger|finer|thicker|rib\w*|edging|band)\b",
     re.I,
 )
+_BY_WORD = regex(
+    r"\b(?:smaller|larger|bigger|finer|thicker|other|second|sizes?\s+(?:down|up)|rib\w*|edging|(?:neck)?band)\b",
+    re.I,
+)
+_SIZES = regex(
+    r"(?P<mm>\d+(?:[.,]\d+)?)\s?mm\b|\b(?:US|UK|no\.?|sizes?)\s*(?:US\s*)?#?\s*(?P<number>\d+(?:[.,]\d+)?)",
+    re.I,
+)
+"""A needle by a word, against another, and by its sizes."""
 SWATCH = regex(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 """Words of a piece knitted only to measure, which is no garment."""
 
@@ -288,6 +297,25 @@ def part_given_needle(sentence: str) -> str:
 def takes_sized_needle(sentence: str) -> bool:
     """Return whether a sentence names a needle by its size, or against another: "with smaller needles"."""
     return bool(_SIZED.search(sentence[:LONGEST])) and bool(_NEEDLE.search(sentence[:LONGEST]))
+
+
+def takes_given_needle(sentence: str, given: str) -> bool:
+    """Return whether a sentence names the needle that a list gives to a part: by a size of it, or by a word.
+
+    Args:
+        sentence: A sentence of the pattern: "With 3 mm needles, cast on 80 sts".
+        given: The entry of the list: "US 2.5 / 3 mm needles for the ribbing". Any needle, if without size.
+    """
+    if not _NEEDLE.search(sentence[:LONGEST]):
+        return False
+    sizes = _sizes_in(given)
+    return not sizes or bool(_BY_WORD.search(sentence[:LONGEST])) or not sizes.isdisjoint(_sizes_in(sentence))
+
+
+def _sizes_in(sentence: str) -> set[tuple[bool, float]]:
+    """Return the sizes of needles in a sentence, each with whether it is in mm."""
+    found = _SIZES.finditer(sentence[:LONGEST])
+    return {(bool(one["mm"]), float((one["mm"] or one["number"]).replace(",", "."))) for one in found}
 
 
 def is_for_some_sizes(sentence: str) -> bool:

@@ -53,6 +53,7 @@ from stepper.project.page.orders import (
     is_order,
     needles_for_part,
     part_given_needle,
+    takes_given_needle,
     takes_needle,
     takes_sized_needle,
 )
@@ -715,6 +716,8 @@ class Sorter:
                 end = next((other for other in heads if other > at), len(rows))
                 if not any(map(takes_sized_needle, rows[at:end])):
                     return False
+        if not any(takes_given_needle(row, given) for row in rows):
+            return False  # the lines take the needle of the body alone: "With the circular, pick up 80 sts"
         return any(takes_needle(one) for row in rows for one in sentences_of(row))
 
     def _name(self, text: str, at: int, taken: int, context: str) -> None:

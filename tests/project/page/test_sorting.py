@@ -472,6 +472,20 @@ def test_strands_held_together_and_a_needle_for_a_part_are_asked_about_where_no_
     assert [piece.text for piece in told if piece.kind == "note"] == ["200 g of fern, held double."]
 
 
+def test_a_needle_that_a_list_gives_to_a_part_is_taken_by_its_own_size_or_word() -> None:
+    """ "With the circular" under "Neckband" was worked on the needle of the body, though the list gives the edgings another."""
+    page = (
+        "Fern pullover\n\nMaterials\n\n5 mm needles for the body.\n\n4 mm needles for the edgings.\n\nBODY\n"
+        "With 5 mm needles, cast on 40 sts.\nKnit 9 rounds.\nBind off.\n\nNECKBAND\nWith {}, pick up and knit 30 sts.\nBind off.\n"
+    )
+    left = {
+        words: [piece.text for piece in take_apart(page.format(words)).pieces if piece.kind == "note"]
+        for words in ("the circular", "the 4mm circular", "smaller needles")
+    }
+    edging = ["4 mm needles for the edgings."]
+    assert left == {"the circular": edging, "the 4mm circular": [], "smaller needles": []}
+
+
 def test_another_way_in_front_of_the_pattern_is_asked_about() -> None:
     """Its question alone is a remark; what it has knitted instead stands in the next sentence."""
     page = take_apart("Pine vest\n\nNo buttons? Then just rib.\n\nNo marker? A loop of yarn will do.\n\nCast on 80 sts.\nKnit 2 rows.\n")
