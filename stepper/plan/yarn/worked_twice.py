@@ -15,28 +15,18 @@ from stepper.plan.lines.again.part_names import COPIES
 from stepper.plan.model import Plan, Round
 from stepper.plan.same_plan import SamePlan
 from stepper.plan.yarn.yarn_use import Amount, total
+from stepper.project.pairs import OF_TWO, WHOLES, pair_alike
 from stepper.regex import regex
 
-_WHOLES = r"mitten|mitt|glove|sock|stocking|slipper|boot(?:ee|ie)|(?:leg|wrist|hand)[-\s]?warmer|wristlet"
-_OF_TWO = (
-    rf"(?:sleeve|{_WHOLES}|front|cuff|strap|pocket|thumb|piece|ear\s?flap|armband|armhole\s+(?:band|border|edging))"
-)
 _MAKE_TWO = regex(r"\b(?:make|work|knit)\s+(?:2|two)\b(?!\s*(?:rows?|rnds?|rounds?|tog|st))", re.I)
-_PLURAL = regex(rf"^(?:(?:both|two|2|the)\s+)*{_OF_TWO}s\b(?!\s+(?:and|&))|\bboth\s+alike\b", re.I)
+_PLURAL = regex(rf"^(?:(?:both|two|2|the)\s+)*{OF_TWO}s\b(?!\s+(?:and|&))|\bboth\s+alike\b", re.I)
 """A section of such a name is written once and meant for two."""
 _THE_OTHER = regex(
-    rf"\b(?:second|other|left|right)\s+({_OF_TWO})\b.*\b(?:same|alike|likewise|identical|match(?:es)?|as\s+(?:the\s+|for\s+)*"
-    rf"(?:first|left|right|this))|\b(?:make|work|knit)\s+(?:a\s+second|another)\s+({_OF_TWO})\b",
+    rf"\b(?:second|other|left|right)\s+({OF_TWO})\b.*\b(?:same|alike|likewise|identical|match(?:es)?|as\s+(?:the\s+|for\s+)*"
+    rf"(?:first|left|right|this))|\b(?:make|work|knit)\s+(?:a\s+second|another)\s+({OF_TWO})\b",
     re.I,
 )
-_BOTH = regex(
-    rf"\b(?:both|the\s+two|the)\s+({_OF_TWO})s\s+are\s+(?:(?:worked|made|knit(?:ted)?)\s+)?(?:exactly\s+)?"
-    rf"(?:alike|identical|(?:just\s+)?the\s+same)\b(?!\s+(?:as|to|until|except|but|length|size))",
-    re.I,
-)
-"""What a page says of a pair where it prints one of the two: "Both mittens are alike"."""
-_WHOLE = regex(_WHOLES)
-"""What is a garment in itself, with its thumb or heel."""
+_WHOLE = regex(WHOLES)
 
 
 def second_pieces(plan: Plan) -> tuple[range, ...]:
@@ -96,9 +86,8 @@ def _told_of(round_: Round, plan: Plan) -> bool | None:
     """Return whether a remark asks for a second whole garment rather than a piece; None if it asks for
     neither."""
     for remark in round_.remarks:
-        both = _BOTH.search(remark)
-        if both is not None:
-            noun = both.group(1).lower()
+        noun = pair_alike(remark)
+        if noun:
             printed = sum(noun in name.lower() for name in plan.sections)
             if printed < 2:  # else each is printed, left and right
                 return _WHOLE.fullmatch(noun) is not None

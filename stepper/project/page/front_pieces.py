@@ -13,6 +13,7 @@ from stepper.project.page.orders import (
     needles_for_part,
 )
 from stepper.project.page.pieces import Piece
+from stepper.project.pairs import pair_alike
 
 _ORDER = "this may be an instruction, and stands in front of the pattern."
 _STRANDS = (
@@ -21,6 +22,10 @@ _STRANDS = (
 )
 _NEEDLE = "a needle is given to a part here, and no row says which needle it is worked on."
 _SOME = "this is for some sizes alone, and no row says so."
+_PAIR = (
+    "both of a pair are alike, and one of them is planned here: the second has to be knitted as well. "
+    'Write "Make 2." as the first line of its part.'
+)
 _UNNAMED = "it is not clear what this is."
 
 
@@ -66,6 +71,8 @@ def _why(text: str) -> str:
         return _NEEDLE
     if is_for_some_sizes(text):
         return _SOME
+    if pair_alike(text):
+        return _PAIR
     return _ORDER if holds_instruction(text) else _UNNAMED
 
 

@@ -61,6 +61,7 @@ from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece, has_key
 from stepper.project.page.stops import ENDS, is_broken_at, sentences_of
 from stepper.project.page.stretches import names_a_stretch
+from stepper.project.pairs import pair_alike
 from stepper.project.pattern_heads import (
     as_plain_head,
     heads_pattern,
@@ -720,6 +721,15 @@ class Sorter:
             return False  # the lines take the needle of the body alone: "With the circular, pick up 80 sts"
         return any(takes_needle(one) for row in rows for one in sentences_of(row))
 
+    def _prints_one_of(self, piece: str, after: int) -> bool:
+        """Return whether the rows from here on head one of a pair that is alike, and tell of no other."""
+        rows = self.lines.rows[after:]
+        heads = [found for found in map(heading_of, rows) if found is not None and found.kind == "part"]
+        named = {found.name for found in heads if re.search(rf"\b{piece}(?:s|es)?\b", found.name)}
+        made = any(found.aside or found.name.endswith("s") for found in heads if found.name in named)
+        other = rf"\bmake\s+(?:2|two)\b|\b(?:second|other|another|left|right)\s+{piece}\b"
+        return bool(piece) and len(named) < 2 and not made and not re.search(other, " ".join(rows), re.I)
+
     def _name(self, text: str, at: int, taken: int, context: str) -> None:
         """Sort a paragraph of front matter by kind; put what has none under a mark."""
         sentences = sentences_of(text)
@@ -737,6 +747,11 @@ class Sorter:
         if not self._knits:
             kinds = [
                 "" if gives_needle_for_part(one) and not self._takes_needle(one, at + taken) else kind
+                for kind, one in zip(kinds, sentences, strict=True)
+            ]
+        if not self._knits:
+            kinds = [
+                "" if self._prints_one_of(pair_alike(one), at + taken) else kind
                 for kind, one in zip(kinds, sentences, strict=True)
             ]
         if not self._knits and (form := next(filter(None, map(needles_for_part, sentences)), "")):

@@ -486,6 +486,19 @@ def test_a_needle_that_a_list_gives_to_a_part_is_taken_by_its_own_size_or_word()
     assert left == {"the circular": edging, "the 4mm circular": [], "smaller needles": []}
 
 
+@pytest.mark.parametrize(
+    ("heads", "asked"),
+    [("MITTEN", True), ("MITTEN (make 2)", False), ("MITTENS", False), ("LEFT MITTEN", False)],
+)
+def test_a_pair_that_is_alike_is_asked_about_where_one_is_printed(heads: str, asked: bool) -> None:
+    """The second mitten was never knitted, and nothing said so. Two in the heading are told of by the plan."""
+    page = "Fern pair\n\nMaterials\n4 mm needles\n\nBoth mittens are alike.\n\n{}\nCast on 40 sts.\nKnit 9 rows.\nBind off.\n"
+    text = page.format(heads) + (page.format("RIGHT MITTEN").split("alike.")[1] if heads.startswith("LEFT") else "")
+    notes = [piece for piece in take_apart(text).pieces if piece.kind == "note"]
+    assert [piece.text for piece in notes] == ["Both mittens are alike."] * asked
+    assert all("the second has to be knitted" in piece.why for piece in notes)
+
+
 def test_another_way_in_front_of_the_pattern_is_asked_about() -> None:
     """Its question alone is a remark; what it has knitted instead stands in the next sentence."""
     page = take_apart("Pine vest\n\nNo buttons? Then just rib.\n\nNo marker? A loop of yarn will do.\n\nCast on 80 sts.\nKnit 2 rows.\n")

@@ -1,0 +1,34 @@
+"""Pieces of which there are two, and what a page says of a pair where it prints one of them. No I/O."""
+
+from __future__ import annotations
+
+import re
+
+from stepper.regex import regex
+
+WHOLES = (
+    r"mitten|mitt|glove|sock|stocking|slipper|boot(?:ee|ie)|(?:leg|wrist|hand)[-\s]?warmer|wristlet"
+)
+"""What is a garment in itself, with its thumb or heel."""
+OF_TWO = (
+    rf"(?:sleeve|{WHOLES}|front|cuff|strap|pocket|thumb|piece|ear\s?flap|armband|armhole\s+(?:band|border|edging))"
+)
+"""What there are two of."""
+_BOTH = regex(
+    rf"\b(?:both|the\s+two|the)\s+({OF_TWO})s\s+are\s+(?:(?:worked|made|knit(?:ted)?)\s+)?(?:exactly\s+)?"
+    rf"(?:alike|identical|(?:just\s+)?the\s+same)\b(?!\s+(?:as|to|until|except|but|length|size))",
+    re.I,
+)
+
+
+def pair_alike(sentence: str) -> str:
+    """Return the piece of which a sentence says that both are alike, in its singular and lower case.
+
+    Args:
+        sentence: "Both mittens are alike. Wear on either hand."
+
+    Returns:
+        "mitten"; empty if the sentence says so of none. Source: common practice.
+    """
+    found = _BOTH.search(sentence)
+    return found.group(1).lower() if found is not None else ""
