@@ -127,7 +127,6 @@ SILENT_THERE = {
     "Work even until armhole is same length as on back, ending with a WS row.": ("armhole", "is",),
     "Cont straight until armhole matches back.": ("armhole",),
     "Finish the second side the same as the first.": ("finish",),
-    "Work in same manner as back until piece measures 9 cm.": ("manner",),
     "NOTE - Slip all markers as you come to them.": ("note",),
     "Work even until left sleeve is the same length as right sleeve to underarm.": ("is",),
     "Join shoulders with a three-needle bind-off.": ("join",),

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable
 
 from stepper.plan.drafts import Finding
 from stepper.plan.model import Caution
+from stepper.plan.stitches.phrase import KNIT_THE_REST
 from stepper.project.model import Project
 from stepper.project.problems import Problem, one_of
 
@@ -55,8 +56,8 @@ def _problem(
         message += _difference(first) + "."
         hint = hint or _taught(first, group, project, right, only_blend=only_blend)
     if only_blend and unmet:
-        # To mend the line so that it fits would knit the stitches of one size into the places of another.
-        hint = f"{hint}\n{unmet}".strip() if first.kind == "count" else unmet
+        # To knit the rest would put the stitches of one size into the places of another.
+        hint = unmet if hint == KNIT_THE_REST else f"{hint}\n{unmet}".strip()
     others = [project.sizes[size] for size in sizes if size != first.size]
     if others and several:
         message = f"{message.rstrip('.')} (also size {one_of(others)})."

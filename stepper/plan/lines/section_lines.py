@@ -7,7 +7,7 @@ Lines that number their rounds are grouped until the numbering starts over
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import Final
 
@@ -131,6 +131,13 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
     closing = _said_with_binding_off(first)
     needles.remarks.extend(words for words in _said_besides(first) if words not in closing)
     take_side(first, needles, turns=turns_midway(first))
+    _work_sentences(first, section, needles, closing)
+    tell_side_bound_off(first, needles)
+    fasten_off(first, section, needles)
+
+
+def _work_sentences(first: Line, section: Section, needles: Needles, closing: Sequence[str]) -> None:
+    """Work the sentences of a line, as often as it says, and hold its counts against all of them."""
     counts = [sentence for sentence in first.sentences if isinstance(sentence, PrintedCount | RowsCount)]
     if first.times is None:
         counts = []
@@ -144,8 +151,6 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
                 work(sentence, needles)
     for sentence in counts:
         work(sentence, needles)
-    tell_side_bound_off(first, needles)
-    fasten_off(first, section, needles)
 
 
 def _is_followed_by_wrong_side(line: Line, section: Section) -> bool:

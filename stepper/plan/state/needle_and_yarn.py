@@ -207,8 +207,10 @@ def _by_number(instruction: Needle, needles: Needles) -> float:
     american = next((size.mm for size in NEEDLE_SIZES if size.us == number and not size.also_mm), None)
     british = UK_SIZES.get(int(number)) if number.isdigit() else None
     metric = next((mm for mm in named if f"{mm:g}" == number), None)
-    both = {"US": american, "UK": british, "millimetres": metric}
+    both: dict[str, float | None] = {"US": american, "UK": british}
     fits = {table: mm for table, mm in both.items() if mm in named}
+    if not fits and metric is not None:
+        fits = {"millimetres": metric}
     if len(fits) == 1:
         ((table, mm),) = fits.items()
         called = f"{mm:g} mm" if mm == metric else f"{table} {number}, {mm:g} mm"

@@ -6,6 +6,8 @@ The elements of a line are worked from left to right with a cursor on the left n
 
 from __future__ import annotations
 
+from typing import Final
+
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run, flatten, runs_written
 from stepper.plan.stitches.both_sides import with_other_ball
@@ -189,10 +191,14 @@ def _works(items: tuple[Item, ...]) -> bool:
     return any(stitch(run.stitch).kind not in idle for run in runs_written(items))
 
 
+KNIT_THE_REST: Final = 'End the line with "k to end" where the rest is knitted.'
+"""What mends a line that leaves stitches over, where they are of the size that the line is for."""
+
+
 def _leftover_hint(count: int, used: int) -> str:
     if used and count % used == 0:
         return f'Did the line mean to repeat? "*…; rep from * to end" fits {count // used} times.'
-    return 'End the line with "k to end" where the rest is knitted.'
+    return KNIT_THE_REST
 
 
 def _with_double_stitch(items: list[Item]) -> list[Item]:
