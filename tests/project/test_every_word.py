@@ -84,7 +84,7 @@ SILENT = {
     # "K 5 rounds plain stockinette" are knitted, an armhole begins with its shaping.
     "stockinette", "shaping",
     # "Very loosely" is loosely, "straight needles" work rows or rounds as said, a "rib pattern" is the rib just set.
-    "very", "straight", "pattern", "rib",
+    "straight", "pattern", "rib",
     # "Without further increase", "rows 1 and 2 alternately", "to within the last 4", "to last 2 sts before marker".
     "further", "alternately", "within", "last",
     # "Over 16 left front sts only": the count is checked, and no other stitches are on the needle.
@@ -149,7 +149,6 @@ SILENT_THERE = {
     "Row 3: Knit until there's 1 stitch left before the marker, kfb, slip marker, knit to end.": ("there's",),
     "Needle 1: K1, m1r, knit until 1 st is left on the needle, m1l, k1.": ("is",),
     "K to last 3 stitches of the round, ssk, k1.": ("stitches",),
-    "Row 11: K3, *yo, sk2p, yo, k1*, repeat between stars to last 3 sts, k3": ("between", "stars",),
     "Knit until the last 2 stitches, kfb, k1.": ("stitches",),
     "Row 4: Knit, casting on 2 sts over each buttonhole. 20 sts.": ("each",),
     "Next row: Work in pattern, casting on 2 sts over each buttonhole. 20 sts.": ("each",),
@@ -159,11 +158,9 @@ SILENT_THERE = {
     "Knit, casting on 2 sts over those bound off on previous row.": ("those",),
     "Keep repeating rows 1 and 2 until there are 60 sts.": ("keep", "repeating"),
     "Then knit 1x1 ribbing for 2 inches.": ("knit",),
-    "Then knit 5 rows of garter stitch.": ("knit",),
     "Inc 1 st before and after marker on every 8th round 6 times.": ("round",),
     "Rep dec rnd every 3rd rnd 4 times more, until only 56 sts remain.": ("until",),
     "Knit 1 round, at the same time as 16 sts are increased evenly.": ("as",),
-    "Change back to larger needles.": ("change",),
     "Knit 1 round. 17 sts between markers and 64 sts in total.": ("total",),
     "Knit straight up in stockinette stitch for 5 cm.": ("knit",),
     "Knit straight in stockinette stitch for 5 cm.": ("knit",),
@@ -197,8 +194,6 @@ SILENT_THERE = {
     "Rep dec round every 4th round 3 times more. 52 sts.": ("round",),
     "Rep dec round every 4th round 3 times, then in every round twice.": ("round",),
     "Knit 1 round where you decrease 4 sts evenly.": ("you",),
-    "Work dec round every 8th round a total of 6 times.": ("times",),
-    "Make an increase at both sides of every 6th row until there are 60 sts.": ("an",),
     "Decrease 1 st at each end of every other row until 14 sts are left.": ("are",),
     # The other side is matched whatever it is called; "then", "again", "just" and "B" say the same by themselves.
     "Inc 1 st at each end of next row and then every foll 6th row 8 times more.": ("every",),
@@ -242,13 +237,11 @@ SILENT_THERE = {
     "Work exactly as for the front until the armhole shapings have been completed and 105 sts remain.": ("been",),
     # "4 mm" is a needle's; the pattern's name says its row again; "so", "is" and "stitches" are the grammar of print.
     "Change to 5 mm needles and place panels as follows:": ("needles",),
-    "Continue on larger needles and work 6 rows in garter st.": ("continue",),
     "Work in twisted rib (k1tbl, p1) for 6 rnds.": ("twisted",),
     "Change to 4 mm needles and starting with a knit row, work in st st for 3 cm.": ("needles",),
     "Change to 4 mm needles and, beginning with a purl row, work in st st for 3 cm.": ("needles",),
     "The other one is just the same.": ("is",),
     "Knit rib (K1, P1) for 5 cm.": ("knit",),
-    "Row 3 (RS): Make DS, k to prev DS (slipping Ms), k DS, k4, turn.": ("prev",),
     "Row 3 (RS): Make DS, k to prev DS, k DS, k4, turn.": ("prev",),
     "Change to 3.75 mm needles and knit 2 rounds.": ("needles",),
     "Change to 4 mm needles and st.st.": ("needles",),
@@ -298,7 +291,6 @@ SILENT_THERE = {
     "Inc 1 st at each end of every foll. 6th row 3 times.": ("every",),
     "Inc 1 st at each end of the 5th row and of every foll 8th row until there are 66 sts.": ("every",),
     # What is on a holder is knitted from it, whether the verb or the second holder is named again or not.
-    "Pick up and knit 6 sts down left front, 8 sts from front holder and k 10 sts from back holder.": ("k", "holder"),
     "1st buttonhole row (RS): Rib 3, cast off 3, rib to end.": ("buttonhole",),
     "2nd buttonhole row: Rib, casting on 3 sts over those cast off.": ("buttonhole", "those"),
     "Next row: Rib to end, casting on 3 sts over those cast off on previous row.": ("those",),
@@ -465,7 +457,7 @@ def crowded_lines(draw: st.DrawFn) -> tuple[str, str, int, tuple[str, ...]]:
     """Put a telling word between two words of a line that is read."""
     text, (sizes, names) = draw(st.sampled_from(sorted(legal_lines().items())))
     telling = draw(st.sampled_from(TELLING))
-    assume(telling != "bind off" or not re.match(r"(?:bind|cast)\s+off", text, re.I))  # it says so again
+    assume(telling != "bind off" or not re.match(r"(?:bind|cast)\s+(?:\((?:bind|cast)\)\s+)?off", text, re.I))  # it says so again
     assume(telling != "bind off" or not re.search(r"\b(?:edge|needle|cm),?\s+bind\s+off", text, re.I))  # so it does there
     assume(telling != "again" or not re.match(r"[A-Z]\w+ stitch for\b", text))  # a fabric may come again
     assume(telling != "each" or not re.search(r"at (?:neck|armhole|side|front) edge", text))  # of one piece there is one

@@ -61,6 +61,7 @@ def test_for_any_slip_in_any_word_the_legal_word_is_suggested(case: tuple[str, s
     A slip inside a name (of a sleeve, a marker, a label) leaves the line legal, and is not counted here.
     """
     line, wrong, word = case
+    assume(not line.startswith("Own words"))  # she writes what she likes there, and what is wrong is said so
     sizes, names = lines()[line]
     reading = read(wrong, sizes, names)
     assume(reading.line is None)
