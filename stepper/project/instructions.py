@@ -613,3 +613,8 @@ class Line:
     """The stripes that the page defines and the line calls for; None for none."""
     ends: UpToHere | None = None
     """That the garment ends here for now; None if it goes on."""
+
+
+def is_only_said(line: Line) -> bool:
+    """Return whether nothing is worked for a line: a note, or a step of finishing."""
+    return all(isinstance(sentence, Remark) for sentence in line.sentences)

@@ -8,7 +8,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from stepper.project.draft import FileDraft
-from stepper.project.instructions import Line, Remark, Unread
+from stepper.project.instructions import Line, Remark, Unread, is_only_said
 from stepper.project.marks.mark_references import take_references
 from stepper.project.marks.part_marks import single_stars, without_marks
 from stepper.project.own_stitches.abbreviations import Abbreviations
@@ -327,7 +327,7 @@ def read_rows(
     if that row is not a line of its own.
     """
     first = read_line(rows[0][0], Placer(rows[:1], respelt), words)
-    note = first.line is not None and _is_note(first.line) and len(rows) > 1
+    note = first.line is not None and is_only_said(first.line) and len(rows) > 1
     if note and read_line(rows[1][0], Placer(rows[1:2], respelt), words).line is not None:
         return Rows(taken=1, line=first.line)
     if first.line is not None and not _goes_on(rows, 1):
@@ -353,8 +353,6 @@ def read_rows(
     return Rows(taken=1, line=first.line, meant=first.meant)
 
 
-def _is_note(line: Line) -> bool:
-    return all(isinstance(sentence, Remark) for sentence in line.sentences)
 
 
 def _goes_on(rows: list[tuple[str, Span]], count: int) -> bool:

@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 import re
+from typing import Final
 
 from stepper.regex import regex
 
-WHOLES = (
-    r"mitten|mitt|glove|sock|stocking|slipper|boot(?:ee|ie)|(?:leg|wrist|hand)[-\s]?warmer|wristlet"
-)
-"""What is a garment in itself, with its thumb or heel."""
-OF_TWO = (
+_NAMES: Final = ("mitten", "mitt", "glove", "sock", "stocking", "slipper", "bootee", "bootie", "wristlet")
+_WARMED: Final = ("leg", "wrist", "hand")
+WHOLES: Final = rf"{'|'.join(_NAMES)}|(?:{'|'.join(_WARMED)})[-\s]?warmer"
+"""What is a garment in itself, with its thumb or heel, as a page prints it."""
+WHOLE_NAMES: Final = frozenset({*_NAMES, *(f"{limb}warmer" for limb in _WARMED)})
+"""The same, each as one word: the second of it is all of the page again."""
+OF_TWO: Final = (
     rf"(?:sleeve|{WHOLES}|front|cuff|strap|pocket|thumb|piece|ear\s?flap|armband|armhole\s+(?:band|border|edging))"
 )
 """What there are two of."""

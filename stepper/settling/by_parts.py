@@ -21,7 +21,7 @@ from stepper.project.reading.own_words import find_depended_on, turns_at_its_end
 from stepper.project.rewording.synonym import STS
 from stepper.regex import regex
 from stepper.session.state import OpenAnswer
-from stepper.settling.coming import CASTS_ON
+from stepper.settling.coming import CASTS_ON, open_behind, write_come
 from stepper.settling.rows_asked import RowAsked, bound_off_at_edge
 from stepper.settling.written_rows import Forms
 
@@ -329,6 +329,29 @@ def _called(name: str) -> str:
     """Return what waits as a line calls it: the copy "sleeves, second" is the second sleeve."""
     piece, _, nth = name.partition(", ")
     return f"{nth} {piece.removesuffix('s')}" if nth else name
+
+
+def write_asked(answer: OpenAnswer, row: OpenRow, left: LeftOpen) -> Forms:
+    """Write an open row of whose stitches she was asked.
+
+    Args:
+        answer: What she answered, of a kind in `OF_PARTS`.
+        row: The row.
+        left: The row as it stands in the file.
+
+    Returns:
+        The rows that may be written, without indentation, the best form first.
+    """
+    match answer.kind:
+        case OpenKind.PARTS:
+            return write_parts(told_apart(answer.parts, dict(row.held)), left.text, round_=answer.round)
+        case OpenKind.SHORT_ROWS:
+            return write_short_rows(answer, left.text, row.stitches)
+        case OpenKind.COME:
+            return tuple((*form, *open_behind(left, row.by_parts)) for form in write_come(answer, left.text))
+        case _:
+            behind = open_behind(left, row.by_parts) if PartKind.ON in row.by_parts else ()
+            return write_taken(answer, left.text, dict(row.held).get(answer.name, 0), behind)
 
 
 def write_taken(answer: OpenAnswer, words: str, held: int, behind: tuple[str, ...] = ()) -> Forms:

@@ -35,13 +35,10 @@ from stepper.settling.by_parts import (
     asked_by_parts,
     joined_behind,
     parts_in,
-    told_apart,
+    write_asked,
     write_counted,
-    write_parts,
-    write_short_rows,
-    write_taken,
 )
-from stepper.settling.coming import COMES, open_behind, write_come
+from stepper.settling.coming import COMES
 from stepper.settling.file_in_hand import FileInHand, read_lines, write_whole
 from stepper.settling.looked import Looked, is_idle, look
 from stepper.settling.number_questions import CountAnswer, RowNumbers
@@ -145,18 +142,9 @@ class OpenRows:
         """Write a row of which she was asked stretch by stretch."""
         asked, row = looked.asked, self._loaded.plan.open
         assert row is not None  # the caller has looked
-        words = asked.left.text
-        if answer.kind is OpenKind.PARTS:
-            parts = answer.parts or (row.proposed.parts if row.proposed is not None else ())
-            forms = write_parts(told_apart(parts, dict(row.held)), words, round_=answer.round)
-        elif answer.kind is OpenKind.SHORT_ROWS:
-            forms = write_short_rows(answer, words, row.stitches)
-        elif answer.kind is OpenKind.COME:
-            behind = open_behind(asked.left, row.by_parts)
-            forms = tuple((*form, *behind) for form in write_come(answer, words))
-        else:
-            behind = open_behind(asked.left, row.by_parts) if PartKind.ON in row.by_parts else ()
-            forms = write_taken(answer, words, dict(row.held).get(answer.name, 0), behind)
+        if answer.kind is OpenKind.PARTS and not answer.parts and row.proposed is not None:
+            answer = replace(answer, parts=row.proposed.parts)
+        forms = write_asked(answer, row, asked.left)
         file = looked.file
         if file.several and not file.alone:
             file.text, file.alone = keep_for_size(file.text, file.size), True

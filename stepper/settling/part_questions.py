@@ -3,20 +3,12 @@
 from __future__ import annotations
 
 from stepper.language.open_words import ask_parts
-from stepper.plan.model import OpenKind, OpenRow, PartKind
+from stepper.plan.model import OpenKind, OpenRow
 from stepper.project.page.unread.answers import AnsweredNumber
 from stepper.project.page.unread.left_open import LeftOpen
 from stepper.session.open_row.by_parts import Ask, PartQuestion, question_after
 from stepper.session.state import OpenAnswer, PartAnswer
-from stepper.settling.by_parts import (
-    asked_by_parts,
-    told_apart,
-    write_counted,
-    write_parts,
-    write_short_rows,
-    write_taken,
-)
-from stepper.settling.coming import open_behind, write_come
+from stepper.settling.by_parts import OF_PARTS, asked_by_parts, write_asked, write_counted
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.prompting import BackAsked, ask_read
 from stepper.settling.rows_asked import RowAsked
@@ -95,18 +87,8 @@ def _read(typed: str, question: PartQuestion) -> PartAnswer | str:
 
 
 def _written(answer: OpenAnswer, row: OpenRow, left: LeftOpen) -> Forms:
-    words = left.text
-    match answer.kind:
-        case OpenKind.PARTS:
-            return write_parts(told_apart(answer.parts, dict(row.held)), words, round_=answer.round)
-        case OpenKind.SHORT_ROWS:
-            return write_short_rows(answer, words, row.stitches)
-        case OpenKind.TAKEN:
-            behind = open_behind(left, row.by_parts) if PartKind.ON in row.by_parts else ()
-            return write_taken(answer, words, dict(row.held).get(answer.name, 0), behind)
-        case OpenKind.COME:
-            return tuple((*form, *open_behind(left, row.by_parts)) for form in write_come(answer, words))
-        case OpenKind.ROWS:
-            return write_counted(answer, words, row.stitches)
-        case _:
-            return ((f"Note: {' '.join(words.split())}",),)
+    if answer.kind in OF_PARTS:
+        return write_asked(answer, row, left)
+    if answer.kind is OpenKind.ROWS:
+        return write_counted(answer, left.text, row.stitches)
+    return ((f"Note: {' '.join(left.text.split())}",),)

@@ -14,11 +14,11 @@ from stepper.project.instructions import (
     Labelled,
     Line,
     Phrase,
-    Remark,
     Repeated,
     Sentence,
     Together,
     WorkRounds,
+    is_only_said,
 )
 from stepper.project.model import Section
 from stepper.regex import regex
@@ -126,7 +126,7 @@ def _refuse_called_unread(name: str, written: Line, behind: Sequence[Line], need
     """Refuse a named round that only a line left as a note says when to work: it may not be worked here."""
     spelt = re.escape(in_full(name)).replace("increase", "inc(?:rease)?").replace("decrease", "dec(?:rease)?")
     spelt = spelt.replace("round", "(?:round|rnd)")
-    notes = (line for line in behind if all(isinstance(one, Remark) for one in line.sentences))
+    notes = filter(is_only_said, behind)
     if any(re.search(rf"\b(?:work|then)\s+(?:an?\s+|the\s+)?{spelt}\b", line.text, re.I) for line in notes):
         told = f"a line that is not read says when {name} is worked: whether here, too, is not known."
         needles.report(written.place, told, "Put that line right first.")

@@ -24,11 +24,11 @@ from stepper.project.instructions import (
     Join,
     Line,
     Phrase,
-    Remark,
     Repeated,
     Return,
     Sentence,
     WorkRounds,
+    is_only_said,
 )
 from stepper.project.model import Project, Section
 from stepper.project.stitchwork import Across, Hold, Mark, PickUp, Work
@@ -93,9 +93,8 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     _, rounds = _words(line.text)
     if rounds:
         return
-    behind = [other for other in section.lines if other.place.line > line.place.line]
-    after = [other.text for other in behind if not _only_said(other)]
-    follow = [_words(text) for text in after]
+    behind = _worked_behind(line, section)
+    follow = [_words(other.text) for other in behind]
     rounds_follow = any(rounds for _, rounds in follow)
     # Stitches are picked up with the right side facing for a neckband in the round as for a band in rows.
     picked = "pu" in drafts[-1].codes
@@ -106,8 +105,7 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
         here = _lies_open(section, needles)
     if here or (not rounds_follow and any(rows for rows, _ in follow)):
         needles.free = True
-        purled_first = _is_purled_first(line, [other for other in behind if not _only_said(other)])
-        needles.turn_to_rows("WS" if purled_first else None)
+        needles.turn_to_rows("WS" if _is_purled_first(line, behind) else None)
     elif not rounds_follow and _held_in_rows(needles):
         told = "these stitches went on hold in rows, and no line here says whether rows or rounds go on"
         needles.warn(line.place, f'{told}: rounds are taken. Write "Work flat" where the work is turned.')
@@ -134,8 +132,7 @@ def _go_on_beside_held(line: Line, section: Section, needles: Needles) -> None:
     rows, rounds = _words(_FACING.sub("", line.text))
     if not works or rounds or needles.line.side:
         return
-    behind = [other for other in section.lines if other.place.line > line.place.line]
-    behind = [other for other in behind if not _only_said(other)]
+    behind = _worked_behind(line, section)
     told = (_words(other.text) for other in behind)
     rows = rows or next((by_rows and not around for by_rows, around in told if by_rows or around), False)
     if not rows:
@@ -170,9 +167,10 @@ def _is_purled_first(line: Line, behind: Sequence[Line]) -> bool:
     return bool(_PURL_FIRST.search(line.text) and behind and _RIGHT_NEXT.search(behind[0].text))
 
 
-def _only_said(line: Line) -> bool:
-    """Return whether a line works nothing: "Fold the edge to the wrong side" speaks of no rows."""
-    return all(isinstance(sentence, Remark) for sentence in line.sentences)
+def _worked_behind(line: Line, section: Section) -> list[Line]:
+    """List the lines behind a line that work: "Fold the edge to the wrong side" speaks of no rows."""
+    behind = (other for other in section.lines if other.place.line > line.place.line)
+    return [other for other in behind if not is_only_said(other)]
 
 
 def _begins_rounds(line: Line, needles: Needles) -> bool:

@@ -226,19 +226,17 @@ _FORM_FOR = regex(
 )
 """Needles of another form for a part: "Use DPNs for the crown"."""
 _NEEDLE = regex(r"\b(?:needles?|circulars?|dpns?)\b|\d\s?mm\b|\bUS\s?\d", re.I)
-_SIZED = regex(
-    r"\d\s?mm\b|\b(?:US|UK|no\.?|size)\s*\d|\b(?:smaller|larger|bigger|finer|thicker|rib\w*|edging|band)\b",
-    re.I,
-)
-_BY_WORD = regex(
-    r"\b(?:smaller|larger|bigger|finer|thicker|other|second|sizes?\s+(?:down|up)|rib\w*|edging|(?:neck)?band)\b",
-    re.I,
-)
+_AGAINST = r"smaller|larger|bigger|finer|thicker|rib\w*|edging|band"
+"""Words for a needle against another."""
+_SIZED = regex(rf"\d\s?mm\b|\b(?:US|UK|no\.?|size)\s*\d|\b(?:{_AGAINST})\b", re.I)
+"""A needle by its size, or against another."""
+_BY_WORD = regex(rf"\b(?:{_AGAINST}|neckband|other|second|sizes?\s+(?:down|up))\b", re.I)
+"""One by a word alone, the other of two as well."""
 _SIZES = regex(
     r"(?P<mm>\d+(?:[.,]\d+)?)\s?mm\b|\b(?:US|UK|no\.?|sizes?)\s*(?:US\s*)?#?\s*(?P<number>\d+(?:[.,]\d+)?)",
     re.I,
 )
-"""A needle by a word, against another, and by its sizes."""
+"""The sizes of needles, to compare them."""
 SWATCH = regex(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 """Words of a piece knitted only to measure, which is no garment."""
 

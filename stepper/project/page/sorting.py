@@ -14,7 +14,7 @@ from collections.abc import Mapping
 from dataclasses import field
 from itertools import dropwhile, pairwise, takewhile
 
-from stepper.project.instructions import ONLY_CHART, Line, Remark
+from stepper.project.instructions import ONLY_CHART, Line, is_only_said
 from stepper.project.own_stitches.lists import entries_of
 from stepper.project.page.abbreviation_lists import explains_short_form
 from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape, may_head
@@ -487,7 +487,7 @@ class Sorter:
         finishing, words.finishing = words.finishing, False  # below such a heading any name would be told
         line = self.lines.joined(at)[1]
         words.finishing = finishing
-        return line is None or all(isinstance(sentence, Remark) for sentence in line.sentences)
+        return line is None or is_only_said(line)
 
     def _listed(self, at: int) -> int:
         """Return how many rows from this one on are a list to look something up in, one for each size.
@@ -626,7 +626,7 @@ class Sorter:
     def _offered(self, row: str) -> Line | None:
         """Return the heading of a part that may be left out as a line that tells so; None if it is none."""
         line = self.lines.read(row) if re.search(r"\boptional\b", row, re.I) else None
-        return line if line is not None and all(isinstance(one, Remark) for one in line.sentences) else None
+        return line if line is not None and is_only_said(line) else None
 
     def _paragraph(self, at: int) -> int:
         """Count the rows of a paragraph of front matter; entries of a list are separate."""
@@ -785,7 +785,7 @@ class Sorter:
             return False
         bare = _NOTED.sub("", sentence)  # behind "Note:" anything would be told
         line = self.lines.read(bare[:1].upper() + bare[1:])
-        return line is not None and all(isinstance(one, Remark) for one in line.sentences)
+        return line is not None and is_only_said(line)
 
     def _is_unended(self, at: int) -> bool:
         """Return whether the row above is under a mark, and its sentence is unfinished."""

@@ -21,6 +21,7 @@ from stepper.project.instructions import (
     Remark,
     Sentence,
     Together,
+    is_only_said,
 )
 from stepper.project.rewording.work.edge_synonyms import AT_ONCE
 from stepper.regex import regex
@@ -66,7 +67,7 @@ def _announces(line: Line) -> bool:
     """Return whether a line only says that what is told below is worked at the same time."""
     if any(isinstance(one, AtOnce) for one in line.sentences):
         return True
-    return all(isinstance(one, Remark) for one in line.sentences) and ANNOUNCED.search(line.text) is not None
+    return is_only_said(line) and ANNOUNCED.search(line.text) is not None
 
 
 def _side_by_side(line: Line) -> bool:

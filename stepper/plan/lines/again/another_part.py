@@ -15,7 +15,6 @@ from stepper.craft.gauge import half_up
 from stepper.plan.drafts import DraftRound
 from stepper.plan.lines.again.part_names import (
     ORDINALS,
-    WHOLE,
     first_of,
     piece_of,
     sections_of_piece,
@@ -36,6 +35,7 @@ from stepper.plan.state.needles import Needles
 from stepper.project.duration import Rounds, UntilCount, UntilLength, UntilLike
 from stepper.project.instructions import AsPart, Line, Phrase, Repeated, Return, Sentence
 from stepper.project.model import Section
+from stepper.project.pairs import WHOLE_NAMES
 from stepper.project.problems import one_of
 from stepper.project.stitchwork import Across, Mark, PickUp, Work
 
@@ -73,7 +73,7 @@ def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple
         return first_of(section, before, instruction, needles) or (section,)
     if not named and nouns == {"side"} and _made_again(instruction) and not _parted(section, needles):
         return (section,)
-    if not named and nouns & WHOLE and _made_again(instruction):
+    if not named and nouns & WHOLE_NAMES and _made_again(instruction):
         return (*before, section)
     if not named and len(before) == 1 and before[0].name == _UNNAMED and nouns & _GARMENT:
         needles.warn(instruction.place, f'"{instruction.part}" is taken as the one part before this one.')

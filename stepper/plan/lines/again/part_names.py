@@ -10,11 +10,9 @@ from typing import Final
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import AsPart
 from stepper.project.model import Section
+from stepper.project.pairs import WHOLE_NAMES
 from stepper.project.rewording.told.numbers import digits_of
 
-WHOLE = frozenset({"sock", "stocking", "mitten", "mitt", "glove", "slipper", "bootee", "bootie"})
-WHOLE |= {"legwarmer", "wristlet", "handwarmer", "wristwarmer"}
-"""What a whole page may describe, so that the second is all of it again."""
 ORDINALS = frozenset({"first", "1st", "second", "2nd", "other", "another", "one"})
 COPIES: Final = ("second", "third", "fourth", "fifth")
 """What the copies of a section are called behind its name, from the first copy on."""
@@ -57,4 +55,4 @@ def first_of(
     named = [one for one in named if "first" in words_of(one.name)] or named
     if named:
         return sections_of_piece(named[0], before)
-    return tuple(before) if nouns & WHOLE else ()
+    return tuple(before) if nouns & WHOLE_NAMES else ()
