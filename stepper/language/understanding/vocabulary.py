@@ -1,6 +1,7 @@
 """The one table of what can be said: from wording to cue.
 
-It feeds `understand`, the recogniser's word list, the help and the documentation. No I/O.
+It feeds `understand`, the recogniser's word list, the help and the documentation. It is long because it
+is one list, in the order of the help; questions, faults and slips have parts of their own. No I/O.
 
 `spoken` wordings are chosen for the ear: several distinctive words each, because a recogniser hears "next
 step" but may miss "next". The first is the one the help names. `typed` forms are short and only ever typed: a
