@@ -309,6 +309,9 @@ def _after(
     period, changed = period_of(columns), draft.before != draft.after
     if draft.evenly:
         if len(set(columns)) > 1 and changed:
+            spread = draft.template.evenly if draft.template is not None else None
+            # "Knit 1 round, increasing 16 sts evenly" ends the pattern as a plain round does.
+            needles.established.plain_since = draft.line if spread is not None and spread.stitch == "k" else 0
             raise UnknownFabricError("a change was spread over it")
         return columns[:1] * draft.after if changed else columns
     if draft.from_turn and changed:
@@ -591,16 +594,16 @@ def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple
             return (Template((), place, stockinette=True),), 0
         looks = Template((Until("pattern", "end", None, None, place),), place)
         return (looks,) * period_of(known.columns), 0
+    if known.plain_since and straight:
+        told = f"line {known.plain_since} was knitted plain over the pattern before it: stockinette goes on."
+        needles.warn(place, told)
+        return (Template((), place, stockinette=True),), 0
     if known.spread and known.cycle:
         first = _first_on_side(known, needles)
         row = f", with its row {first + 1}, the next of a {needles.side} side" if first else ""
         told = f"the pattern begins anew on the {needles.count} stitches of the change before{row}."
         needles.warn(place, told)
         return known.cycle, first
-    if known.plain_since and straight:
-        told = f"line {known.plain_since} was knitted plain over the pattern before it: stockinette goes on."
-        needles.warn(place, told)
-        return (Template((), place, stockinette=True),), 0
     needles.report(place, f"nobody can tell how the pattern goes on here: {known.why}.", HINT)
     needles.lose()
     return None

@@ -326,6 +326,9 @@ def test_a_rib_that_was_knitted_plain_for_its_increases_goes_on_in_stockinette_a
     line = plan.rounds[3].line
     assert any(f"line {line} was knitted plain over the pattern" in caution.text for caution in plan.warnings)
     assert "nobody can tell" in faults(project(f"{work}Work 3 rounds in pattern.", sizes="S", size="S"))
+    spread = knit(f"{ROUND}{RIB}Knit 1 round, increasing 4 sts evenly. 44 sts.\nWork 3 rounds even.")
+    assert told(spread, 3) == ["knit"] * 3
+    assert any("was knitted plain over the pattern" in caution.text for caution in spread.warnings)
 
 
 def test_lace_that_fills_the_round_is_a_pattern() -> None:

@@ -140,7 +140,7 @@ IN_ROWS: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row(
-        "without shaping|even",
+        "without shaping|even|straight",
         r"\b(knit|purl)\s+(?:(?:even|straight)\s+(?=(?:until|till)\b)|without\s+shaping\s+(?=(?:until|till|for)\b))",
         r"\1 ",
         "Knit without shaping until piece measures 8 cm.",

@@ -41,7 +41,8 @@ _MIRRORED: Final = (
 PHRASES: tuple[Synonym, ...] = (
     # --- verbs and joints ---
     row("keep going|carry on|knit on", rf"{_B}(?:keep\s+going|carry\s+on|knit\s+on)\s+(?=(?:even|straight|until|as\s+(?:set|established)|in\s+(?:the\s+)?(?:{_FABRIC}|pattern|patt|rib))\b)", r"\1work ", "Keep going until piece measures 18 cm."),
-    row("straight up", r"\b(knit|work|continue|cont)\s+straight\s+up\s+(?=until\b)", r"\1 straight ", "Work straight up until piece measures 22 cm."),
+    row("straight up", r"\b(work|continue|cont)\s+straight\s+up\s+(?=until\b)", r"\1 straight ", "Work straight up until piece measures 22 cm."),
+    row("straight up", r"\bknit\s+straight\s+up\s+(?=until\b)", "knit ", "Knit straight up until the piece measures 22 cm."),
     row("proceed", rf"{_B}(?:proceed|continue|cont)\s+(?=as\s+for\s+(?:the\s+)?(?:back|front|left|right|first))", r"\1work ", "Proceed as for the back to armholes."),
     row(" ws row| rs row", r"^(\s*)work\s+(?:1|one)\s+(?:more\s+)?(ws|rs)\s+row(?=\s*\.?\s*$)", r"\1next row (\2): work in pattern", "Work 1 WS row."),
     row(" ws row| rs row", r"^(\s*)(knit|purl|k|p)\s+(?:1|one)\s+(?:more\s+)?(ws|rs)\s+row(?=\s*\.?\s*$)", r"\1next row (\3): \2", "Purl 1 WS row."),

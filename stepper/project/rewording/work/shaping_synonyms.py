@@ -93,6 +93,12 @@ SHAPING: tuple[Synonym, ...] = (
     ),
     # --- the rows it falls on ---
     row(
+        "in all|in total|total of|altogether",
+        rf"\bnext\s+(?:{ROUND}\s+)?(?:and|then)\s+(?:on\s+)?(?:the\s+)?{_FOLL}\s+({_NTH}(?:\s*[(\[][^)\]]*[)\]])?)\s+{ROUND}\s+(?=a\s+total\s+of\s+{N}\s+times|{N}\s+times\s+(?:in\s+(?:all|total)|altogether))",
+        r"next and every foll \1 row ",
+        "Dec 1 st at each end of next and foll alt rows 3 times in all.",
+    ),
+    row(
         "foll",
         rf"\bnext\s+(?:{ROUND}\s+)?(?:and|then)\s+(?:on\s+|in\s+)?(?=(?:the\s+)?(?:{N}\s+)?{_FOLL})",
         "next row, then ",

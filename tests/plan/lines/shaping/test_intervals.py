@@ -185,6 +185,14 @@ def test_shaping_by_nothing_is_no_row_and_told(line: str) -> None:
     assert "in all" in line or any("0 in this size" in caution.text for caution in plan.warnings)
 
 
+@pytest.mark.parametrize("often", ["3 times in all", "3 times in total", "3 times altogether", "a total of 3 times"])
+@pytest.mark.parametrize("rows", ["next and foll alt rows", "next row and on foll alt rows", "next and every foll alt row"])
+def test_times_in_all_count_the_next_row_in(rows: str, often: str) -> None:
+    """Without an "every" the next row was one besides, and a piece became two stitches narrower than printed. Common practice."""
+    plan = plan_of(project(f"Cast on 20 sts.\nWork flat.\nDec 1 st at each end of {rows} {often}.\nBind off."))
+    assert [round_.after for round_ in plan.rounds if round_.shaping] == [18, 16, 14]
+
+
 @pytest.mark.parametrize(
     ("line", "counts"),
     [
