@@ -26,6 +26,18 @@ _OUTER = regex(
     r"\b(?:arm-?holes?|underarms?|side\s+(?:edges?|seams?)|sleeves?|shoulders?|raglans?)\b", re.I
 )
 
+_ONLY_REACHED = regex(
+    r"\b(?:end(?:ing|ed)?|finish(?:ing|ed)?)\s+(?:off\s+)?(?:at|on)\s+(?:the\s+)?(?:arm-?hole|neck|front|side)\s+edges?\b"
+    r"|\b(?:arm-?holes?|sleeves?)\s+(?:edges?\s+)?(?:measures?|is|are)\b",
+    re.I,
+)
+"""An edge at which rows only end, or along which a length is measured."""
+
+
+def said_of_shaping(text: str) -> str:
+    """Return a line without the edges that it names but does not shape: "ending at front edge"."""
+    return _ONLY_REACHED.sub("", text)
+
 
 def side_beginning_at(edge: str, place: Span, needles: Needles) -> str:
     """Return the side of the rows that begin at an edge; empty, and reported, if that cannot be known."""
@@ -35,7 +47,7 @@ def side_beginning_at(edge: str, place: Span, needles: Needles) -> str:
     def words(draft: DraftRound) -> str:
         if _beyond_gaps(draft):
             return "underarm"  # two gaps part three pieces, and each lies at an armhole
-        return "neck" if draft.divide else texts.get(draft.line, "")
+        return "neck" if draft.divide else said_of_shaping(texts.get(draft.line, ""))
 
     shaped = shaped_at_one_end(needles)
     named = [(begins, draft) for begins, draft in shaped if own.search(words(draft))]

@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 from stepper.plan.drafts import DraftRound
-from stepper.plan.lines.shaping.edge_sides import shaped_at_one_end
+from stepper.plan.lines.shaping.edge_sides import said_of_shaping, shaped_at_one_end
 from stepper.plan.model import other_side
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line
@@ -70,5 +70,6 @@ _SIDE = {"RS": "right-side row", "WS": "wrong-side row"}
 @lru_cache(maxsize=4096)  # every line is asked for each that is worked, in every size
 def _edge(text: str) -> str:
     """Return `inner` or `outer` if a line names one edge; empty if it names none, or both."""
-    named = {kind for match in _FOR.finditer(text) for kind, words in match.groupdict().items() if words}
+    shaped = _FOR.finditer(said_of_shaping(text))
+    named = {kind for match in shaped for kind, words in match.groupdict().items() if words}
     return named.pop() if len(named) == 1 else ""

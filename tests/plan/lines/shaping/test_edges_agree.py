@@ -26,6 +26,17 @@ def test_the_neck_is_bound_off_where_the_other_rows_begin(rows: int) -> None:
     assert (neck.side, next(run.stitch for run in neck.runs)) == ("WS", "bo")
 
 
+OLD_FRONT = "Cast on 40 sts. Work flat.\nWork 20 rows in stockinette.\nBind off 6 sts at beg of next row. Work 1 row. Dec 1 st at armhole edge on next and every alt row until 32 sts remain. Work straight until armhole measures 6 cm{}.\n"
+OLD_NECK = "Bind off 8 sts at beg of next row, then dec 1 st at neck edge on every row until 20 sts remain. Cont until armhole measures 12 cm, ending at armhole edge.\nBind off."
+
+
+def test_an_edge_at_which_rows_end_is_not_the_edge_that_they_shape() -> None:
+    """ "Ending at front edge" stood in the armhole's line, and the neck came where the armhole was. Common practice."""
+    plan = plan_of(project(OLD_FRONT.format(", ending at front edge") + OLD_NECK))
+    assert next(round_.side for round_ in plan.rounds if round_.after == 24) == "WS"
+    assert "shapes the neck in a right-side row" in faults(project(OLD_FRONT.format(", ending with a WS row") + OLD_NECK))
+
+
 def test_the_shoulder_is_at_the_armhole_and_not_at_the_neck() -> None:
     """Shoulder and armhole are the outer edge, the neck the inner one."""
     shaped = FRONT + "Bind off 12 sts at neck edge once.\nWork {} rows in stockinette.\nBind off 8 sts for shoulder."
