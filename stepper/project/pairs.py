@@ -17,11 +17,19 @@ OF_TWO: Final = (
     rf"(?:sleeve|{WHOLES}|front|cuff|strap|pocket|thumb|piece|ear\s?flap|armband|armhole\s+(?:band|border|edging))"
 )
 """What there are two of."""
+COPIES: Final = ("second", "third", "fourth", "fifth")
+"""What the copies of a section are called behind its name, from the first copy on."""
 _BOTH = regex(
     rf"\b(?:both|the\s+two|the)\s+({OF_TWO})s\s+are\s+(?:(?:worked|made|knit(?:ted)?)\s+)?(?:exactly\s+)?"
     rf"(?:alike|identical|(?:just\s+)?the\s+same)\b(?!\s+(?:as|to|until|except|but|length|size))",
     re.I,
 )
+
+
+def without_copy(section: str) -> str:
+    """Return a section's name as that of the first of its copies: "foot" of "foot, second"."""
+    name, joint, last = section.rpartition(", ")
+    return name if joint and last in COPIES else section
 
 
 def pair_alike(sentence: str) -> str:

@@ -10,7 +10,6 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.plan.checks.other_side import faces
-from stepper.plan.lines.again.part_names import COPIES
 from stepper.plan.model import OpenRow
 from stepper.project.page.quoting import comment, value
 from stepper.project.page.unread.kept_rows import marked_rows, put_rows, split_sentences
@@ -24,6 +23,7 @@ from stepper.project.page.unread.left_open import (
 )
 from stepper.project.page.unread.proposals import Kept, says_stitches
 from stepper.project.page.unread.same_lines import MIRRORED, SamePart, find_same, parts_above, piece_at
+from stepper.project.pairs import COPIES
 from stepper.project.reading.own_words import find_depended_on
 from stepper.records import dataclass
 from stepper.regex import regex

@@ -16,6 +16,7 @@ from stepper.plan.state.foot_places import FootBegin, foot_begun, heel_begun
 from stepper.plan.state.held_below import height_of, piece_begun, rows_below
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import UntilLength, UntilLike
+from stepper.project.pairs import without_copy
 from stepper.project.problems import one_of
 from stepper.regex import regex
 
@@ -53,7 +54,7 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
         return rib
     if duration.start == "section" and duration.of in _IN_ONE_PIECE and _NUMBERED.match(needles.section.name):
         return piece
-    if duration.start == "section" and duration.of in _WHOLE and ", " in needles.section.name:
+    if duration.start == "section" and duration.of in _WHOLE and ", " in without_copy(needles.section.name):
         return _piece_of_sections(needles, piece)
     if duration.start != "cast-on":
         return _behind_another_section(duration, needles, piece)
@@ -121,7 +122,7 @@ def _behind_another_section(duration: UntilLength, needles: Needles, piece: int)
     if parted or reached <= 0:
         return here
     unit, mm = ("in", 25.4) if needles.project.units == "in" else ("cm", 10)
-    name, long = needles.section.name, f"{reached / mm:.1f} {unit}"
+    name, long = without_copy(needles.section.name), f"{reached / mm:.1f} {unit}"
     if duration.of in _WHOLE and duration.length.of(needles.size) > reached:
         told = f'measured from the cast-on edge, {long} before "{name}"'
         needles.warn(duration.length.place, f'{told}; write "for" and the length if only this part is meant.')

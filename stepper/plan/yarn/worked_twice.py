@@ -11,11 +11,10 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.lines.again.part_names import COPIES
 from stepper.plan.model import Plan, Round
 from stepper.plan.same_plan import SamePlan
 from stepper.plan.yarn.yarn_use import Amount, total
-from stepper.project.pairs import OF_TWO, WHOLES, pair_alike
+from stepper.project.pairs import COPIES, OF_TWO, WHOLES, pair_alike
 from stepper.regex import regex
 
 _MAKE_TWO = regex(r"\b(?:make|work|knit)\s+(?:2|two)\b(?!\s*(?:rows?|rnds?|rounds?|tog|st))", re.I)

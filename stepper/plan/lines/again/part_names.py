@@ -5,17 +5,14 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import replace
-from typing import Final
 
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import AsPart
 from stepper.project.model import Section
-from stepper.project.pairs import WHOLE_NAMES
+from stepper.project.pairs import COPIES, WHOLE_NAMES
 from stepper.project.rewording.told.numbers import digits_of
 
 ORDINALS = frozenset({"first", "1st", "second", "2nd", "other", "another", "one"})
-COPIES: Final = ("second", "third", "fourth", "fifth")
-"""What the copies of a section are called behind its name, from the first copy on."""
 
 
 def copy_of(section: Section, number: int) -> Section:

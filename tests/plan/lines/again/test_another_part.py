@@ -254,6 +254,14 @@ def test_a_piece_is_mirrored_over_its_sections() -> None:
     assert counts(plan, "left front") == [12, 12, 12, 12, 9, 0]
 
 
+def test_the_second_of_a_pair_is_measured_as_the_first() -> None:
+    """The second sock's foot was measured from its own beginning, and the sock became a third longer. Common practice."""
+    sock = ("== toe", "CO 16 sts. Join in the round.", "Knit 6 rounds.", "== foot", "Knit until piece measures 5 cm.", "Bind off.")
+    plan = knit(*sock, "Make another the same.")
+    assert counts(plan, "foot, second") == counts(plan, "foot")
+    assert len(counts(plan, "foot")) == 15 - 6 + 1
+
+
 def test_a_piece_is_measured_over_its_sections() -> None:
     """ "Piece measures" below the heading of its gusset means the mitten: 30 rounds are 10 cm, so 15 are 5 cm."""
     cuff = ("== right mitten, cuff", "CO 16 sts. Join in the round.", "Knit 3 rounds.")
