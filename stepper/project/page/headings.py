@@ -326,7 +326,7 @@ def _part(plain: str) -> Heading | None:
         and not re.search(r"[\d.,;*(\[=]", _STAGE.sub("", bare))
         and bare[:1].isalpha()
         and bool(_PART.search(bare) or _TOP.fullmatch(bare) or _MADE.fullmatch(aside) or _is_worn(words))
-        and not bare.lower().endswith("as follows")
+        and not bare.lower().endswith(("as follows", " thus"))
     )
     if not sound:
         return None

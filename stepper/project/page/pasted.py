@@ -117,8 +117,15 @@ _WIDE = regex(r"\W*(?:[A-Z](?: [A-Z])*)(?:\s{2,}[A-Z](?: [A-Z])*)+\W*")
 _WITHIN = regex(r"(?<=[A-Z]) (?=[A-Z])")
 
 
+_DASHED = regex(r"(?<=[a-z]):\s*[-\u2013\u2014]+\s*$")
+
+
 def _closed_up(row: str) -> str:
-    """Return a heading of several words with its letters set wide as words: "L E F T   F R O N T"."""
+    """Return a heading of several words with its letters set wide as words: "L E F T   F R O N T".
+
+    What old leaflets print behind a colon at a row's end, "as follows:\u2014", says no more than the colon.
+    """
+    row = _DASHED.sub(":", row)
     return _WITHIN.sub("", row) if _WIDE.fullmatch(row) and len(row.split()) > 3 else row
 
 

@@ -413,7 +413,14 @@ class Sorter:
             return has_key(below)
         if heading.kind == "front":
             return self.mode != "work" or not heading.rest or bool(kind_of(row, kind_under(heading)))
-        return _is_often(heading) or not self.lines.is_worked(row)
+        if _is_often(heading):
+            return True
+        return not self.lines.is_worked(row) and not (self.mode == "work" and self._goes_on_from_above(at))
+
+    def _goes_on_from_above(self, at: int) -> bool:
+        """Return whether a row that could be a heading is the rest of a sentence: "and set / panel thus:"."""
+        above = self.lines.rows[at - 1] if at else ""
+        return bool(above) and self.lines.rows[at][:1].islower() and not above.endswith(ENDS) and " " in above
 
     def _head(self, heading: Heading, at: int) -> int:
         row, self.said_chart = self.lines.rows[at], ""

@@ -62,6 +62,7 @@ def test_a_heading_is_told_from_a_line(row: str, kind: str, name: str, aside: st
         "Chart trail, 2 times.",
         "*K2, p2; rep from * to end.",
         "The sleeve is long.",
+        "Set lace panel thus:",
         "",
     ],
 )

@@ -247,6 +247,16 @@ def test_a_part_begins_with_its_name_though_its_first_sentence_is_not_read() -> 
     assert [part.name for part in parts] == ["body", "head"]
 
 
+@pytest.mark.parametrize("intro", ["set lace\npanel thus:\u2014", "set lace panel\nas follows:-"])
+def test_the_end_of_a_sentence_on_a_row_of_its_own_heads_no_part(intro: str) -> None:
+    """What stood below such a "heading" was left out of "work as for left front": the right one was only cast on."""
+    rows = "1st row.\u2014K. 20, P. 4.\n2nd row.\u2014K. 4, P. to end.\nRep. these 2 rows 3 times.\nCast off."
+    page = f"Cardigan\n\nLEFT FRONT\nCast on 24 sts.\nK. 4 rows. Change to 3 mm needles and {intro}\n{rows}\n\nRIGHT FRONT\nWork as for left front."
+    pasted = take_apart(page)
+    assert [part.name for part in pasted.parts] == ["left front", "right front"]
+    assert [piece.kind for piece in pasted.parts[0].pieces if piece.kind == "note"] == []
+
+
 def test_a_part_may_begin_in_prose_before_its_heading() -> None:
     """What is cast on in the introduction is knitted first."""
     pasted = take_apart("Blanket\nIt is soft.\nWith A, cast on 40 sts.\n\nBODY\nKnit 2 rows.\n")

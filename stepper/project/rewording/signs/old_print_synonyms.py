@@ -88,7 +88,7 @@ OLD_PRINT: tuple[Synonym, ...] = (
     row("beg", rf"{_NUMBERED}\s*:\s*(?:beg(?:inning)?|start(?:ing)?)\s+with\s+an?\s+(?:k|knit)\s+row\s*,?\s*(?:work\s+)?in\s+(st\.?\s?st\b\.?|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)", r"\1 (RS): work in \2", "Rows 3-8: Beg with a k row, work in st st."),
     row("twice|times", r"^([^:]*\b(?:rows|rnds|rounds)\s+\d{1,3}\s*(?:-|to|and)\s*\d{1,3})\s*,\s*(?=(?:twice|\d{1,2}\s+times)\s*\.?\s*$)", r"\1 ", "Rows 9 to 20 As rows 3 to 8, twice."),
     # --- what stands above rows ---
-    row("thus|like this|in this way", r"^(\s*(?:now\s+)?(?:work|cont(?:inue)?|proceed|begin|commence)\b[^.:*\d]*?)\s+(?:thus|like\s+this|in\s+this\s+way)\s*:\s*$", r"\1 as follows:", "Work in pattern thus:"),
+    row("thus|like this|in this way", r"((?:^\s*|\band\s+)(?:now\s+)?(?:work|set|place|cont(?:inue)?|proceed|begin|commence)\b[^.:*\d]*?)\s+(?:thus|like\s+this|in\s+this\s+way)\s*:\s*$", r"\1 as follows:", "Work in pattern thus:"),
     said_row("as foll", r"^\s*(?P<said>(?:now\s+)?work\s+(?:the\s+|next\s+)*(?:\d{1,2}|two|three|four|five|six|eight|ten)\s+(?:pattern\s+|patt\.?\s+)?(?:rows|rnds|rounds)(?:\s+as\s+foll(?:ow)?s)?)\s*:\s*$", "Now work next 4 rows as follows:"),
     # --- between rows and shapings ---
     row("row|rnd|round", rf"(^\s*|[.;,]\s+)(work|cont(?:inue)?)\s+((?:even\s+)?in\s+{_FABRIC})\s+(?:for\s+)?({N}\s+(?:more\s+)?{ROUND})(?=\s*[.,;]|\s*$)", r"\1work \4 \3", "Work in pattern 10 rows."),
