@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Iterable, Iterator
-from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
@@ -20,6 +19,7 @@ from stepper.sitting.project_file import LoadedProject
 
 FORMAT = 1
 """Version of the JSON document."""
+_OF_A_PROBLEM = ("line", "column", "message", "hint", "length")
 
 EXAMPLES = (
     ("stepper check garment.yaml", "every problem with its line, or how large the garment is"),
@@ -121,6 +121,6 @@ def _document(path: Path, plan: Plan | None, problems: Iterable[Problem]) -> dic
         "format": FORMAT,
         "file": str(path),
         "sound": plan is not None,
-        "problems": [asdict(problem) for problem in problems],
+        "problems": [{name: getattr(problem, name) for name in _OF_A_PROBLEM} for problem in problems],
         **sound,
     }

@@ -116,11 +116,11 @@ def _load(args: argparse.Namespace) -> tuple[LoadedProject, Settle | None]:
         # Nothing of this is loaded for a file that is sound.
         from stepper.settling.in_sitting import OpenRows
         from stepper.settling.prompting import can_ask
-        from stepper.settling.walk import NO_NEEDLES, Settling
+        from stepper.settling.walk import Settling
 
         with patience(f"Working out {args.file.name} as far as it is read", lasting=args.plain):
             loaded = load_as_far(args.file)
-        needles = any(NO_NEEDLES in each.message for each in error.problems)
+        needles = any(each.kind == "needles" for each in error.problems)
         asks = loaded is None or (needles and not journal_exists(journal_path(args.file)))
         if asks and can_ask() and tell_how_far(args.file, 0):
             print_folded(["First what has to be known before the first round."])

@@ -9,7 +9,7 @@ from stepper.craft.stitches import stitch
 from stepper.plan.model import Item, Run, runs_written
 from stepper.project.instructions import Evenly, OwnWords, PrintedCount
 from stepper.project.model import Fabric
-from stepper.project.problems import Span
+from stepper.project.problems import ProblemKind, Span
 from stepper.project.stitchwork import (
     Across,
     ChartPart,
@@ -182,8 +182,7 @@ class Finding:
     message: str
     hint: str = ""
     size: int = 0
-    kind: str = "misfit"
-    """`misfit`, `count` or `length`: findings of one kind at one place are told once for all sizes."""
+    kind: ProblemKind = "misfit"
     printed: int = 0
     """`count`: the stitches that the pattern prints."""
     counted: int = 0

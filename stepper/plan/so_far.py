@@ -96,7 +96,7 @@ def find_so_far(text: str, first: int, last: int) -> SoFar:
             wrong, held = draft.flat and draft.side == "WS", tuple(reversed(draft.held.items()))
             return SoFar(stitches=draft.before, flat=draft.flat, wrong=wrong, held=held)
     above = [draft for draft in worked.drafts if draft.line < first]
-    at_once = any(each.place.line == first and "no stitches" in each.message for each in worked.findings)
+    at_once = any(each.place.line == first and each.kind == "empty" for each in worked.findings)
     if at_once and (not above or not above[-1].after):
         return SoFar(stitches=0, flat=None, held=tuple(reversed(worked.held.items())))
     return _UNKNOWN

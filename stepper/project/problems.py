@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import difflib
 from collections.abc import Iterable, Sequence
-from typing import Final
+from typing import Final, Literal
 
 from stepper.errors import ProjectError
 from stepper.project.spelling import near
@@ -19,6 +19,13 @@ NARROWEST_EXCERPT = 24
 """How much is shown however narrow the terminal is. Unit: columns."""
 _MARGIN = 8
 # The number of the line and the bar before an excerpt, "   54 | ".
+
+
+ProblemKind = Literal["misfit", "count", "length", "needles", "empty", "left over", "cut short", "sides"]
+"""What a problem is, where something is done by it. `needles`: lines speak of a smaller and a larger needle,
+and nothing says which they are; `empty`: a row comes where nothing is on the needles; `left over`: a row ends
+before the last stitch, and the rest may be knitted; `cut short`: a count ends a repeat within it; `sides`:
+rows of a side are worked around."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, order=True)
@@ -35,6 +42,9 @@ class Problem:
     """What to write instead, or how it was read: sentences, one per line; empty if nothing is known."""
     length: int = 1
     """How many characters the caret marks. Range: 1 and up."""
+    kind: ProblemKind = "misfit"
+    sizes: tuple[str, ...] = ()
+    """Names of the sizes in which it is so, if it is not so in all that the file is about."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -13,7 +13,6 @@ import re
 from collections.abc import Sequence
 from dataclasses import field
 from pathlib import Path
-from typing import Final
 
 from stepper.errors import ProjectError
 from stepper.plan.so_far import find_misfits
@@ -22,7 +21,6 @@ from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_
 from stepper.project.problems import Problem, UnsoundFileError
 from stepper.project.yaml_file.source import read_picture
 from stepper.records import dataclass
-from stepper.regex import regex
 from stepper.settling.file_in_hand import FileInHand, read_lines, take_in_hand, write_whole
 from stepper.settling.prompting import ENTER_TAKES, BackAsked, LaterAsked, StopAsked, ask_yes
 from stepper.settling.row_questions import ask_front, ask_row
@@ -33,10 +31,6 @@ from stepper.sitting.folding import print_folded
 from stepper.sitting.patience import patience
 from stepper.sitting.project_file import load_project
 
-NO_NEEDLES: Final = "is clear only where the file names two sizes"
-"""What a problem says where lines speak of a smaller and a larger needle, and nothing of which they are."""
-_NO_STITCHES: Final = "there are no stitches on the needles"
-_IN_SIZE: Final = regex(r"^size (?P<first>[^:]+): .*?(?:\(also size (?P<others>[^)]+)\)\.)?$", re.S)
 _Key = tuple[LeftKind, str, str]
 
 
@@ -127,9 +121,9 @@ class Settling:
         return True
 
     def _ask(self, left: LeftOpen, problem: Problem | None, file: FileInHand) -> str:
-        if problem is not None and NO_NEEDLES in problem.message:
+        if problem is not None and problem.kind == "needles":
             return ask_needles(file)
-        if problem is not None and file.several and not _is_of_size(problem.message, file.size):
+        if problem is not None and file.several and problem.sizes and file.size not in problem.sizes:
             print_folded([f"That is so in sizes that you do not knit; you knit size {file.size}."])
             if ask_yes(f"Keep the file for size {file.size} alone, so that no other is worked out?"):
                 return keep_for_size(self.text, file.size)
@@ -174,7 +168,7 @@ class Settling:
         for problem in self._problems(everywhere=first is None):
             if problem.line >= begins:
                 break
-            if first is not None and _NO_STITCHES in problem.message:
+            if first is not None and problem.kind == "empty":
                 continue  # a row that is still open may cast on, or call these rows a pattern
             line = line_at(self.text, problem.line, f"{problem.message} {problem.hint}".strip())
             if line is not None and self._is_open(line):
@@ -183,7 +177,7 @@ class Settling:
 
     def _needles_unknown(self) -> tuple[LeftOpen, Problem] | None:
         """Return the first line of an unknown needle, with what is told; None for none, or if she left it."""
-        found = (each for each in self._problems(everywhere=False) if NO_NEEDLES in each.message)
+        found = (each for each in self._problems(everywhere=False) if each.kind == "needles")
         problem = next(found, None)
         if problem is None:
             return None
@@ -212,15 +206,6 @@ class Settling:
 def _part_begins(rows: list[str], number: int) -> int:
     """Return the row where the part begins that a row stands in, both from 1."""
     return next((at for at in range(number, 0, -1) if re.match(r"\s*- name:", rows[at - 1])), 1)
-
-
-def _is_of_size(message: str, size: str) -> bool:
-    """Return whether a problem is told of a size, or of no size in particular."""
-    match = _IN_SIZE.match(message)
-    if match is None:
-        return True
-    named = [match["first"], *re.split(r", | or ", match["others"] or "")]
-    return size in (each.strip() for each in named)
 
 
 def _key_of(left: LeftOpen) -> _Key:

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from dataclasses import replace
 
 from stepper.plan.drafts import Finding
 from stepper.plan.model import Caution
-from stepper.plan.stitches.phrase import KNIT_THE_REST
 from stepper.project.model import Project
 from stepper.project.problems import Problem, one_of
 
 Right = Callable[[Finding], str]
 """Says which number would bring a differing count right."""
+_TOLD_APART = ("count", "length")
+"""Kinds that are told besides what else does not fit at a place; of each, and of the rest, one is told."""
 
 
 def problems_of(
@@ -32,7 +34,8 @@ def problems_of(
     """
     places: dict[tuple[int, int, str], list[Finding]] = {}
     for finding in findings:
-        key = (finding.place.line, finding.place.column, finding.kind)
+        apart = finding.kind if finding.kind in _TOLD_APART else ""
+        key = (finding.place.line, finding.place.column, apart)
         places.setdefault(key, []).append(finding)
     in_blend = {id(finding) for finding in blended} if project.switches else set()
     problems = [_problem(group, in_blend, project, right, unmet) for group in places.values()]
@@ -57,11 +60,12 @@ def _problem(
         hint = hint or _taught(first, group, project, right, only_blend=only_blend)
     if only_blend and unmet:
         # To knit the rest would put the stitches of one size into the places of another.
-        hint = unmet if hint == KNIT_THE_REST else f"{hint}\n{unmet}".strip()
+        hint = unmet if first.kind == "left over" else f"{hint}\n{unmet}".strip()
     others = [project.sizes[size] for size in sizes if size != first.size]
     if others and several:
         message = f"{message.rstrip('.')} (also size {one_of(others)})."
-    return first.place.problem(message, hint)
+    named = (project.sizes[first.size], *others) if several and not only_blend else ()
+    return replace(first.place.problem(message, hint), kind=first.kind, sizes=named)
 
 
 def _difference(first: Finding) -> str:

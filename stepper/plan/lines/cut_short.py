@@ -2,14 +2,10 @@
 
 from __future__ import annotations
 
-from typing import Final
-
 from stepper.plan.drafts import Template
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.state.needles import Needles
 from stepper.project.problems import Span
-
-_TOLD: Final = "the repeat ends with the round that leaves this count; what follows in it"
 
 
 def tell_cut_short(cycle: tuple[Template, ...], place: Span, needles: Needles, *, at: int) -> None:
@@ -23,7 +19,8 @@ def tell_cut_short(cycle: tuple[Template, ...], place: Span, needles: Needles, *
     """
     over = -at % len(cycle)
     if over:
-        needles.warn(place, f"{_TOLD} ({over} round{'s' if over > 1 else ''}) is not worked.")
+        rest = f"what follows in it ({over} round{'s' if over > 1 else ''}) is not worked."
+        needles.warn(place, f"the repeat ends with the round that leaves this count; {rest}", "cut short")
 
 
 def work_what_was_cut_short(needles: Needles) -> bool:
@@ -36,9 +33,8 @@ def work_what_was_cut_short(needles: Needles) -> bool:
         Whether there was such a rest, of an odd number of rows that shape nothing.
     """
     cycle, at = needles.last.repeated
-    told = bool(needles.cautions) and needles.cautions[-1].message.startswith(_TOLD)
     rest = cycle[at:] if at else ()
-    if not told or needles.last.counted != len(needles.drafts) or len(rest) % 2 == 0:
+    if not _is_told(needles) or needles.last.counted != len(needles.drafts) or len(rest) % 2 == 0:
         return False
     section = needles.drafts[needles.section.start :]
     worked = {draft.template: draft for draft in section if draft.template in rest}
@@ -65,5 +61,9 @@ def forget_cut_short(cycle: tuple[Template, ...], needles: Needles) -> None:
 
 def take_back_cut_short(needles: Needles) -> None:
     """Take back what was told of the repeat last worked, if it was: the page says itself where that ends."""
-    if needles.cautions and needles.cautions[-1].message.startswith(_TOLD):
+    if _is_told(needles):
         needles.cautions.pop()
+
+
+def _is_told(needles: Needles) -> bool:
+    return bool(needles.cautions) and needles.cautions[-1].kind == "cut short"

@@ -187,7 +187,7 @@ def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
     if called is not None and called.line > place.line and id(template) in needles.caches.fits:
         message = f"the round of line {place.line} fits no more often here: {message}"
         place = called
-    needles.report(place, message, misfit.hint)
+    needles.report(place, message, misfit.hint, misfit.kind)
     needles.lose()
 
 

@@ -553,7 +553,7 @@ def _(instruction: BindOff, needles: Needles) -> None:
         last.remarks = (*last.remarks, told)
         return
     if needles.count == 0:
-        needles.report(instruction.place, "there are no stitches on the needles to bind off.")
+        needles.report(instruction.place, "there are no stitches on the needles to bind off.", kind="empty")
         return
     if instruction.how == "graft" and _grafts_others(needles):
         told = f"the line grafts underarm stitches, and those on the needles, {needles.count}, are others."

@@ -176,6 +176,7 @@ def _by_word(instruction: Needle, needles: Needles) -> float:
         f'"{instruction.printed} needles" is clear only where the file names two sizes, by its gauges or '
         f"under `needles`; it names {one_of(f'{size:g} mm' for size in sizes) or 'none'}.",
         "Give the size in millimetres, for example 3.75 mm needles.",
+        kind="needles",
     )
     return 0.0
 

@@ -26,7 +26,7 @@ from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_facing import Facing, face, mirror_places
 from stepper.project.instructions import Line
 from stepper.project.model import Fabric, Project
-from stepper.project.problems import Span
+from stepper.project.problems import ProblemKind, Span
 from stepper.project.stitchwork import PrintedLength
 from stepper.records import dataclass
 
@@ -128,7 +128,7 @@ class Needles:
     """The line that works others once more, while it does, and the rounds worked where that was begun; a line
     among those that does so itself is no other."""
 
-    def report(self, place: Span, message: str, hint: str = "", kind: str = "misfit") -> None:
+    def report(self, place: Span, message: str, hint: str = "", kind: ProblemKind = "misfit") -> None:
         """Note something that does not fit, unless the count is unknown anyway."""
         hint = price_counts(hint, self.count, self.fabric.gauge, self.project.units)
         if not self.counting.lost:
@@ -148,7 +148,7 @@ class Needles:
 
     def miss_stitches(self, place: Span) -> None:
         """Note that nothing was cast on before a line; once, up to the next printed count or beginning."""
-        self.report(place, "there are no stitches on the needles.", "Cast on first.")
+        self.report(place, "there are no stitches on the needles.", "Cast on first.", kind="empty")
         self.lose()
 
     def lose(self) -> None:
@@ -161,9 +161,9 @@ class Needles:
         self.markers, self.ends, self.short_rows.turns, self.short_rows.gap = (), (), (), None
         self.sides_parted, self.instep = False, None
 
-    def warn(self, place: Span, message: str) -> None:
+    def warn(self, place: Span, message: str, kind: ProblemKind = "misfit") -> None:
         """Note something the knitter should know."""
-        self.cautions.append(Finding(place=place, message=message, size=self.size))
+        self.cautions.append(Finding(place=place, message=message, size=self.size, kind=kind))
 
     def reads_second(self, choice: TwoReadings) -> bool:
         """Note words of two readings; return whether they are taken in the second."""

@@ -6,8 +6,6 @@ The elements of a line are worked from left to right with a cursor on the left n
 
 from __future__ import annotations
 
-from typing import Final
-
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run, flatten, runs_written
 from stepper.plan.stitches.both_sides import with_other_ball
@@ -169,11 +167,11 @@ def _require_nothing_left(worked: tuple[Item, ...], count: int, used: int, rest:
         MisfitError: stitches were worked or bound off, and others are left over.
     """
     if _works(worked):
-        raise MisfitError(
-            place,
-            f"the line works {used} of the {count} stitches on the needles; {rest} are left over.",
-            _leftover_hint(count, used),
-        )
+        told = f"the line works {used} of the {count} stitches on the needles; {rest} are left over."
+        if used and count % used == 0:
+            often = f'"*…; rep from * to end" fits {count // used} times.'
+            raise MisfitError(place, told, f"Did the line mean to repeat? {often}")
+        raise MisfitError(place, told, 'End the line with "k to end" where the rest is knitted.', "left over")
     off = sum(run.uses for run in flatten(worked) if run.stitch == "bo")
     if off:
         raise MisfitError(
@@ -189,16 +187,6 @@ def _works(items: tuple[Item, ...]) -> bool:
     """Return whether any stitch is worked, rather than cast on, moved or marked."""
     idle = (Kind.EDGE, Kind.MARK, Kind.SHIFT)
     return any(stitch(run.stitch).kind not in idle for run in runs_written(items))
-
-
-KNIT_THE_REST: Final = 'End the line with "k to end" where the rest is knitted.'
-"""What mends a line that leaves stitches over, where they are of the size that the line is for."""
-
-
-def _leftover_hint(count: int, used: int) -> str:
-    if used and count % used == 0:
-        return f'Did the line mean to repeat? "*…; rep from * to end" fits {count // used} times.'
-    return KNIT_THE_REST
 
 
 def _with_double_stitch(items: list[Item]) -> list[Item]:

@@ -8,7 +8,7 @@ from typing import Final
 
 from stepper.craft.stitches import stitch
 from stepper.project.instructions import Return
-from stepper.project.problems import Span, nearest, one_of
+from stepper.project.problems import ProblemKind, Span, nearest, one_of
 from stepper.project.stitchwork import (
     Across,
     ChartPart,
@@ -54,11 +54,12 @@ class JustWorked:
 class MisfitError(Exception):
     """The line does not fit the stitches on the needles."""
 
-    def __init__(self, place: Span, message: str, hint: str = "") -> None:
+    def __init__(self, place: Span, message: str, hint: str = "", kind: ProblemKind = "misfit") -> None:
         super().__init__(message)
         self.place = place
         self.message = message
         self.hint = hint
+        self.kind = kind
 
 
 def held_stitches(

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 from stepper.plan.checks.findings import cautions_of, problems_of
 from stepper.plan.compile import findings_of
 from stepper.plan.drafts import Finding
-from stepper.project.model import Project
+from stepper.project.model import Project, Switch
 from stepper.project.problems import Span
 from stepper.project.reader import read_project
 from tests.project.samples import project
@@ -40,6 +41,15 @@ def test_exchanged_numbers_are_recognised() -> None:
     assert "exchanged" in problems[0].hint
     assert "size S: the pattern prints 84" in problems[0].message
     assert "(also size M)" in problems[0].message
+    assert (problems[0].kind, problems[0].sizes) == ("count", ("S", "M"))
+
+
+def test_what_does_not_fit_behind_a_switch_is_of_no_size_alone() -> None:
+    """It is so in the garment that she knits, and must not be set aside as a fault of sizes that she does not."""
+    switch = Switch(label="yoke", size=1, place=Span(line=4, column=1))
+    over = [Finding(place=Span(line=5, column=1), message="4 are left over.", size=0, kind="left over")]
+    (problem,) = problems_of(over, over, replace(small(), switches=(switch,)), unmet="Switch elsewhere.")
+    assert (problem.kind, problem.sizes, problem.hint) == ("left over", (), "Switch elsewhere.")
 
 
 def test_a_difference_in_every_size_points_to_an_instruction() -> None:

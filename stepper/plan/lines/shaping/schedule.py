@@ -15,8 +15,6 @@ from stepper.project.instructions import AtIntervals, EdgeShaping, Leg
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Numbers
 
-_AROUND = "rounds all show the right side"
-
 
 def occasions(
     legs: tuple[Leg, ...], needles: Needles, *, since: int = 0, end: int | None = None
@@ -116,12 +114,13 @@ def tell_sides_around(instruction: AtIntervals, needles: Needles) -> None:
     for rows and is worked around may mean every round.
     """
     named = next((leg for leg in instruction.legs if leg.side), None)
-    if named is None or needles.flat or any(_AROUND in caution.message for caution in needles.cautions):
+    if named is None or needles.flat or any(caution.kind == "sides" for caution in needles.cautions):
         return
     every = named.every.of(needles.size)
     often = {1: "every", 2: "every other"}.get(every, f"every {every}th")
-    told = f"{_AROUND}: the {named.side} rows of this line, worked around, are taken as {often} round."
-    needles.warn(named.every.place, f'{told} Write "every round" where each one is meant.')
+    taken = f"the {named.side} rows of this line, worked around, are taken as {often} round"
+    told = f'rounds all show the right side: {taken}. Write "every round" where each one is meant.'
+    needles.warn(named.every.place, told, "sides")
 
 
 def refuse_worked_sides(asked: tuple[Leg, ...], needles: Needles) -> bool:
