@@ -93,8 +93,7 @@ def _faces_wrong_side(line: Line, place: Span, needles: Needles) -> bool:
     if opened_midway(needles) and not _joins_yarn(line, needles):
         refuse_rows_around_gap(line, needles)
     elif speaks_of_rows(line) and (is_parted(needles) or (_just_cast_on(needles) and not needles.joined)):
-        needles.free = True
-        needles.turn_to_rows("WS")
+        needles.begin_rows("WS")
     else:
         needles.miss(place, _IN_ROUNDS, 'Write "Work flat." above it if the work is turned from here on.')
     return True
@@ -129,8 +128,7 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
     to its end.
     """
     if turns and _begins_wrong_side(line, needles):
-        needles.free = True
-        needles.turn_to_rows("WS")
+        needles.begin_rows("WS")
         return
     opens = _opens_in_rows(line, needles)
     if (line.rows or line.side or opens) and not (

@@ -104,8 +104,7 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     if not here and not any(rows or rounds for rows, rounds in follow) and picked:
         here = _lies_open(section, needles)
     if here or (not rounds_follow and any(rows for rows, _ in follow)):
-        needles.free = True
-        needles.turn_to_rows("WS" if _is_purled_first(line, behind) else None)
+        needles.begin_rows("WS" if _is_purled_first(line, behind) else None)
     elif not rounds_follow and _held_in_rows(needles):
         told = "these stitches went on hold in rows, and no line here says whether rows or rounds go on"
         needles.warn(line.place, f'{told}: rounds are taken. Write "Work flat" where the work is turned.')
@@ -125,8 +124,7 @@ def _go_on_beside_held(line: Line, section: Section, needles: Needles) -> None:
     facing = _FACING.search(line.text) is not None
     if not anew and not facing:
         if speaks_of_rows(line):
-            needles.free = True
-            needles.turn_to_rows("WS")
+            needles.begin_rows("WS")
         return
     works = any(isinstance(one, _WORKED) and not _only_moves(one) for one in line.sentences)
     rows, rounds = _words(_FACING.sub("", line.text))
@@ -137,11 +135,10 @@ def _go_on_beside_held(line: Line, section: Section, needles: Needles) -> None:
     rows = rows or next((by_rows and not around for by_rows, around in told if by_rows or around), False)
     if not rows:
         return
-    needles.free = True
     if needles.line.right_facing and anew:
-        needles.turn_to_rows("RS")
+        needles.begin_rows("RS")
     elif not needles.line.right_facing and _is_purled_first(line, behind):
-        needles.turn_to_rows("WS")
+        needles.begin_rows("WS")
     else:
         unsaid = "rows go on over a part of the ring, and it is not said on which side the yarn begins them."
         needles.miss(line.place, unsaid, 'Write it: "Next row (WS): Join the yarn, purl to end."')

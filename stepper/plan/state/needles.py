@@ -317,6 +317,11 @@ class Needles:
             self.side = side
         self.remarks.append("work in rows")
 
+    def begin_rows(self, side: str | None = None) -> None:
+        """Go on in rows as `turn_to_rows` does; a line may name either side for the first."""
+        self.free = True
+        self.turn_to_rows(side)
+
     def leave_stripes(self) -> None:
         """End the stripes of the page; a line may go on with them later."""
         if self.stripes is not None:
