@@ -10,11 +10,11 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.part_names import PART, SIDED, STRIP
 from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import STS, N, Synonym, row
 
-_PIECE: Final = r"(?:front|back|sleeve|body|shoulder|side|hood|yoke|neck|thumb|hand|palm|instep|sole|heel|underarm|band|button\s?band|panel)s?"
-_PART: Final = rf"(?:(?:the|a|one|first|second|other|left|right|centre|center|half|half\s+of)\s+)*{_PIECE}(?:\s+(?:neck|front|back|band))?"
+_PART: Final = rf"(?:(?:the|a|one|half|of|{SIDED})\s+)*(?:{PART}|{STRIP})s?"
 _VERB: Final = r"(?:k|p|knit|purl|work|patt|rib)"
 _IN_PATT: Final = r"(?:\s+in\s+(?:the\s+)?(?:patt(?:ern)?|rib(?:bing)?)(?:\s+as\s+(?:set|established))?)"
 _NEEDLE: Final = r"(?:(?:the|your|left|right|left-hand|right-hand|lh|rh|main|circular|working|spare)\s+)*(?:needles?|cable)(?:\s+of\s+(?:the\s+|your\s+)?(?:circular\s+)?needle)?"

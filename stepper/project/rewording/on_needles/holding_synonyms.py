@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES, SIZE
+from stepper.project.part_names import PART, WHICH
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import END, HELD_BY, KEPT, OFF, STS, N, Synonym, row
 
@@ -10,8 +11,8 @@ _PUT = r"(?:place|put|slip|sl|leave|leaving|transfer|move)"
 _BACK = r"(?:place|put|slip|sl|transfer|return|move)"
 _DPNS = r"(?:(?:double[-\s]pointed|circular)\s+needles?|dpns?|needles?)"
 _SIZED = rf"(?:{SIZE}|smaller|larger)\s+(?:(?:circular|double-pointed)\s+)?(?:needles?|dpns?)"
-_PARTS = r"((?:left|right|front|back|body|sleeve|yoke|heel|instep|thumb|hood|hand|sole)(?:\s+(?:front|back|sleeve|body|side|thumb|shoulder))?)"
-_OTHERS = r"(?:(?:left|right|front|back|body|sleeve|rem(?:aining)?|other)(?:\s+(?:front|back|side|half))?)"
+_PART = rf"({WHICH}{PART})"
+_OTHERS = rf"(?:{WHICH}(?:{PART}|side|half)|rem(?:aining)?|other)"
 _FEW = r"(?:two|three|four|five|[2-5])"
 _SIDE = (
     r"(?:(?:left|right|front|back|cent(?:er|re)|side|neck|neckline|shoulder|armhole|underarm|thumb|heel|gusset|flap|edge|edges|selvedge|"
@@ -87,13 +88,13 @@ HOLDING: tuple[Synonym, ...] = (
     ),
     row(
         "hold|yarn|needle",
-        rf"\b{_PUT}\s+(?:the\s+|next\s+|first\s+)*({N})\s+{_PARTS}\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
+        rf"\b{_PUT}\s+(?:the\s+|next\s+|first\s+)*({N})\s+{_PART}\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
         r"hold \1 sts for \2",
         "Place 20 left sleeve sts on scrap yarn, k to end.",
     ),
     row(
         "hold|yarn|needle",
-        rf"\b{_PUT}\s+(?:the\s+|all\s+)*{_PARTS}\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}\s*[,;]?\s*(?P<said>(?:and|then|and\s+then)\s+(?:cont(?:inue)?|go\s+on|work|proceed)"
+        rf"\b{_PUT}\s+(?:the\s+|all\s+)*{_PART}\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}\s*[,;]?\s*(?P<said>(?:and|then|and\s+then)\s+(?:cont(?:inue)?|go\s+on|work|proceed)"
         rf"(?:\s+(?:working|knitting))?(?:\s+(?:flat|in\s+rows|back\s+and\s+forth))?\s+(?:(?:on|over|with|across)\s+)?(?:the\s+|just\s+)*{_OTHERS}(?:\s+{STS})?(?:\s+(?:only|alone))?){END}",
         r"hold sts beyond gap for \1",
         "Place front sts on hold and continue on back sts only.",
@@ -101,7 +102,7 @@ HOLDING: tuple[Synonym, ...] = (
     ),
     row(
         "hold|yarn|needle",
-        rf"\b{_PUT}\s+(?:the\s+|all\s+)*{_PARTS}\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
+        rf"\b{_PUT}\s+(?:the\s+|all\s+)*{_PART}\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
         r"hold all sts for \1",
         "Place body sts on holder.",
     ),

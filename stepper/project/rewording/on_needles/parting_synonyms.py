@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.part_names import PART, WHICH
 from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import CLOSED, STS, N, Synonym, row
 
@@ -14,7 +15,7 @@ _PUT: Final = r"(?:place|put|slip|sl|leave|transfer|move|thread)"
 _YARN: Final = r"(?:yarn|wool|cotton|thread)"
 _HOLDER: Final = rf"(?:(?:an?|the|another|your|some|one|separate|spare|st|stitch|waste|scrap|contrasting|long|short|large|small)\s+)*(?:(?:st|stitch)?-?\s?holders?|(?:waste|scrap)\s+{_YARN}|spare\s+(?:needle|{_YARN})|(?:length|piece|strand|bit|scrap)\s+of\s+(?:(?:waste|scrap|spare|contrasting)\s+)?{_YARN}|(?:circular\s+)?needle\s+cable|safety[\s-]pin|thread|pin)"
 _ONTO: Final = r"(?:on\s+to|onto|on|to)"
-_PART: Final = r"(?:(?:left|right|first|second|other|half\s+(?:of\s+)?(?:the\s+)?)\s*)?(?:front|back|sleeve|body|yoke|hand|thumb|palm|neck|hood)s?"
+_PART: Final = rf"(?:half\s+(?:of\s+)?(?:the\s+)?)?{WHICH}{PART}s?"
 
 PARTINGS: tuple[Synonym, ...] = (
     # --- what waits, on what ---

@@ -12,11 +12,12 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.craft.needles import SIZE
+from stepper.project.part_names import PART, WHICH
 from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import CLOSED, SIDE, STS, N, Synonym, row
 
 _PUT: Final = r"(?:place|put|slip|sl|transfer|return|move|take|pick\s+up)"
-_PART: Final = r"(?:(?:(?:left|right|first|second|other)\s+)?(?:front|back|sleeve|body|thumb|shoulder|side|instep|finger)|(?:index|middle|ring|little)\s+finger)"
+_PART: Final = rf"{WHICH}(?:{PART}|side)"
 _YARN: Final = r"(?:yarn|wool|thread)"
 _THING: Final = rf"(?:(?:(?:an?|the|its|their|your|{_PART}|neck|st|stitch|waste|scrap|spare|stitch)\s+)*(?:(?:st|stitch)?-?\s?holders?|(?:waste|scrap|spare)\s+(?:{_YARN}|needle)|{_YARN}|pin|hold))"
 _NEEDLE: Final = rf"(?:(?:(?:the|a|an|your|main|working|left|right|{SIZE}|smaller|larger|short|long|\d{{2}}\s*(?:cm|in|\"))\s*(?:,\s*)?)*(?:set\s+of\s+)?(?:(?:circular|double[-\s]pointed|dp|[2-5]|two|three|four|five)\s+)*(?:needles?|dpns?|circulars?|circ))(?!\w)(?!\s*[1-5](?![\d.]))"

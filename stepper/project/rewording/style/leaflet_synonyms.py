@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.part_names import PART
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import (
     CHANGE,
@@ -58,7 +59,6 @@ def _named(needles: int) -> Synonym:
 
 
 _TO_NEXT = r"(?:(?:all\s+)?(?:the\s+)?(?:next\s+)?STS\s+(?:(?:up\s+)?to\s+(?:the\s+)?(?:next\s+)?marker|before\s+(?:the\s+)?next\s+marker))".replace("STS", STS)
-_PARTS = r"(?:sleeve|body|front|back|thumb|shoulder)"
 
 LEAFLETS: tuple[Synonym, ...] = (
     # --- signs ---
@@ -239,7 +239,7 @@ LEAFLETS: tuple[Synonym, ...] = (
     # --- on hold ---
     row(
         "marker",
-        rf"\b(?:place|put|slip|sl|transfer)\s+{_TO_NEXT}\s+(?:on|onto|to)\s+(?:to\s+)?{HELD_BY}(\s+for\s+(?:the\s+)?{_PARTS})?(?:\s*\(\s*(?P<said>these\s+are\s+(?:the\s+)?(?:left\s+|right\s+)?sleeve\s+(?:sts|stitches))\s*\))?",
+        rf"\b(?:place|put|slip|sl|transfer)\s+{_TO_NEXT}\s+(?:on|onto|to)\s+(?:to\s+)?{HELD_BY}(\s+for\s+(?:the\s+)?{PART})?(?:\s*\(\s*(?P<said>these\s+are\s+(?:the\s+)?(?:left\s+|right\s+)?sleeve\s+(?:sts|stitches))\s*\))?",
         r"hold to next marker\1",
         "K to marker, slip sts between markers onto scrap yarn (these are the sleeve stitches), k to end.",
         spelt_out=True,

@@ -9,13 +9,13 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.part_names import PART, WHICH
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import BEGIN, LONG, ROUND, STOP, STS, N, Synonym, row
 
 _Y: Final = r"(?-i:MC|CC\d?|C\d|[A-H]|[YZ])"
 _BOR: Final = r"(?:bor|(?:the\s+)?(?:beg(?:inning)?|start)\.?\s+of\s+(?:the\s+)?(?:rnd|round)s?)"
-_PART: Final = r"(?:sleeves?|fronts?|backs?|body|yoke|underarms?|shoulders?|armholes?|neck(?:line)?)"
-_WHICH: Final = r"(?:(?:the|left|right|front|back|first|second|other)\s+)*"
+_PART: Final = rf"(?:the\s+)?{WHICH}{PART}s?"
 _WANTED: Final = r"(?:your\s+|the\s+|its\s+)?(?:desired|preferred|wanted|required)(?:\s+(?:total|full|finished|final|body|sleeve))*(?:\s+length)?"
 _NEEDLES: Final = r"(?:(?:longer|shorter|next)\s+|\d+\s*(?:cm|in|\")\s+)?(?:circular\s+)?(?:needles?|circulars?|circs?|dpns?|double[-\s]pointed\s+needles|cables?|cords?|magic\s+loop)(?:\s+or\s+dpns?)?"
 _ON: Final = r"(?:(?:an?|the|another|a\s+separate|a\s+second|a\s+third)\s+)?(?:(?:st(?:itch)?\s+)?holders?|(?:piece\s+of\s+)?(?:waste|scrap)\s+yarn|safety\s+pin)"
@@ -109,15 +109,15 @@ YOKES: tuple[Synonym, ...] = (
     row("match", r"\b((?:front\s+|back\s+)?armholes?)\s+match(?:es)?\s+(?:those\s+of\s+)?(?:the\s+)?(back|front)\b", r"armhole measures same as \2", "Work even until front armholes match back."),
     # --- the divide, and what waits ---
     row("bor", r"^(\s*(?:[^:.*]{1,40}:\s*)?)remov(?:e|ing)\s+(?:the\s+)?(?:bor|beginning\s+of\s+(?:rnd|round))(?:\s+(?:marker|m))?\s*[.,;]\s*(?=(?:k|p)\s?\d|k\s|knit|purl)", r"\1remove marker, ", "Remove BOR. K20, hold 8 sts, k to end."),
-    said_row_behind("(", rf"(\b(?:place|slip|put)\s+(?:the\s+)?(?:next\s+)?{N}\s+{STS})\s*[(](?P<said>{_WHICH}{_PART})[)](?=\s+(?:on|onto|to)\b)", "K20, place the next 8 sts (left sleeve) on waste yarn, k to end."),
-    said_row_behind("incl", rf"(\b(?:k|p|knit|purl)\s?{N}(?:\s+(?:{_WHICH}{_PART}\s+)?{STS})?)\s*[(](?P<said>incl(?:uding|\.|udes)?\s+(?:the\s+|all\s+|both\s+|2\s+|4\s+|two\s+)*(?:raglan|seam|side)\s+{STS})[)](?=\s*[,.;]|\s*$)", "K20 back sts (incl. the raglan sts), hold 8 sts, k to end."),
+    said_row_behind("(", rf"(\b(?:place|slip|put)\s+(?:the\s+)?(?:next\s+)?{N}\s+{STS})\s*[(](?P<said>{_PART})[)](?=\s+(?:on|onto|to)\b)", "K20, place the next 8 sts (left sleeve) on waste yarn, k to end."),
+    said_row_behind("incl", rf"(\b(?:k|p|knit|purl)\s?{N}(?:\s+(?:{_PART}\s+)?{STS})?)\s*[(](?P<said>incl(?:uding|\.|udes)?\s+(?:the\s+|all\s+|both\s+|2\s+|4\s+|two\s+)*(?:raglan|seam|side)\s+{STS})[)](?=\s*[,.;]|\s*$)", "K20 back sts (incl. the raglan sts), hold 8 sts, k to end."),
     said_row_behind("(that|(this", rf"(\b(?:place|slip|put)\s+(?:the\s+)?next\s+{N}\s+{STS}\s+(?:on|onto|to)\s+{_ON})\s*[(](?P<said>(?:that's|that\s+is|this\s+is)\s+(?:your\s+|the\s+)?(?:left|right|first|second)\s+sleeve)[)]", "K20, put the next 8 sts onto scrap yarn (that's your first sleeve), k to end."),
     row("more", rf"\b((?:co|cast\s+on)\s+{N})\s+more\s+({STS})", r"\1 \2", "K20, CO 4 sts, pm, CO 4 more sts, k to end."),
     said_row_behind("co |cast|underarm", rf"(\bpick\s+up\s+and\s+(?:knit|k)\s+{N}(?:\s+{STS})?)\s+(?P<said>(?:from|along|in|into|across|through|over)\s+(?:the\s+|each\s+)?(?:rem(?:aining)?\s+)?(?:co\s+{STS}|underarm\s+(?:{STS}|(?:(?:co|cast[-\s]on)\s+)?(?:{STS}|edge))))(?=\s*[,;.]|\s+and\b|\s*$)", "CO 20 sts. Pick up and knit 4 sts from the CO sts, k to end."),
     row("more", rf"(\bpick\s+up\s+and\s+(?:knit|k)\s+{N})\s+more\s+({STS})", r"\1 \2", "CO 20 sts. Pick up and knit 4 more sts."),
     row(
         "holder|waste|scrap|pin",
-        rf"(\b(?:place|slip|put)\s+(?:the\s+)?(?:first\s+|next\s+|last\s+)?{N}\s+{STS}\s+(?:on|onto|to)\s+{_ON}(?:\s+for\s+{_WHICH}{_PART})?)\s*,\s*(?:and\s+)?(?:then\s+)?(?:the\s+)?(?:next|following|last|rem(?:aining)?)\s+({N}\s+{STS})\s+(?=(?:on|onto|to)\s+{_ON}\b)",
+        rf"(\b(?:place|slip|put)\s+(?:the\s+)?(?:first\s+|next\s+|last\s+)?{N}\s+{STS}\s+(?:on|onto|to)\s+{_ON}(?:\s+for\s+{_PART})?)\s*,\s*(?:and\s+)?(?:then\s+)?(?:the\s+)?(?:next|following|last|rem(?:aining)?)\s+({N}\s+{STS})\s+(?=(?:on|onto|to)\s+{_ON}\b)",
         r"\1, place next \2 ",
         "Place first 8 sts on a holder, the next 24 sts on another holder, and the last 8 sts on a third holder.",
         again=True,

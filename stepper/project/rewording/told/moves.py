@@ -15,7 +15,8 @@ from collections.abc import Iterable
 from typing import Final
 
 from stepper.craft.needles import SIZE
-from stepper.project.rewording.on_needles.waiting_synonyms import ON_HOLDER, PART
+from stepper.project.part_names import PART, STRIP, WHICH
+from stepper.project.rewording.on_needles.waiting_synonyms import ON_HOLDER
 from stepper.project.rewording.synonym import SIDE, STS, N
 from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, prepare_kinds
 from stepper.records import dataclass
@@ -26,7 +27,7 @@ _NUM: Final = rf"(?P<n>{N})"
 _SIDE: Final = rf"(?:{SIDE}s?)"
 _YARN: Final = r"(?:yarn|wool|cotton|thread|string)"
 _HELD: Final = r"(?:held|waiting|reserved|resting)"
-_PARTS: Final = rf"(?:(?:{PART})s?(?:\s+(?:neck|shoulder))?)"
+_PARTS: Final = rf"{WHICH}(?:{PART}|panel)(?:'s|s)?"
 _OF: Final = rf"(?:\s+(?:of|for|from)\s+(?:(?:the|one|your|a|each|first|either)\s+)*(?P<of>{_PARTS})(?:\s+{_STS})?)?"
 _MY: Final = rf"(?:{_HELD}\s+)?(?:(?P<part>{_PARTS})\s+)?(?:{_HELD}\s+)?"
 _ART: Final = r"(?:(?:the|your|all|these|those|now|of)\s+)*"
@@ -38,7 +39,7 @@ _SPOT: Final = (
     r"base|edge|edges|end|tip|of|the|gap|inside|row|rnd|round|opening|shoulder|sleeve|body|first)\b\.?[\s-]*)+(?<!\s))"
 )
 _JOIN: Final = r"(?:(?:re-?)?(?:join|attach)(?:ing)?(?:\s+in)?\s+(?:the\s+|a\s+|an\s+|your\s+)?(?:(?:new|working|main|second|2nd)\s+)?(?:(?:ball|strand|end|length)\s+of\s+)?(?:yarn|wool)\b)"
-_USE: Final = rf"(?P<use>(?:(?:left|right|first|second|third|back|front|other|cent(?:er|re)|one)\s+)*(?:shoulder|neck|neckband|neckline|sleeve|front|back|thumb|heel|instep|hood|collar|pocket|band|body|strap|side|armhole|gusset|finger|side\s+of\s+(?:the\s+)?neck))(?:s\b|\s+{_STS}|\b)"
+_USE: Final = rf"(?P<use>(?:one\s+)?{WHICH}(?:side\s+of\s+(?:the\s+)?neck|{PART}|{STRIP}))(?:s\b|\s+{_STS}|\b)"
 _WAIT: Final = r"(?:rest|wait|stay|remain|sit|hang|sleep)"
 
 MOVES: Final[Kinds] = prepare_kinds(

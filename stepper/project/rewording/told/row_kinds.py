@@ -13,6 +13,7 @@ from collections.abc import Callable
 from typing import Final
 
 from stepper.project.grammar import stitch_words
+from stepper.project.part_names import PART, SIDED, WHICH
 from stepper.project.rewording.synonym import STS as _WORD
 from stepper.project.rewording.synonym import N
 from stepper.project.rewording.told.numbers import digits_of
@@ -41,7 +42,7 @@ PLACE: Final = (
 _TO: Final = r"(?:(?:(?:back|across|along|around|round)\s+)?(?:(?:up\s+)?to|(?:until|till)(?:\s+you(?:\s+(?:reach|meet)|(?:\s+(?:get|come|are|have\s+come)|'re)\s+(?:back\s+)?(?:to|at)))?))"
 _SINCE: Final = r"(?:after|from|since|beyond|past)\s+(?:(?:the|last|first|previous|these)\s+)*(?:(?:cast|bound|bind)[-\s]off|bo)(?:\s+(?:sts|stitches|st|edge))?(?![\w-])"
 _LEFT: Final = r"(?:rem(?:ain(?:s|ing)?)?|(?:is|are)\s+(?:left|remaining)|left)(?:\s+(?:on|in|of)\s+(?:the\s+)?(?:left(?:-hand)?\s+)?(?:needle|row|rnd|round))?"
-_FOR_PART: Final = r"(?:(?:left|right|first|second|last|next|other|top|upper|lower)\s+)?(?:front|back|palm|instep|sole|sleeve|side|hand|heel|foot|neck|shoulder)"
+_FOR_PART: Final = rf"(?:(?:last|next)\s+)?{WHICH}(?:{PART}|side)"
 GOALS: Final = (
     ("last", rf"{_TO}\s+(?:the\s+)?last\s+(?:(?P<n>{N})(?:\s*{STS})?|(?P<one>st(?:itch)?(?:\.(?=\s*[,;)\]*]))?)(?![\w-])){_OVER}(?!\s*{STS}|\s+(?:of|before|on|in)\b)"),
     ("left", rf"{_TO}\s+(?:there\s+(?:is|are)\s+)?(?:only\s+)?(?P<n>{N})\s+{STS}\s+{_LEFT}(?:\s+(?:before|to)\s+{PLACE})?"),
@@ -75,7 +76,7 @@ _CABLE: Final = (
 )
 _STITCH: Final = rf"(?:{stitch_words()})(?![\w&/-])"
 _TWISTED: Final = rf"(?:working|knitting)\s+(?:all\s+)?(?:the\s+|these\s+)?(?:picked[-\s]up|cast[-\s]on|new)\s+{_WORD}\s+(?:tbl|through\s+(?:the(?:ir)?\s+)?backs?\s+loops?)"
-_PART: Final = r"(?:this\s+is\s+|these\s+are\s+)?(?:for\s+)?(?:the\s+)?(?:(?:left|right|first|second|other|half|of|back|front|sleeve)\s+)*(?:front|back|sleeve|body|neck|shoulder|palm|sole|instep|thumb)s?(?:\s+sts)?"
+_PART: Final = rf"(?:this\s+is\s+|these\s+are\s+)?(?:for\s+)?(?:the\s+)?(?:(?:half|of|sleeve|{SIDED})\s+)*{PART}s?(?:\s+sts)?"
 _GAP: Final = r"(?:the\s+|each\s+)?(?:gap|turning\s+point|turn)s?"
 _BEING: Final = rf"(?:(?:for|the)\s+)*(?:back\s+of\s+(?:the\s+)?hand|top\s+of\s+(?:the\s+)?foot|{_FOR_PART}|gusset|thumb|seam|edge|border|cent(?:re|er))(?:\s+(?:sts|stitches|panel|pattern))?"
 _SAID: Final = (

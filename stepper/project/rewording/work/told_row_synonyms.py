@@ -8,11 +8,12 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.part_names import PART, WHICH
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, STS, N, Synonym, row
 
 _WORK: Final = r"(k|p|knit|purl)"
-_PART: Final = r"(?:(?:left|right|first|second|other|half)\s+)*(?:back|fronts?|sleeves?|body|palm|instep|sole|thumb)"
+_PART: Final = rf"(?:half\s+)?{WHICH}{PART}s?"
 _DS: Final = r"(?:ds|double\s+st(?:itch)?)"
 _TURN: Final = r"(?=\s*,\s*(?:and\s+)?(?:turn|w&t|wrap))"
 _STITCH: Final = r"(?:[kp]\s?\d|k\d?tog|p\d?tog|ssk|ssp|skp|skpo|sl\b|m1|cdd|dec\b|inc\b|turn|w&t)"
