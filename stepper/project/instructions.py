@@ -135,6 +135,8 @@ class Evenly:
     continues (`rib 6 rows, inc 8 sts evenly in last row`), else empty."""
     fabric: str = ""
     """The fabric that the line names for the round, as in `WorkRounds.manner`; empty if it names none."""
+    worked_in: str = ""
+    """The stitch in which the page makes such a change (`inc = kfb`); empty for the usual one."""
 
     @property
     def word(self) -> str:

@@ -12,6 +12,7 @@ from stepper.project.instructions import Line, Remark, Unread, is_only_said
 from stepper.project.marks.mark_references import take_references
 from stepper.project.marks.part_marks import single_stars, without_marks
 from stepper.project.own_stitches.abbreviations import Abbreviations
+from stepper.project.own_stitches.changes_worked import work_changes
 from stepper.project.own_stitches.lists import take_definitions
 from stepper.project.own_stitches.yarn_letters import take_letters
 from stepper.project.pattern_heads import (
@@ -311,6 +312,7 @@ def _unread(row: tuple[str, Span]) -> Line:
 
 def _as_printed(line: Line, rows: list[tuple[str, Span]], respelt: Respelt, own: Abbreviations) -> Line:
     """Return a line with its printed words, and with what its abbreviations of the page are taken for."""
+    line = work_changes(line, own)
     printed = respelt.words(rows)
     if printed is None:
         return line

@@ -202,6 +202,8 @@ class Spread:
     """Stitches left at the end of the row (`evenly to last 5 sts`); None if `over` says how far it is."""
     stitch: str = ""
     """`k` or `p` if the words say how the others are worked; empty for as the fabric has them."""
+    worked_in: str = ""
+    """The stitch in which the page makes such a change (`inc = kfb`); empty for the usual one."""
 
 
 @dataclass(frozen=True, slots=True)

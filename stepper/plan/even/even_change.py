@@ -65,7 +65,9 @@ def spread_to(instruction: Evenly, after: int, needles: Needles, change: Change 
         return False
     if change is not None and (after - before) * change.adds < 0:
         change = None  # allowed to go the other way, with the usual stitch for it
-    used = change or usual_change(before, after, needles.yarn)
+    # A journal knitted before there were manners was knitted in the usual stitches.
+    worked_in = instruction.worked_in if needles.project.spacing is not None else ""
+    used = change or usual_change(before, after, needles.yarn, worked_in)
     rounds = needles.alterations.over if after != before else 1
     _doubt(instruction, after, needles, used)
     for target in counts_over(before, after, rounds, used.adds):

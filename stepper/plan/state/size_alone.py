@@ -109,7 +109,9 @@ def change_of(draft: DraftRound) -> Change | None:
         return None
     runs = laid_flat(draft.phrase)
     if draft.evenly:
-        return usual_change(draft.before, draft.after, runs[0].yarn)
+        even = draft.template.evenly if draft.template is not None else None
+        worked_in = even.worked_in if even is not None else ""
+        return usual_change(draft.before, draft.after, runs[0].yarn, worked_in)
     codes = {run.stitch for run in runs}
     changes = [code for code in codes if stitch(code).shapes]
     plain = [code for code in codes if code in ("k", "p")]

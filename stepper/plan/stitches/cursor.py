@@ -534,7 +534,7 @@ class Cursor(RowRepeats):
         over, by = element.over.of(self.size) if element.over is not None else left, element.by.of(self.size)
         self.need(over, f"the change over {over} stitches", element.place)
         after = over + element.change * by
-        change = usual_change(over, after, self.yarn)
+        change = usual_change(over, after, self.yarn, element.worked_in)
         try:
             phrase = even_round(over, by, change, flat=True, manner=Manner.MIXED).items
         except ValueError as error:

@@ -56,9 +56,19 @@ class Change:
         return "increase" if self.direction == 1 else "decrease"
 
 
-def usual_change(before: int, after: int, yarn: str) -> Change:
-    """Return the change that an even round is worked in if the line names none."""
-    return Change(code=MAKE_ONE if after >= before else KNIT_TOGETHER, yarn=yarn)
+def usual_change(before: int, after: int, yarn: str, worked_in: str = "") -> Change:
+    """Return the change that an even round is worked in.
+
+    Args:
+        before: Stitches before it.
+        after: Stitches behind it.
+        yarn: Key of the yarn in hand.
+        worked_in: Code of the stitch in which the page makes such a change; empty where it says none. One
+            that goes the other way is not used.
+    """
+    code = MAKE_ONE if after >= before else KNIT_TOGETHER
+    own = worked_in and stitch(worked_in).kind is stitch(code).kind
+    return Change(code=worked_in if own else code, yarn=yarn)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -176,7 +186,7 @@ def purl_instead(items: tuple[Item, ...]) -> tuple[Item, ...]:
 def in_fabric(items: tuple[Item, ...], cells: tuple[tuple[str, str], ...]) -> tuple[Run, ...]:
     """Write a round in the stitches of the fabric, its changes where they are.
 
-    A decrease all of whose stitches are purls is purled, so that it does not stand out.
+    A change all of whose stitches are purls is purled, so that it does not stand out.
 
     Args:
         items: The round, knitted.
@@ -193,8 +203,8 @@ def in_fabric(items: tuple[Item, ...], cells: tuple[tuple[str, str], ...]) -> tu
         if run.stitch != "k":
             for number in range(run.times):
                 below = cells[at + number * each : at + (number + 1) * each]
-                purled = run.stitch == "k2tog" and {code for code, _ in below} == {"p"}
-                made.append(Run("p2tog", 1, run.yarn) if purled else Run(run.stitch, 1, run.yarn))
+                purled = run.stitch in _PURLED and {code for code, _ in below} == {"p"}
+                made.append(Run(_PURLED[run.stitch] if purled else run.stitch, 1, run.yarn))
             at += run.uses
             continue
         for number in range(run.times):
@@ -205,6 +215,9 @@ def in_fabric(items: tuple[Item, ...], cells: tuple[tuple[str, str], ...]) -> tu
         at += run.times * each
     return join_runs(made)
 
+
+_PURLED = {"k2tog": "p2tog", "kfb": "pfb"}
+"""What a change becomes where all of its stitches are purls."""
 
 # Blends are tried by the hundred, and most of them meet in the same few counts.
 _spaced = lru_cache(maxsize=2048)(space_changes)

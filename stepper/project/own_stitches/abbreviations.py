@@ -134,6 +134,23 @@ class Abbreviations:
         self._find()
         return None
 
+    def way_to_change(self, direction: int) -> OwnStitch | None:
+        """Return the stitch in which the page makes a stitch more or less where a row says no other.
+
+        Args:
+            direction: +1 for an increase, -1 for a decrease.
+
+        Returns:
+            The first of its own for that; None if it explains none, or none that takes one stitch at the
+            most, or two for a decrease.
+        """
+        own = {name.lower(): one for name, one in self.known.items()}
+        for name in _WAYS[direction]:
+            meaning = own[name].meaning if name in own else None
+            if meaning is not None and meaning.change == direction and len(meaning.codes) == 1:
+                return own[name]
+        return None
+
     @property
     def tells_any(self) -> bool:
         """Whether rows are read by any of them otherwise than on a page that explains nothing."""
@@ -150,7 +167,7 @@ class Abbreviations:
             return
         forms = "|".join(_form(name) for name in names)
         self.pattern = re.compile(
-            rf"(?<![\w/&-])(?P<name>{forms})(?![\w/&])(?!-\w)(?!\s+(?:rows?|rnds?|rounds?)\b)"
+            rf"(?<![\w/&-])(?<!\bst\s)(?<!\bsts\s)(?P<name>{forms})(?![\w/&'’])(?!-\w)(?!\s+(?:rows?|rnds?|rounds?)\b)"
         )
 
     def find(self, name: str) -> OwnStitch:
@@ -212,6 +229,11 @@ class Abbreviations:
 
 
 _CHANGES = ("inc", "dec")
+_WAYS = {1: ("inc", "m1", "m"), -1: ("dec",)}
+"""Names by which pages call the stitch that they increase or decrease in, the most general first.
+
+Source: common practice.
+"""
 _MORE = regex(r"\b(?:inc|dec)\w*\.?\s+(?:by\s+)?(?:[2-9]|two|three|four)\b", re.I)
 
 
@@ -228,7 +250,7 @@ _AGAIN = regex(
     r"|(?:across|around)\b|x\s*\d)",
     re.I,
 )
-_INTO_NEXT = regex(r"\s+in(?:to)?\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+st(?:itch)?\b", re.I)
+_INTO_NEXT = regex(r"\.?\s+in(?:to)?\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+st(?:itch)?\b", re.I)
 _IN_BRACKETS = regex(r"\s*\(\s*(\d{1,2})\s*(?:times|x)\s*\)", re.I)
 _NUMBER = regex(r"\s+(\d{1,2})(?=\s*[,.;\])*]|\s*$)")
 
@@ -254,7 +276,10 @@ def _in_its_place(meaning: Meaning, text: str, end: int) -> tuple[str, int]:
     return (f"({meaning.text})" if _AGAIN.match(text, end) else meaning.text), end
 
 
-_ALL_OVER = regex(r"\d|one\b|two\b|at\b|each\b|evenly\b|sts?\b|stitch|to\b|every\b|on\b|by\b", re.I)
+_ALL_OVER = regex(
+    r"\d|one\b|two\b|at\b|each\b|evenly\b|sts?\b|stitch|to\b|every\b|on\b|by\b|as\b|until\b|in\s+(?:this|the\s+same)\b",
+    re.I,
+)
 
 
 def _is_a_change(one: OwnStitch, text: str) -> bool:

@@ -27,7 +27,7 @@ _SHORT = (
 )
 _LONG = r"[A-Za-z][\w'/ -]{2,40}?"
 _ENTRY = regex(
-    rf"^\W{{0,3}}(?:{_LONG}\s*[(\[](?P<behind>{_SHORT})[)\]]|(?P<name>{_SHORT})(?:\s*[(\[](?P<long>{_LONG})[)\]])?)(?:{_SIGN}|(?<=[)\]])\s+(?=[A-Z][a-z]))"
+    rf"^\W{{0,3}}(?:{_LONG}\s*[(\[](?P<behind>{_SHORT})[)\]]|(?P<name>{_SHORT})\.?(?:\s*[(\[](?P<long>{_LONG})[)\]])?)(?:{_SIGN}|(?<=[)\]])\s+(?=[A-Z][a-z]))"
     r"(?P<words>\S.*)$"
 )
 _OTHER_ENTRY = regex(
@@ -40,10 +40,14 @@ _ENTRIES = regex(
     rf"|,\s+(?={_SHORT}\s*=)"
     r"|;\s+(?=[A-Za-z]{1,8}\([a-z]{1,4}\)\s*=|[a-z]{1,5}\.?\s[a-z]{1,5}\.?\s*=)"
 )
+_BY_COMMAS = regex(rf"(?P<name>{_SHORT})\.?(?P<comma>,\s+)(?=[a-z])")
+"""An entry of the old style: "inc., increase by working into front and back of st"."""
+_FEWEST = 3
+"""So many entries of that style in a row make a list of them. Source: chosen here."""
 _NO_NAME = regex(
     r"(?:rows?|rnds?|rounds?|next|mc|cc\d?|size|note|nb|tip|[a-z]{1,2}\d*\s?mm|(?:cm|in|mm|rs|ws)"
     r"|body|back|fronts?|brim|crown|cuff|cuffs|hem|neck|collar|heel|foot|toe|leg|hand|thumb|band|yoke|rib|border|edging|hood|"
-    r"sleeves?|shape|gauge|tension|needles?|yarn|chart|left|right|first|second|all|both|then|setup|set-up|dec|sizes?)$",
+    r"sleeves?|shape|gauge|tension|needles?|yarn|chart|left|right|first|second|all|both|then|setup|set-up|sizes?)$",
     re.I,
 )
 """What stands before a colon or an equals sign and is no stitch: rows, parts, yarns, measures."""
@@ -133,7 +137,7 @@ def entries_of(text: str) -> list[Entry]:
     plain = made_plain(text)
     head = _HEAD.match(plain)
     found = []
-    for part in _parts(plain[head.end() :] if head is not None else plain):
+    for part in _parts(_with_signs(plain[head.end() :] if head is not None else plain)):
         entry = _ENTRY.match(part)
         name = (entry["behind"] or entry["name"]) if entry is not None else ""
         if entry is None or _ROW.match(part) or not can_be_name(name):
@@ -181,6 +185,9 @@ def _heads_list(rest: str, below: list[Row], others: set[str]) -> bool:
 def _entries(plain: str, others: set[str], *, listed: bool) -> list[tuple[str, str]]:
     """Return the abbreviations that a row explains, each with its words; none if it holds anything else."""
     found = list[tuple[str, str]]()
+    signed = _with_signs(plain)
+    commas, plain = signed != plain, signed
+    listed = listed or commas
     for part in _parts(plain):
         entry = _ENTRY.match(part)
         name = (entry["behind"] or entry["name"]) if entry is not None else ""
@@ -190,7 +197,12 @@ def _entries(plain: str, others: set[str], *, listed: bool) -> list[tuple[str, s
         if listed and _VOCABULARY.match(name) and not re.search(r"[\d*,]", words) and not read_meaning(words):
             found.append((name, ""))
             continue
+        if commas and not read_meaning(words) and not _is_shaped(name):
+            found.append((name, ""))
+            continue
         equals = "=" in part[: entry.start("words")]
+        if name.lower() == "dec" and not (equals and read_meaning(words)):
+            return []
         if name.lower() in others or _NO_NAME.match(name) or not (listed or equals or _is_shaped(name)):
             return []
         sure = listed and (_SHOUTED.match(name) or find_stitch(name.lower()) is not None or len(name) < 4)
@@ -198,6 +210,14 @@ def _entries(plain: str, others: set[str], *, listed: bool) -> list[tuple[str, s
             return []
         found.append((name, words))
     return found
+
+
+def _with_signs(plain: str) -> str:
+    """Return a list whose names have commas behind them with equals signs there; another as it is."""
+    parts = re.split(r";\s+", plain.strip())
+    if len(parts) < _FEWEST or not all(_BY_COMMAS.match(part) for part in parts):
+        return plain
+    return "; ".join(_BY_COMMAS.sub(r"\g<name> = ", part, count=1) for part in parts)
 
 
 def _is_shaped(name: str) -> bool:

@@ -84,6 +84,12 @@ _DEPENDS = regex(
 )
 """Words that make what is worked depend on the side or the place, or that repeat it until somewhere."""
 _NAMED_BEFORE = regex(r"^\s*(?P<name>[^:–;,()]{2,50}?)\s*(?::|–|\s-\s|\bas\s+follows\b:?)\s*(?=\S)")
+_CHANGES_BY = regex(
+    r"^(?P<what>inc|dec)(?:reas(?:e|ing))?\.?(?:\s+(?:1|one|a)(?:\s+st(?:itch)?)?)?\.?\s*"
+    r"(?:[,:]?\s*by\s+|[:,–]\s*|(?=\())(?=\S)",
+    re.I,
+)
+"""What is said first of an increase or a decrease: that it is one."""
 _NUMBER_WORDS = regex(r"\b(?:two|three|four|five|six)\b", re.I)
 _WORKED = frozenset({Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE})
 _MOST = 24
@@ -110,6 +116,9 @@ def read_meaning(words: str) -> Meaning | None:
     if claim is not None:
         plain = plain[: claim.start()].rstrip(" ,;")
     plain = _FOR_LOOKS.sub("", _LEANS.sub("", plain)).strip(" .;,")
+    changes = _CHANGES_BY.match(plain)
+    if changes is not None:
+        return _changing(plain[changes.end() :], changes, claim)
     found = _stitches(plain)
     named = _NAMED_BEFORE.match(plain)
     if found is None and named is not None and _stitches(named.group("name")) in (None, ["mb"]):
@@ -118,6 +127,15 @@ def read_meaning(words: str) -> Meaning | None:
         return None
     meaning = Meaning(tuple(found))
     return meaning if claim is None or _claimed(claim) == meaning.change else None
+
+
+def _changing(words: str, said: re.Match[str], claim: re.Match[str] | None) -> Meaning | None:
+    """Read how a change of one stitch is worked; None if the stitches come or go otherwise than is said."""
+    bare = words[1:-1] if words.startswith("(") and words.find(")") == len(words) - 1 else words
+    meaning = read_meaning(bare)
+    one = 1 if said["what"].lower() == "inc" else -1
+    said_alike = claim is None or _claimed(claim) == one
+    return meaning if meaning is not None and said_alike and meaning.change == one else None
 
 
 def _claimed(claim: re.Match[str]) -> int:

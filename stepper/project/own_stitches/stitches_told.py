@@ -60,6 +60,8 @@ TOLD: tuple[tuple[str, Made], ...] = (
     (r"\bslip(?:ping)?\b|\bs(?=1\b)", "sl"),
     (r"\bknitting\b|\bk(?:nit)?\s+it\s+in(?=to\b)", "knit"),
     (r"\bpurling\b", "purl"),
+    (r"\bworking\b", "work"),
+    (r"\b([kp])\.(?=\s+(?:in)?to\b)", r"\1"),
     (r"\byarn\s*over(?:\s+needle)?\b|\bbring\s+(?:the\s+)?yarn\s+over\s+(?:the\s+)?(?:right\s+)?needle\b", "yo"),
     (r"\b(?:bring\s+(?:the\s+)?)?yarn\s+(?:forward|to\s+(?:the\s+)?front|(?:a?round|over)\s+(?:the\s+)?(?:right\s+)?needle)(?:\s+between\s+(?:the\s+)?needles)?\s+to\s+make\s+(?:a|1|one)(?:\s+(?:new\s+|extra\s+)?st(?:itch)?)?", "yo"),
     (r"\b(?:pass|lift|pull)\s+(?:the\s+)?(?:2|two|both)\s+(?:sl(?:ipped|ped)?\s+)?(?:sts?|stitches)\s+over(?:\s+(?:it|the\s+knit(?:ted)?\s+st(?:itch)?))?", "p2sso"),
@@ -69,12 +71,15 @@ TOLD: tuple[tuple[str, Made], ...] = (
      rf"(?P<work>k|knit|p|purl|work(?:ing)?)\s*(?:in(?:to)?\s+)?{_IT}?(?:(?P<back>{_THROUGH_BACK})|{_THROUGH_FRONT})(?:\s+of\s+{_IT})?", _lifted),
     # Two or three stitches worked out of one.
     (rf"\bk(?:nit)?(?:\s*1)?\s*(?:(?:in(?:to)?|through)\s+)?(?:the\s+)?front\s*,\s*(?:the\s+)?back\s*,?\s*(?:and|then)\s+(?:the\s+)?front(?:\s+again)?(?:\s+loops?)?\s+of\s+{_NEXT}", "kfbf"),
-    (rf"\bk(?:nit)?(?:\s*1)?\s*(?:(?:in(?:to)?|through)\s+)?(?:the\s+)?front\s+(?:loop\s+)?(?:and|then|,)\s+(?:(?:in)?to\s+)?(?:the\s+)?back(?:\s+loops?)?(?:\s+of\s+{_NEXT}|$)", "kfb"),
+    (rf"\b(?:k(?:nit)?|work)(?:\s*1)?\s*(?:(?:in(?:to)?|through)\s+)?(?:the\s+)?front\s+(?:loop\s+)?(?:and\s+then|and|then|,)\s+(?:(?:in)?to\s+)?(?:the\s+)?back(?:\s+loops?)?(?:\s+of\s+{_NEXT}|$)", "kfb"),
     (rf"\bp(?:url)?(?:\s*1)?\s*(?:(?:in(?:to)?|through)\s+)?(?:the\s+)?front\s+(?:loop\s+)?(?:and|then|,)\s+(?:(?:in)?to\s+)?(?:the\s+)?back(?:\s+loops?)?(?:\s+of\s+{_NEXT}|$)", "pfb"),
     (r"\bk(?:nit)?\s+(?:the\s+)?(?:next\s+)?st(?:itch)?\s*(?:,|but|and)?\s*(?:(?:leave|leaving|keep)\s+(?:it\s+)?on\s+(?:the\s+)?(?:left\s+)?needle|without\s+(?:removing|slipping|dropping|taking)\s+(?:it|the\s+st(?:itch)?)\s+(?:from|off)\s+(?:the\s+)?(?:left\s+)?needle)\s*,?\s*(?:and\s+)?(?:then\s+)?"
      r"k(?:nit)?\s+(?:(?:it\s+again|(?:the\s+)?same\s+st(?:itch)?(?:\s+again)?)(?:\s+(?:through|in(?:to)?)\s+(?:the\s+)?back(?:\s+loop)?)|(?:through|in(?:to)?)\s+(?:the\s+)?back(?:\s+loop)?\s+of\s+(?:the\s+)?same\s+st(?:itch)?)", "kfb"),
     (r"\bp(?:url)?\s+(?:the\s+)?(?:next\s+)?st(?:itch)?\s*(?:,|but|and)?\s*(?:(?:leave|leaving|keep)\s+(?:it\s+)?on\s+(?:the\s+)?(?:left\s+)?needle|without\s+(?:removing|slipping|dropping|taking)\s+(?:it|the\s+st(?:itch)?)\s+(?:from|off)\s+(?:the\s+)?(?:left\s+)?needle)\s*,?\s*(?:and\s+)?(?:then\s+)?"
      r"p(?:url)?\s+(?:(?:it\s+again|(?:the\s+)?same\s+st(?:itch)?(?:\s+again)?)(?:\s+(?:through|in(?:to)?)\s+(?:the\s+)?back(?:\s+loop)?)|(?:through|in(?:to)?)\s+(?:the\s+)?back(?:\s+loop)?\s+of\s+(?:the\s+)?same\s+st(?:itch)?)", "pfb"),
+    # Twice out of one stitch is into its front and its back. Source: common practice.
+    (rf"\b(?:k(?:nit)?|work)\s+twice\s+in(?:to)?\s+{_NEXT}", "kfb"),
+    (r"\b(?:m1|make\s+(?:1|one))(?:\s+st(?:itch)?)?\s+(?:purl-?wise|pwise)\b", "m1p"),
     # Two slipped one by one and worked together.
     (rf"\bsl\s+(?:the\s+)?(?:next\s+)?2\s+(?:next\s+)?{STS}?\s*(?:one\s+at\s+a\s+time\s+)?(?:(?:knitwise|kwise|as\s+if\s+to\s+knit)\s*,?\s*)?(?:one\s+(?:at\s+a\s+time|by\s+one|after\s+the\s+other)|individually|separately)?\s*"
      rf",?\s*(?:knitwise|kwise|as\s+if\s+to\s+knit)\s*,?\s*(?:one\s+(?:at\s+a\s+time|by\s+one|after\s+the\s+other)|individually|separately)?\s*,?\s*(?:and\s+)?(?:(?:return|sl|place|put)\s+(?:them|both)\s+(?:back\s+)?(?:to|on|onto)\s+(?:the\s+)?left(?:-hand)?\s+needle\s*,?\s*)?(?:and\s+)?(?:then\s+)?"

@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from stepper.project.own_stitches.abbreviations import Abbreviations, OwnStitch
+from stepper.project.own_stitches.abbreviations import Abbreviations
+from stepper.project.own_stitches.changes_worked import used_for_changes
 from stepper.project.own_stitches.lists import Entry, entries_of, goes_on
 from stepper.project.page.pieces import Piece
 from stepper.project.page.quoting import value
@@ -81,7 +82,7 @@ def abbreviation_rows(found: Abbreviations, texts: Sequence[str]) -> list[str]:
         found: Those that the page explains.
         texts: The lines of the pattern, and what of it is not read.
     """
-    used: dict[str, OwnStitch] = {one.name: one for text in texts for one in found.used(text)}
+    used = {one.name for text in texts for one in (*found.used(text), *used_for_changes(text, found))}
     named = [one for one in found.known.values() if one.name in used]
     if not named:
         return []

@@ -116,7 +116,7 @@ def test_a_decrease_over_purls_is_purled() -> None:
 
 
 def test_a_round_in_the_fabric_is_worked_as_each_stitch_below_looks() -> None:
-    """Stitch by stitch: plain ones as they look and in their yarn, k2tog purled over purls alone, every other change as it is."""
+    """Stitch by stitch: plain ones as they look and in their yarn, k2tog and kfb purled over purls alone, every other change as it is."""
     chance, takes, crossed = Random(3), {"k2tog": 2, "ssk": 2, "k3tog": 3, "m1": 0, "kfb": 1}, 0
     for _ in range(400):
         codes = [
@@ -137,8 +137,8 @@ def test_a_round_in_the_fabric_is_worked_as_each_stitch_below_looks() -> None:
             else:
                 made.append(
                     (
-                        "p2tog"
-                        if code == "k2tog" and [look for look, _ in below] in (["p"] * 2, ["p"])
+                        {"k2tog": "p2tog", "kfb": "pfb"}.get(code, code)
+                        if [look for look, _ in below] in (["p"] * 2, ["p"])
                         else code,
                         "MC",
                     )

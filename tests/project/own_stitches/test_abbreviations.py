@@ -33,6 +33,7 @@ def defined(**meanings: str) -> Abbreviations:
         ("Work T2 rnd once.", "Work T2 rnd once."),
         ("Row 1: SET2, T21, T2/3, k to end.", "Row 1: SET2, T21, T2/3, k to end."),
         ("Row 1: K2, M1, k to end.", "Row 1: K2, kfb, k to end."),
+        ("Row 1: K2, M1, k to end. (1 st M1'd; 21 sts M1)", "Row 1: K2, kfb, k to end. (1 st M1'd; 21 sts M1)"),
         ("Row 1: K2, M1L, k to end.", "Row 1: K2, M1L, k to end."),
     ],
 )

@@ -96,7 +96,24 @@ def test_an_increase_of_two_is_not_taken_for_one() -> None:
     """Letters that rows count as one stitch more are asked about, where the page means two by them."""
     (entry,) = entries_of("inc = increase 2 sts by working k1, p1, k1 into next st")
     assert Abbreviations().define(entry.name, entry.words, Span(line=1, column=1)) is not None
-    assert not entries_of("inc = work twice into the next st")
+    assert [entry.read for entry in entries_of("inc = work twice into the next st")] == [True]
+
+
+def test_a_list_of_the_old_style_has_commas_behind_its_names() -> None:
+    """"inc., increase by ..." among "k., knit; p., purl" is how the page increases, as much as with an equals sign."""
+    told = "k., knit; p., purl; ins., inches; inc., increase by working into front and back of st; st., stitch"
+    assert [entry.name for entry in entries_of(f"Abbreviations: {told}.") if entry.words.startswith("increase")] == ["inc"]
+    left, own = taken(told, "K3, inc. in next st, k to end.", "Work 3 ins.")
+    assert left == ["K3, kfb, k to end.", "Work 3 ins."]
+    assert set(own.known) == {"inc"}
+    for row in ("k, p; k, p", "Back, k 2 rows; front, k 2 rows; sleeve, k 2 rows.", "k1, knit; p., purl"):
+        assert taken(row)[1].known == {}
+
+
+def test_dec_is_a_stitch_only_behind_an_equals_sign() -> None:
+    """With a colon it heads the row that decreases."""
+    assert taken("dec = k2tog tbl", "K3, dec, k to end.")[0] == ["K3, k2tog tbl, k to end."]
+    assert taken("Dec: K2tog.")[0] == ["Dec: K2tog."]
 
 
 def test_a_name_in_full_may_stand_for_the_sign_before_a_meaning() -> None:

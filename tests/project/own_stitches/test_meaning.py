@@ -71,3 +71,18 @@ def test_what_it_does_to_the_count_and_which_way_it_leans_is_no_stitch() -> None
         assert read_meaning(words) == read_meaning("k2tog")
     lifted = "make one stitch by picking up the loop lying before the next stitch and working into the back of it"
     assert read_meaning(lifted) == read_meaning("m1")
+
+
+def test_that_it_is_an_increase_or_a_decrease_may_be_said_first() -> None:
+    """Old lists say what an abbreviation is for before they say how; what goes the other way is no such meaning."""
+    for words in (
+        "increase by working into front and back of the stitch",
+        "inc. 1 st by working twice into next st (1 st increased)",
+        "increase (knit into front then back of st)",
+        "increase, by k. into front and back of same st",
+    ):
+        assert read_meaning(words) == read_meaning("kfb"), words
+    assert read_meaning("decrease by knitting 2 sts together") == read_meaning("k2tog")
+    assert read_meaning("make 1 purlwise") == read_meaning("m1p")
+    for words in ("increase by k2tog", "decrease by working into front and back of st", "increase by (k1, yo, k1) in next st"):
+        assert read_meaning(words) is None, words
