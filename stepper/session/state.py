@@ -245,7 +245,13 @@ class OpenAnswer:
     round: bool | None = None
     """`TAKEN`, `COME`, `PARTS`: whether rounds follow, else rows; None where that is not asked."""
     right: bool = True
-    """`TAKEN`, `COME`: whether the right side faces her."""
+    """`TAKEN`, `COME`, and `PARTS` that come onto empty needles: whether the right side faces her."""
+
+    @property
+    def comes_back(self) -> bool:
+        """Whether all of it comes from hold onto empty needles."""
+        all_back = all(part.kind is PartKind.BACK for part in self.parts)
+        return self.kind is OpenKind.TAKEN or (self.kind is OpenKind.PARTS and bool(self.parts) and all_back)
 
     @property
     def left(self) -> int:

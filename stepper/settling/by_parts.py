@@ -12,6 +12,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import replace
 from typing import Final
 
+from stepper.language.places import sentence_case
 from stepper.plan.model import OpenKind, OpenRow, PartKind, RowPart
 from stepper.plan.stitches.row_elements import is_unnamed
 from stepper.project.page.unread.kept_rows import write_each
@@ -54,6 +55,13 @@ _JOINED: Final = regex(
     re.I,
 )
 """Words by which stitches that wait may be worked in the row."""
+_UNITES: Final = regex(
+    rf"\b(?<!re-)join(?:ed|ing)?\b(?!\s+(?:in|to\s+work|for\s+working|(?:the\s+)?(?:new\s+)?(?:yarn|wool)))|\bunit(?:e|ed|ing)\b"
+    rf"|\bone\s+(?:long\s+)?(?:circular\s+)?needle\b|\b(?:all|both)\s+(?:the\s+)?(?:pieces|parts|sleeves)\b"
+    rf"|\b{_PARTS}(?:\s+sts)?\s*,\s*(?:and\s+|then\s+)?(?:the\s+)?{_PARTS}\b|\b(?:body|sleeves?)\s+and\s+(?:the\s+)?(?:body|sleeves?)\b",
+    re.I,
+)
+"""Words by which parts that wait come together."""
 _NAMED: Final = regex(rf"\b(?P<name>{_PARTS}(?:\s+{_PARTS}){{0,2}})\b", re.I)
 _CLOSES: Final = regex(r"\bwraps?\b|\bgaps?\b|\bdouble\s+st|\bDS\b|\bshort", re.I)
 _HEAD: Final = regex(r"^\W*(?:[\w'-]+\s+){0,4}?(?:rows?|rnds?|rounds?)\b[^:.]{0,30}[:.]\s*", re.I)
@@ -94,6 +102,8 @@ def asked_by_parts(row: OpenRow, asked: RowAsked) -> OpenRow:
     depended = find_depended_on(words)
     if row.stitches == 0:
         held, back = _first_named(words, row.held), "held" in depended or _COMES_BACK.search(words)
+        if len(held) > 1 and _UNITES.search(words) and CASTS_ON.search(words) is None:
+            return replace(row, by_parts=frozenset({PartKind.HELD, PartKind.BACK}), held=held)
         if held and back:
             return replace(row, by_parts=frozenset({PartKind.HELD}), held=held)
         anew = not held or CASTS_ON.search(words) is not None
@@ -320,7 +330,7 @@ def _written(part: RowPart) -> str:
         case PartKind.FIRST_HELD:
             return f"hold these {many}{named}"
         case PartKind.BACK:
-            return f"k across {'held' if is_unnamed(part.name) else _called(part.name)} sts"
+            return f"k across {_held(part.name)} sts"
         case PartKind.BEYOND:
             return f"turn, hold {many}{named}"
 
@@ -343,6 +353,8 @@ def write_asked(answer: OpenAnswer, row: OpenRow, left: LeftOpen) -> Forms:
         The rows that may be written, without indentation, the best form first.
     """
     match answer.kind:
+        case OpenKind.PARTS if row.stitches == 0:
+            return write_united(answer, left.text)
         case OpenKind.PARTS:
             return write_parts(told_apart(answer.parts, dict(row.held)), left.text, round_=answer.round)
         case OpenKind.SHORT_ROWS:
@@ -375,6 +387,26 @@ def write_taken(answer: OpenAnswer, words: str, held: int, behind: tuple[str, ..
         (*said, first, shape, *more, *behind),
         (*said, back[0].upper() + back[1:], shape, *more, *behind),
     )
+
+
+def write_united(answer: OpenAnswer, words: str) -> Forms:
+    """Write that several parts come back from hold onto empty needles, one behind the other.
+
+    Args:
+        answer: What she answered, of kind `PARTS`, all of them `BACK`.
+        words: The words of the page.
+    """
+    came = sum(part.stitches for part in answer.parts)
+    more = () if answer.left == came else (f"Own words: by the words above. {answer.left} sts.",)
+    first, *others = (f"place {_held(part.name)} sts back on needles." for part in answer.parts)
+    side = "" if answer.round else f"With {'RS' if answer.right else 'WS'} facing, "
+    shape = "Join in the round." if answer.round else "Work flat."
+    back = (sentence_case(f"{side}{first}"), *map(sentence_case, others))
+    return ((f"Note: {' '.join(words.split())}", *back, shape, *more),)
+
+
+def _held(name: str) -> str:
+    return "held" if is_unnamed(name) else _called(name)
 
 
 def write_counted(answer: OpenAnswer, words: str, before: int) -> Forms:

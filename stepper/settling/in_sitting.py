@@ -244,7 +244,7 @@ def _proposed_of(looked: Looked, row: OpenRow, *, first: bool) -> Proposed | Non
             return None  # a yes to a remark would lose what waits
         if not idle and (row.turns or (PartKind.OFF in row.by_parts and not all_off)):
             return None
-    if row.by_parts == {PartKind.HELD} and not row.stitches:
+    if not row.stitches and row.by_parts in ({PartKind.HELD}, {PartKind.HELD, PartKind.BACK}):
         return None  # what waits may come back by it
     if first and looked.asked.defines and COMES.search(looked.asked.left.text) is None:
         return Proposed(kind=OpenKind.IDLE)  # a row of a stitch pattern: it is knitted where that is called

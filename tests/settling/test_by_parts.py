@@ -125,6 +125,42 @@ def test_what_waits_comes_back_under_its_name(tmp_path: Path) -> None:
         assert (last.after, last.flat, last.held) == (answer.stitches, not answer.round, {})
 
 
+JOINING = (
+    "Work across thumb, palm, all on one needle: 40 twirls.",
+    "Joined: 40 sts.",
+    "All pieces on one long needle = 40 sts.",
+    "Unite the thumb and the palm in the twirl.",
+)
+NOT_JOINING = ("Go back to the held twirls, join the yarn.", "Thumb: join in the round on the held twirls.")
+
+
+@pytest.mark.parametrize("words", [*JOINING, *NOT_JOINING])
+def test_all_parts_that_words_join_come_off_hold(tmp_path: Path, words: str) -> None:
+    """Kept as so many picked up, the pieces would wait on their threads for ever, and their columns with them."""
+    above = "K12, hold 28 for palm.\nPlace all sts on hold for thumb."
+    rows = rows_of(tmp_path, words, behind="Knit 2 rounds.", above=above)
+    row = rows.loaded.plan.open
+    assert row is not None
+    assert (PartKind.BACK in row.by_parts) is (words in JOINING)
+    if words in NOT_JOINING:
+        return
+    assert row.proposed is None
+    back = tuple(RowPart(kind=PartKind.BACK, stitches=many, leaves=many, name=name) for name, many in row.held)
+    after = rows.settle(OpenAnswer(kind=OpenKind.PARTS, parts=back, round=True))
+    assert not isinstance(after, str), after
+    assert [(each.after, dict(each.held)) for each in after.plan.rounds[-3:-1]] == [(40, {}), (40, {})]
+    assert broken_invariants(after.plan) == ()
+
+
+def test_a_count_that_is_not_their_sum_is_worked_by_the_words(tmp_path: Path) -> None:
+    """Stitches cast on or worked together where the pieces meet are in no piece."""
+    rows = rows_of(tmp_path, "Joined, with twirls.", behind="Knit 2 rows.", above="K12, hold 28 for palm.\nPlace all sts on hold for thumb.")
+    back = (RowPart(kind=PartKind.BACK, stitches=12, leaves=12, name="thumb"), RowPart(kind=PartKind.BACK, stitches=28, leaves=32, name="palm"))
+    after = rows.settle(OpenAnswer(kind=OpenKind.PARTS, parts=back, round=False, right=False))
+    assert not isinstance(after, str), after
+    assert [(each.after, each.flat) for each in after.plan.rounds[-3:]] == [(44, True)] * 3
+
+
 def test_short_rows_that_follow_each_other_are_one_piece() -> None:
     """Those that are read among them, too; what closes them belongs to them if it is not read."""
     marked = [f"{LOOK.format(at)}\nNote: {words}" for at, words in ((7, "Twirl to the gap, turn, twirl back, turn."), (8, "Pick up the wraps, twirl."))]

@@ -289,8 +289,15 @@ def _name(row: OpenRow, number: int) -> str:
 
 
 def _taken(row: OpenRow) -> _Asking:
-    """Ask what comes onto empty needles: of what waits on hold, or anew; and how it goes on."""
-    for name, many in row.held if PartKind.HELD in row.by_parts else ():
+    """Ask what comes onto empty needles: of what waits on hold, or anew; and how it goes on.
+
+    Where the words join parts, each of them is asked about.
+    """
+    if PartKind.BACK in row.by_parts:
+        back = yield from _back(row)
+        if back:
+            return (yield from _united(back))
+    for name, many in row.held if row.by_parts & {PartKind.HELD, PartKind.BACK} == {PartKind.HELD} else ():
         if (yield PartQuestion(ask=Ask.TAKEN, number=many, name=name)).yes:
             stitches = yield from _now(many)
             round_, right = yield from _goes_on()
@@ -302,6 +309,21 @@ def _taken(row: OpenRow) -> _Asking:
         return OpenAnswer(kind=OpenKind.IDLE)
     round_, right = yield from _goes_on()
     return OpenAnswer(kind=OpenKind.COME, rows=1, stitches=many, round=round_, right=right)
+
+
+def _united(back: Sequence[RowPart]) -> _Asking:
+    """Ask how the knitting goes on with what has come back onto empty needles, all of it in one row."""
+    came = sum(part.stitches for part in back)
+    stitches = yield from _now(came)
+    round_, right = yield from _goes_on()
+    if len(back) == 1:
+        return OpenAnswer(
+            kind=OpenKind.TAKEN, rows=1, stitches=stitches, name=back[0].name, round=round_, right=right
+        )
+    largest = max(range(len(back)), key=lambda at: back[at].stitches)
+    made = replace(back[largest], leaves=back[largest].leaves + stitches - came)
+    parts = (*back[:largest], made, *back[largest + 1 :])
+    return OpenAnswer(kind=OpenKind.PARTS, parts=parts, round=round_, right=right)
 
 
 def _goes_on() -> Generator[PartQuestion, PartAnswer, tuple[bool, bool]]:

@@ -10,6 +10,7 @@ from stepper.session.open_row.by_parts import question_of
 from stepper.session.state import OpenAnswer, Position, State
 
 _LAID_ASIDE: Final = frozenset(("rest", "hold"))
+_TAKEN_BACK: Final = ({"return"}, {"rest", "return"})
 
 
 def behind_open_row(old: Plan, new: Plan, state: State, carried: Carried) -> tuple[Position, int]:
@@ -42,9 +43,10 @@ def _behind_stitches(new: Plan, place: Position, answer: OpenAnswer) -> tuple[Po
     at = place.index
     if answer.kind is OpenKind.IDLE:
         return place, 0
-    taken = answer.kind is OpenKind.TAKEN and at < len(new.rounds) and _codes(new.rounds[at]) == {"return"}
-    at += taken
-    came = taken and new.rounds[at - 1].after == answer.stitches
+    while answer.comes_back and at < len(new.rounds) and _codes(new.rounds[at]) in _TAKEN_BACK:
+        at += 1
+    taken = at - place.index
+    came = taken and new.rounds[at - 1].after == answer.left
     rows = 0 if came else answer.rows or 1
     for each in new.rounds[at : at + rows]:
         if not (each.words or not each.before or any(code.startswith("own") for code in _codes(each))):

@@ -21,6 +21,7 @@ from tests.session.open_row.evening import ROW, cowl, evening
 from tests.session.open_row.test_rules import say
 from tests.tables import each_row
 
+PIECES = (("sleeve", 12), ("body", 40))
 LONGEST_S = 12.0
 """The longest that one sentence is to take. Unit: s."""
 
@@ -30,9 +31,9 @@ def worked(many: int, to: int = 0) -> RowPart:
     return RowPart(kind=PartKind.WORKED, stitches=many, leaves=to or many)
 
 
-def part(kind: PartKind, many: int, name: str = "") -> RowPart:
+def part(kind: PartKind, many: int, name: str = "", to: int = 0) -> RowPart:
     """Return stitches of which something else becomes."""
-    return RowPart(kind=kind, stitches=many, name=name, leaves=many if kind is PartKind.BACK else 0)
+    return RowPart(kind=kind, stitches=many, name=name, leaves=to or (many if kind is PartKind.BACK else 0))
 
 
 def asked(*kinds: PartKind, flat: bool = True, **more: object) -> Plan:
@@ -84,6 +85,11 @@ TURNS = asked(turns=True)
         (asked(ON, stitches=0, held=(("thumb", 9),)), (30, False, False, True), OpenAnswer(kind=OpenKind.COME, rows=1, stitches=30, round=False, right=False)),
         (replace(asked(ON, stitches=0), rounds=()), (30, True, True), OpenAnswer(kind=OpenKind.COME, rows=1, stitches=30, round=True)),
         (asked(HELD, stitches=0, held=(("thumb", 9),)), (False, False, True), OpenAnswer(kind=OpenKind.IDLE)),
+        # Or several parts that the words join, each by itself; a count of her own is one of them grown or shrunk.
+        (asked(HELD, BACK, stitches=0, held=PIECES), (True, True, True, True, True), OpenAnswer(kind=OpenKind.PARTS, parts=(part(BACK, 12, "sleeve"), part(BACK, 40, "body")), round=True)),
+        (asked(HELD, BACK, stitches=0, held=PIECES), (True, True, 56, False, False, True), OpenAnswer(kind=OpenKind.PARTS, parts=(part(BACK, 12, "sleeve"), part(BACK, 40, "body", 44)), round=False, right=False)),
+        (asked(HELD, BACK, stitches=0, held=PIECES), (False, True, True, True, True), OpenAnswer(kind=OpenKind.TAKEN, rows=1, stitches=40, name="body", round=True)),
+        (asked(HELD, BACK, stitches=0, held=PIECES), (False, False, 30, True, True), OpenAnswer(kind=OpenKind.COME, rows=1, stitches=30, round=True)),
         # Or comes back within the row.
         (asked(BACK, flat=False, held=(("sleeve", 12),)), (True, True, 50, True), OpenAnswer(kind=OpenKind.PARTS, parts=(worked(40, 38), part(BACK, 12, "sleeve")))),
         # A count that is higher by what waits.

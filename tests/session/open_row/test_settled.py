@@ -121,3 +121,17 @@ def test_the_place_is_behind_a_row_whose_stitches_were_asked(waits: bool, phrase
         rounds[at] = replace(rounds[at], phrase=phrase, line=21)
     settle(session, replace(new, rounds=tuple(rounds)))
     assert session.state.place.index == index
+
+
+def test_the_place_is_behind_all_parts_that_came_back() -> None:
+    """They hang on one needle already, and nobody is told to put the second back."""
+    bound = replace(plan(("body", ["co40", "k40", "bo40"])), open=replace(ROW, stitches=0, by_parts=frozenset({PartKind.HELD, PartKind.BACK}), held=(("sleeve", 12), ("palm", 28))))
+    session = evening(bound)
+    for cue in (Yes(at=AT), Yes(at=AT), Yes(at=AT), Yes(at=AT), Yes(at=AT)):
+        session.adopt(session.consider(cue))
+    new = plan(("body", ["co40", "k40", "bo40"]), ("yoke", ["co40", "k40", "k40"]))
+    rounds = list(new.rounds)
+    rounds[3] = replace(rounds[3], phrase=(Run("return", 12, "sleeve"),))
+    rounds[4] = replace(rounds[4], phrase=(Run("rest", 12, "MC"), Run("return", 28, "palm")))
+    settle(session, replace(new, rounds=tuple(rounds)))
+    assert session.state.place.index == 5

@@ -30,6 +30,12 @@ _JOINT: Final = regex(
     rf"\s*(?:[,;]\s*(?:and\s+)?(?:then\s+)?|\band\s+(?:then\s+)?|\bthen\s+)(?:(?P<mark>{_MARK})(?:\s*,\s*(?:and\s+)?(?:then\s+)?|\s+and\s+(?:then\s+)?))?(?:(?:knit|k|work|purl|p)(?=[\s\d])\s*)?(?:across\s+)?",
     re.I,
 )
+_SUM: Final = regex(
+    rf"\s*(?:[:=]|[\u2013\u2014]|-+)\s*(?P<count>{N}\s+{STS})"
+    r"(?:\s+(?:in\s+(?:all|total)|altogether|total|(?:now\s+)?(?:all\s+)?on\s+(?:the\s+|one\s+)(?:long\s+)?(?:circular\s+)?needle))*\s*\.?\s*$",
+    re.I,
+)
+"""The stitches of all pieces together, behind the list."""
 _LEAST: Final = 2
 """One piece is read by itself."""
 
@@ -47,6 +53,9 @@ def write_join_lists(line: Reworded) -> Reworded:
         pieces, end = found
         lead = {"w": "work", "p": "p"}.get(verb["verb"][0].lower(), "k")
         words = ", ".join(f"{mark}{lead} across {number}held {piece} sts" for mark, number, piece in pieces)
+        total = _SUM.match(line.text, end)
+        if total is not None:
+            words, end = f"{words}. {total['count']}.", total.end()
         return laid_anew(line, verb.start(), end, [words])
     return line
 
