@@ -12,6 +12,7 @@ import re
 from collections.abc import Sequence
 from typing import Final
 
+from stepper.craft.needles import SIZE
 from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.synonym import STS, N
 from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, Written, prepare_kinds, write_sentences
@@ -24,6 +25,9 @@ _WAY: Final = r"(?:method|technique|way|bind[-\s]?off|cast[-\s]?off|bo)\b"
 BIND_OFFS: Final[Kinds] = prepare_kinds(
     ("off", r"(?:(?:now|then)\s+)?(?P<verb>bind\s+off|cast\s+off|bo\b)"),
     ("told", _HOW),
+    ("told", r"(?:with|at|in)\s+(?:an?\s+)?(?:medium|even|normal|loose|firm|relaxed)\s+tension\b"),
+    ("needle", rf"(?:with|using|on)\s+(?:an?\s+|the\s+)?(?P<size>{SIZE}|smaller|larger)\s+(?:circular\s+)?needles?\b"),
+    ("ribbed", r"in\s+(?:the\s+)?(?P<rib>k\s?\d+\s*,\s*p\s?\d+\s+rib)(?:bing)?\b"),
     ("told", r"in\s+the\s+(?:usual|normal)\s+way\b|as\s+usual\b|(?:using|with|by)\s+(?:an?|the|your)\s+(?:[a-z'-]+\s+){0,4}" + _WAY),
     ("rib", r"(?:(?:in|as)\s+(?:the\s+)?)?(?:established\s+)?rib(?:bing|-?wise)?\b(?:\s+(?:pattern|as\s+(?:set|established)))?"),
     ("patt", r"(?:(?:with|in|working|knitting)\s+)?(?:(?:the\s+)?k(?:nit)?s?\s+over\s+(?:the\s+)?k(?:nit)?s?\s+and\s+p(?:url)?s?\s+over\s+(?:the\s+)?p(?:url)?s?|(?:the\s+)?knits?\s+(?:sts\s+)?and\s+purling\s+(?:the\s+)?purls?(?:\s+sts)?)\b|(?:working\s+)?(?:the\s+)?sts?\s+as\s+they\s+(?:appear|present|come|face\s+you)\b"),
@@ -34,7 +38,11 @@ BIND_OFFS: Final[Kinds] = prepare_kinds(
     ("all", rf"(?:(?:all|the|your|these|remaining|rem|live|last)\b\.?\s*)*(?:(?P<n>{N})\s*)?{STS}"),
 )
 """The phrases of which such a sentence is made."""
-_STARTS: Final = regex(r"(?:^|[.!]\s|(?<!\d):\s|(?P<joint>\s*,?\s+and\s+(?:then\s+)?|\s*,\s+then\s+))\s*(?=(?:now\s+|then\s+)?(?:bind\s+off|cast\s+off|bo)\b)", re.IGNORECASE)
+_STARTS: Final = regex(
+    r"(?:^|[.!]\s|(?<!\d):\s|(?P<joint>\s*,?\s+and\s+(?:then\s+)?|\s*,\s+then\s+))\s*(?=(?:now\s+|then\s+)?(?:bind\s+off|cast\s+off|bo)\b)"
+    rf"|(?:^|[.!]\s)\s*(?={_HOW}\s+(?:bind\s+off|cast\s+off|bo)\b)",
+    re.IGNORECASE,
+)
 _FORMS: Final = {"rib": " in rib", "patt": " in pattern", "purlwise": " purlwise", "knitwise": " knitwise"}
 
 
@@ -50,16 +58,18 @@ def write_bind_offs(line: Reworded) -> Reworded:
 def _written(phrases: Sequence[ToldPhrase], start: re.Match[str]) -> Written | None:
     """Return a binding off in the grammar's order; None if a kind is there twice."""
     kinds = [phrase.kind for phrase in phrases if phrase.kind != "told"]
-    if len(set(kinds)) < len(kinds) or kinds[:1] != ["off"] or len(set(kinds) & _FORMS.keys()) > 1:
+    if len(set(kinds)) < len(kinds) or kinds[:1] != ["off"] or len(set(kinds) & {*_FORMS, "ribbed"}) > 1:
         return None
     by_kind = {phrase.kind: phrase for phrase in phrases}
-    if "side" in by_kind and start.string[: start.start()].strip():
-        return None  # behind other rows it may be the side that does not come next
+    if by_kind.keys() & {"side", "needle"} and start.string[: start.start()].strip():
+        return None  # behind other rows it may be the side that does not come next, and the needle of all of them
     many = by_kind["all"].match.span("n") if "all" in by_kind and by_kind["all"].get("n") else None
     verb = by_kind["off"].get("verb")
-    made: list[str | tuple[int, int]] = [verb[:1].upper() + verb[1:]]
+    needle = ["Change to ", by_kind["needle"].match.span("size"), " needles. "] if "needle" in by_kind else []
+    made: list[str | tuple[int, int]] = [*needle, verb[:1].upper() + verb[1:]]
     made += [" rem ", many, " sts"] if many else [" all sts"] if "all" in by_kind else []
     made += [form for kind, form in _FORMS.items() if kind in by_kind]
+    made += [" in ", by_kind["ribbed"].match.span("rib")] if "ribbed" in by_kind else []
     if "side" in by_kind:
         made.append(f" on {by_kind['side'].get('side')[0].upper()}S")
     return made, [phrase.match.group() for phrase in phrases if phrase.kind == "told"]

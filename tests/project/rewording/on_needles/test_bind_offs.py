@@ -17,8 +17,12 @@ from tests.tables import each_row
         ("Cast off, not tightly, on the wrong side.", "Cast off on WS."),
         ("Cast off rib-wise.", "Cast off in rib."),
         ("Knit 4 more rows and cast off the 20 sts not too tight.", "Knit 4 more rows. Cast off rem 20 sts."),
+        ("Firmly bind off in rib.", "Bind off in rib."),
+        ("Bind off in k2, p2 rib with medium tension.", "Bind off in k2, p2 rib."),
+        ("Bind off loosely in rib using a larger needle.", "Change to larger needles. Bind off in rib."),
         # some stitches only, another side, or something else
         ("Knit 4 rows and cast off on the wrong side.", None),
+        ("Knit 4 rows and bind off with a larger needle.", None),
         ("Bind off 5 sts at beg of next 2 rows.", None),
         ("Bind off loosely for the neck.", None),
         ("Bind off while knitting the next round.", None),
