@@ -163,15 +163,20 @@ _STARRED: Final = regex(
     rf"(?P<lead>v?)(?P<before>(?:{_SOME})?)\*v?(?P<repeat>{_SOME})(?P<shut>\*?)(?P<again>r?)(?P<goal>[glt]?)(?P<ending>e?)(?P<behind>(?:{_SOME})?)"
 )
 _PLAIN: Final = regex(rf"(?P<lead>[va]{{0,2}})(?:(?P<repeat>{_SOME})|\((?P<bracket>i+)\))(?P<again>r?)(?P<goal>g?)(?P<by_turns>a?)")
+_SO_OFTEN: Final = regex(r"v?(?P<repeat>ii+)t")
+"""A list and how often it is worked: "1 white, 3 grey, twice"."""
 
 
 def _in_yarns(phrases: tuple[ToldPhrase, ...], head: re.Match[str]) -> tuple[str, str] | None:
     """Write a round of stitches in several yarns; None if its stars, brackets or verbs leave a doubt."""
     kinds = "".join(_SIGNS.get(phrase.kind, "?") for phrase in phrases)
     verbs = _verbs(phrases, head)
+    so_often = _SO_OFTEN.fullmatch(kinds)
     starred, plain = _STARRED.fullmatch(kinds), _PLAIN.fullmatch(kinds)
     if verbs is None or kinds.count("i") < (2 if starred is None else 1):
         return None
+    if so_often is not None and re.search(r",\s*$", head.string[: phrases[-1].match.start()]):
+        return f"({_some(phrases, verbs, so_often.span('repeat'))[0]}) {phrases[-1].get('times')}", ""
     if starred is not None:
         words = _starred(phrases, verbs, starred)
         return None if words is None else (words, "")

@@ -10,6 +10,7 @@ from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
 
 _NTH = r"\d{1,2}(?:st|nd|rd|th)"
+_NDLS = r"(?:needles?|dpns?)"
 _MM = r"\d{1,2}(?:\.\d+|[¼½¾])?"
 _FABRIC = r"(?:the\s+)?(?:stockinette|stocking\s+st|st\.?\s?st\b|patt(?:ern)?\b|rib\b|ribbing|garter|seed\s+st|moss\s+st|established)"
 _BE = r"(?:be|look|curl|roll|lie|seem|appear|feel|stretch|fold|flare|pull|help|keep|allow|give|create|become)"
@@ -43,7 +44,9 @@ SPELLINGS: tuple[Synonym, ...] = (
     row("as", rf"(\brows\s*:\s*)as\s+({_NTH})\s+and\s+({_NTH})\s+rows\s+({N})\s+times(?:\s+more)?(?=\s*\.|\s*$)", r"\1Repeat \2 and \3 rows \4 times", "5th to 10th rows: As 3rd and 4th rows 3 times more."),
     row("alternately", r"(\([^()]*\))\s*,?\s+(?P<said>alternately)\s+across", r"\1 across", "2nd row: (P1, k1) alternately across.", spelt_out=True),
     said_row_behind("facing", r"(\brep(?:eat)?\s+(?:the\s+)?(?:last|these)\s+[^,.;]*?(?:times|more|once|twice))\s*,?\s*(?P<said>ending\s+with\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side)\s+facing(?:\s+for\s+(?:the\s+)?next\s+row)?)", "Rep last 2 rows 5 more times, ending with RS facing for next row."),
-    # --- needles ---
+    # --- needles; no table of numbers has these halves, so they are millimetres ---
+    row("½|1/2", rf"\b((?:(?:circular|double[-\s]pointed)\s+)?{_NDLS})\s+(?:size\s+)?no\.?\s?([3-9])\s?(?:½|1/2)(?![\d/]|\s*mm)", r"\2.5 mm \1", "Change to needle no. 4½."),
+    row("½|1/2|.5", rf"\b(?:no\.?\s?)?([3-9])(?:\.5|\s?(?:½|1/2))\s+(?=(?:(?:circular|double[-\s]pointed)\s+)?{_NDLS}\b)", r"\1.5 mm ", "Change to no. 4½ needles."),
     row("mm", rf"\b(?:us\s+|uk\s+)?(?:size|no\.?)\s*\d+(?:\.\d+)?\s*\(\s*({_MM})\s*mm\s*(?:/\s*(?:uk|us)\s*\d+\s*)?\)\s*(?=needles?\b|dpns?\b|circ)", r"\1 mm ", "Change to size 6 (4mm/UK8) needles."),
     row("circ", r'(\bsize\s+\d+(?:\.\d+)?)\s*,\s*(?P<said>\d+(?:"|[\s-]*(?:inch|in|cm)))\s+(?=circ)', r"\1 ", 'With size 8, 16" circular needle, CO 56 sts.', spelt_out=True),
 )  # fmt: skip

@@ -28,6 +28,7 @@ ROUNDS = {
     "Round 12: two white, two brown, repeat to end.": "Round 12: *k2 in white, k2 in brown; rep from * to end.",
     "2nd and 4th rounds: *3 A, 1 B*.": "2nd and 4th rounds: *k3 in A, k1 in B; rep from * to end.",
     "Rnd 14: *6 MC*": "Rnd 14: *k6 in MC; rep from * to end",
+    "Rnd 1: 1 white, 3 grey, twice.": "Rnd 1: (k1 in white, k3 in grey) twice.",
     "Round 1: 1 white, 3 grey.": "Round 1: *k1 in white, k3 in grey; rep from * to end.",
     "Rnd 4: A4, B5, A3": "Rnd 4: *k4 in A, k5 in B, k3 in A; rep from * to end",
     "Rnd 5: A12": "Rnd 5: with A, knit",
@@ -44,6 +45,7 @@ Row 1: MC.
 Yarn: 3 MC, 2 CC1.
 Rnd 1: *p1 MC, 5 CC; rep from *.
 Rnd 1: With 2 MC, knit.
+Rnd 1: 1 MC, 3 CC twice.
 Rnd 1: 2 K, 3 P.
 Rnd 1: 2 white balls, 3 grey.
 Rnd 1: *k1 MC, k2, k1 CC*
