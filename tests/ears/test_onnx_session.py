@@ -98,7 +98,7 @@ def test_the_decoder_holds_its_weights_once_and_says_the_same() -> None:
         said = subprocess.run(command, capture_output=True, text=True, check=True).stdout.split()
         held[how], likely[how] = float(said[0]), said[1]
     assert likely["once"] == likely["repacked"]
-    assert held["repacked"] - held["once"] > 3
+    assert held["repacked"] - held["once"] > 1
 
 
 _TAKES_AND_GIVES = """

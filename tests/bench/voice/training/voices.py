@@ -3,8 +3,7 @@
     python -m tests.bench.voice.training.voices PEOPLE TALK MODELS [--pieces 110000] [--seconds 42]
 
 PEOPLE and TALK are folders of packs: people with their names (`collect people`), and lines that films say. Reads
-MODELS/encoder.onnx, gives it its early layers as outputs too (`states` stays the same to the last bit), and writes
-MODELS/voices.onnx. A piece is a word or two of one person, half a second to two, alone or 1 to 22 dB above a film, at any
+MODELS/encoder.onnx, which gives two early layers besides its states (`laid`), and writes MODELS/voices.onnx. A piece is a word or two of one person, half a second to two, alone or 1 to 22 dB above a film, at any
 loudness; each person counts as three, at the pace recorded and an eighth slower and faster. Taught by an additive angular
 margin, on one accelerator.
 """
@@ -28,23 +27,12 @@ from torch.nn import functional
 
 from stepper.ears.onnx_session import load_network
 from tests.bench.voice.film import loudness, music
+from tests.bench.voice.training.laid import EARLIER
 from tests.bench.voice.training.packs import RATE_HZ, packed
 
-LAYERS = {"early": "/layers.0/Add_4_output_0", "middle": "/layers.2/Add_4_output_0"}
 _WIDE, _FRAMES, _INNER, _NUMBERS = 288, 96, 256, 96
 _PACES = (1.0, 0.88, 1.13)
 _MARGIN, _SCALE, _BATCH = 0.2, 25.0, 512
-
-
-def give_layers(path: Path) -> None:
-    """Let an encoder give its early layers, too."""
-    model = onnx.load(path)
-    there = {output.name for output in model.graph.output}
-    for name, inner in LAYERS.items():
-        if name not in there:
-            model.graph.node.append(helper.make_node("Identity", [inner], [name]))
-            model.graph.output.append(helper.make_tensor_value_info(name, TensorProto.FLOAT, [1, "frames", _WIDE]))
-    onnx.save(model, path)
 
 
 class Pieces:
@@ -64,7 +52,7 @@ class Pieces:
         for at in range(count):
             person, pace = int(source.integers(len(self.people))), int(source.integers(len(_PACES)))
             sound = self._amid(self._said(self.people[person], _PACES[pace], source), source)
-            found = self._network.run([*LAYERS, "states"], {"input_values": sound[None]})
+            found = self._network.run([*EARLIER.values(), "states"], {"input_values": sound[None]})
             held = np.concatenate(found, axis=2)[0][:_FRAMES]
             layers[at, : len(held)], lengths[at], whose[at] = held, len(held), person * len(_PACES) + pace
         return layers, lengths, whose
@@ -222,7 +210,6 @@ def main() -> None:
     parser.add_argument("--pieces", type=int, default=110_000)
     parser.add_argument("--seconds", type=float, default=42, help="of teaching")
     args = parser.parse_args()
-    give_layers(args.models / "encoder.onnx")
     people = defaultdict[str, list[np.ndarray]](list)
     for clip in packed(args.people):
         if clip.by and clip.kind != "noise" and len(clip.sound) > 4000:
