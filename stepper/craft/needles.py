@@ -17,8 +17,8 @@ UK_SIZE: Final = r"(?:uk\s*(?:size\s*|no\.?\s*|#\s*)?|no\.?\s*)\d{1,2}(?![.\d])"
 """Regular expression for an old British size, thinner as it rises: "UK 8", "UK size 10", "No. 10"."""
 BARE_SIZE: Final = r"size\s*#?\s*\d{1,2}(?:\.5|\s*1/2|½)?"
 """Regular expression for a number that does not say of which table: "size 8"."""
-MM_SIZE: Final = r"\d+(?:\.\d+)?\s*mm"
-"""Regular expression for a size in millimetres: "3.75 mm"."""
+MM_SIZE: Final = r"\d+(?:[.,]\d+|\s*½|\s+1/2)?\s*mm"
+"""Regular expression for a size in millimetres: "3.75 mm", "4½ mm", "4,5 mm"."""
 SIZE: Final = (
     rf"(?:size\s+)?(?:(?:{US_SIZE}\s*/?\s*)?\(?\s*{MM_SIZE}\s*\)?(?:\s*\(\s*{US_SIZE}\s*\))?|{US_SIZE})"
 )

@@ -90,7 +90,7 @@ def read_number(text: str) -> float | None:
 
 
 def read_needle(text: str) -> float | None:
-    """Read a needle size: `3.75 mm`, `US 5 (3.75 mm) needles`, `US 5`.
+    """Read a needle size: `3.75 mm`, `4½ mm`, `US 5 (3.75 mm) needles`, `US 5`.
 
     Returns:
         The diameter in mm; None if none is named, it is not between 0.5 and 50 mm, or the US number has two
@@ -98,8 +98,8 @@ def read_needle(text: str) -> float | None:
     """
     match = re.search(MM_SIZE, text, re.I)
     if match:
-        mm = float(re.sub(r"\s*mm", "", match.group(), flags=re.I))
-        return mm if 0.5 <= mm <= 50 else None
+        mm = read_number(re.sub(r"\s*mm", "", match.group(), flags=re.I).replace(",", "."))
+        return mm if mm is not None and 0.5 <= mm <= 50 else None
     british = needle_from_uk(text)
     if british is not None:
         return british
