@@ -145,7 +145,7 @@ def propose_reply(asked: RowAsked, numbers: NumberQuestions) -> tuple[Reply | No
         return (None, "later") if _BEGINS.search(head) else (Reply(kept=Kept.OUT), _SHORT[Kept.OUT])
     if asked.left.kind is LeftKind.LINE:
         found = numbers.propose()
-        goes_on = _HERS in asked.left.why and kept is Kept.ROWS and not asked.refused
+        goes_on = _HERS in asked.left.why and kept is Kept.ROWS and not asked.refused and not asked.own
         if goes_on and numbers.is_whole(found):
             return Reply(kept=kept, numbers=found), numbers.say(found)
         return None, "later"

@@ -12,7 +12,14 @@ from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_
 from stepper.project.page.unread.mends import Mend, MendKind, find_mends
 from stepper.project.page.unread.proposals import Kept, Proposal, propose
 from stepper.project.page.unread.same_lines import SamePart, find_same
-from stepper.project.reading.own_words import BINDS_OFF, find_depended_on, find_own_row, words_refused
+from stepper.project.reading.own_words import (
+    BINDS_OFF,
+    find_depended_on,
+    find_own_row,
+    is_own_row,
+    printed_words,
+    words_refused,
+)
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -41,6 +48,8 @@ class RowAsked:
     """The changes with which it is read, the smallest first."""
     same: SamePart | None = None
     """The part that it works once more; None if its words refer to none."""
+    own: bool = False
+    """Whether it is a line in own words already, which does not fit: to keep it so once more mends nothing."""
 
     @property
     def sentence_kinds(self) -> tuple[Kept, ...]:
@@ -65,6 +74,8 @@ def look_at(
         empty: Whether it is known that nothing is on the needles there.
         held: What then waits on hold, name and stitches, the last first.
     """
+    own = left.kind is LeftKind.LINE and is_own_row(left.text)
+    left = replace(left, text=printed_words(left.text)) if own else left
     rows = text.split("\n")
     above = any(
         each.kind is LeftKind.ROW and each.part == left.part and each.first < left.first
@@ -85,7 +96,9 @@ def look_at(
     open_row = left.kind is LeftKind.ROW and not is_remark(left)
     mends = find_mends(left.text) if open_row else ()
     same = find_same(left.text, text, left.first) if open_row else None
-    return RowAsked(left=left, so_far=so_far, proposal=proposal, refused=refused, mends=mends, same=same)
+    return RowAsked(
+        left=left, so_far=so_far, proposal=proposal, refused=refused, mends=mends, same=same, own=own
+    )
 
 
 def bound_off_at_edge(words: str) -> bool:

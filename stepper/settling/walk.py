@@ -106,6 +106,7 @@ class Settling:
             return True
         if text == self.text:
             self.later.add(_key_of(left))
+            print_folded(["That changes nothing, so it is left open."])
         self._write(text)
         self.before.append(kept)
         self.answered += 1

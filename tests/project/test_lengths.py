@@ -48,8 +48,15 @@ def test_what_is_no_length_is_told_so(text: str) -> None:
 
 @pytest.mark.parametrize(
     ("text", "mm"),
-    [("3.75 mm", 3.75), ("US 5 (3.75 mm) needles", 3.75), ("US 5 needles", 3.75), ("US 10.5", 6.5)]
-    + [("4½ mm", 4.5), ("3 1/2 mm needles", 3.5), ("4,5 mm", 4.5)],
+    [
+        ("3.75 mm", 3.75),
+        ("US 5 (3.75 mm) needles", 3.75),
+        ("US 5 needles", 3.75),
+        ("US 10.5", 6.5),
+        ("4½ mm", 4.5),
+        ("3 1/2 mm needles", 3.5),
+        ("4,5 mm", 4.5),
+    ],
 )
 def test_a_needle_is_known_by_its_diameter(text: str, mm: float) -> None:
     """Source: needle tables that agree (check-values 1.3, published)."""

@@ -122,6 +122,24 @@ def test_lines_that_do_not_fit_come_behind_the_open_rows_of_their_part(
     assert "# K10. 12 sts." in path.read_text()
 
 
+def test_a_row_in_own_words_that_does_not_fit_is_not_wrapped_in_own_words_again(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Enter would go round for ever, a word longer each time; the same answer once more changes nothing."""
+    row = "Row 2: Own words: Twirl back in loops."
+    path = written(tmp_path, f"\n    Cast on 40 sts.\n    Join.\n    Row 1: K20, turn.\n    {row}\n    Bind off.\n")
+    type_answers(monkeypatch, "1 row, same", *[""] * 9)
+    Settling(path=path).run()
+    shown = capsys.readouterr().out
+    assert "short rows are open here" in shown
+    assert "That changes nothing, so it is left open." in shown
+    assert row in path.read_text()
+    type_answers(monkeypatch, *[""] * 9)
+    assert Settling(path=path).run()
+    assert "[later]" in capsys.readouterr().out
+    assert row in path.read_text()
+
+
 def test_what_is_so_only_in_sizes_that_she_does_not_knit_can_be_left_aside(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -146,6 +146,14 @@ def find_own_row(plain: str) -> OwnRow | None:
     )
 
 
+def printed_words(plain: str) -> str:
+    """Return a line as the page prints it: of one in own words its head, its words and their count alone."""
+    match = _OWN.search(plain)
+    if match is None:
+        return plain
+    return f"{plain[: match.start('name')].rstrip()} {plain[match.end() :]}".strip()
+
+
 BINDS_OFF: Final = (
     r"\b(?:(?:bind|cast|bound)(?:ing)?(?:\s+(?:them|these|those|it|all|\d+)(?:\s+st(?:itche)?s?)?)?[\s-]+off|BO)\b"
 )

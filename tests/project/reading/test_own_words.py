@@ -7,7 +7,7 @@ import pytest
 from stepper.project.duration import UntilLength, UntilLike, UntilRows
 from stepper.project.instructions import BindOff, Line, OwnWords, Phrase, PrintedCount, WithYarn
 from stepper.project.problems import Problem, Span
-from stepper.project.reading.own_words import find_depended_on
+from stepper.project.reading.own_words import find_depended_on, printed_words
 from stepper.project.reading.wording import Words, read_line
 from stepper.project.stitchwork import Work
 from tests.tables import each_row
@@ -289,3 +289,17 @@ def test_what_later_rows_would_have_to_know_is_found_by_kind() -> None:
         assert set(find_depended_on(words)) == {"held"}
     for words in ("knit to the marking thread", "with yarn on a bobbin", "change to a smaller needle"):
         assert find_depended_on(words) == {}
+
+
+@pytest.mark.parametrize(
+    ("line", "printed"),
+    [
+        ("Row 2: Own words: twirl 4, turn. 40 sts.", "Row 2: twirl 4, turn. 40 sts."),
+        ("Own words, 4 rounds: twirl 4.", "twirl 4."),
+        ("Own words, hold 8 sts for thumb: twirl 8.", "twirl 8."),
+        ("Knit 4 rounds.", "Knit 4 rounds."),
+    ],
+)
+def test_a_line_in_own_words_is_shown_as_the_page_prints_it(line: str, printed: str) -> None:
+    """So that it can be kept otherwise without being wrapped in own words twice."""
+    assert printed_words(line) == printed
