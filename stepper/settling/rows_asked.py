@@ -49,7 +49,7 @@ class RowAsked:
     same: SamePart | None = None
     """The part that it works once more; None if its words refer to none."""
     own: bool = False
-    """Whether it is a line in own words already, which does not fit: to keep it so once more mends nothing."""
+    """Whether it is a line in own words already that does not fit: to keep it so again mends nothing."""
 
     @property
     def sentence_kinds(self) -> tuple[Kept, ...]:

@@ -17,6 +17,7 @@ from stepper.project.marks.mark_references import plain_reference
 from stepper.project.marks.part_marks import single_stars
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.own_stitches.yarn_letters import letters_of
+from stepper.project.page.drawn.chart_numbers import name_rounds
 from stepper.project.page.drawn.grid_charts import find_grids
 from stepper.project.page.headings import heading_of, is_clutter, is_whole_piece
 from stepper.project.page.own_abbreviations import read_lists
@@ -78,7 +79,7 @@ def take_apart(text: str) -> Pasted:
         each is a line, a note, or front matter of a named kind.
     """
     printed = [" ".join(_closed_up(writable(row)).split()) for row in text.splitlines()]
-    rows, origins = set_headings_apart(printed)
+    rows, origins = name_rounds(*set_headings_apart(printed))
     found = sizes_of(rows)
     sizes = found.names or tuple(str(number) for number in range(1, found.number + 1))
     letters = {

@@ -12,7 +12,15 @@ from dataclasses import replace
 from typing import Any
 
 from stepper.project.duration import Times
-from stepper.project.instructions import ONLY_CHART, ChartWork, Line, Repeated, Sentence, WorkRounds
+from stepper.project.instructions import (
+    ONLY_CHART,
+    ChartWork,
+    Line,
+    Repeated,
+    Sentence,
+    WorkRounds,
+    is_only_said,
+)
 from stepper.project.model import Section
 from stepper.project.nested_records import replace_nested
 from stepper.project.pattern_heads import key_of
@@ -54,10 +62,16 @@ def _defined_first(sections: list[tuple[Line, ...]], written: Collection[str]) -
     made: list[tuple[Line, ...]] = []
     for lines in sections:
         kept: list[Line] = []
-        of_chart = False
+        of_chart, told, last = False, False, 0
         for line in lines:
+            if of_chart and is_only_said(line) and not line.label:
+                kept.append(line)
+                told = True  # what is told between two rounds of a chart ends it only if its numbers do
+                continue
             headed = bool(line.label and line.numbers and chart_in_label(line.label) in written)
-            of_chart = headed or (of_chart and bool(line.numbers or line.every) and not line.label)
+            goes_on = line.numbers[:1] == (last + 1,) if told else bool(line.numbers or line.every)
+            of_chart = headed or (of_chart and goes_on and not line.label)
+            told, last = False, line.numbers[-1] if line.numbers else last
             (front if of_chart else kept).append(line)
         made.append(tuple(kept))
     return [(*front, *made[0]), *made[1:]] if front else sections

@@ -67,3 +67,11 @@ def test_a_chart_counted_by_its_colours_is_one() -> None:
     chart = "Chart A (4 sts)\nRnd 1: *1 MC, 3 A; rep from * around.\nRnd 2: A.\n"
     plan = plan_of(project(chart + BODY.format("Work Rnds 1 and 2 of Chart A."), sizes="S", size="S"))
     assert [one.after for one in plan.rounds] == [12, 12, 12, 0]
+
+
+def test_what_is_told_between_two_rounds_of_a_chart_does_not_end_it() -> None:
+    """Else the rounds behind it would be knitted where the page prints them, after the garment."""
+    last = BODY.format("Work Lace Chart twice.")
+    head, first, second, _ = LACE.split("\n")
+    told = project(f"{last}\n{head}\n{first}\nNote: it may look loose.\n{second}", sizes="S", size="S")
+    assert [round_.after for round_ in plan_of(told).rounds] == [12] * 5 + [0]
