@@ -43,6 +43,7 @@ class RoundProgress:
         """Return the place up to which an element works. Unit: stitches of the old round."""
         short = element.short.of(self.size) if element.short else 0
         name = "" if isinstance(element, ChartPart) else element.name
+        name = "end" if self._means_beginning(element, name) else name
         if element.goal in ("turn", "past"):
             goal = self._turning(element, name) + (short if element.goal == "past" else -short)
         elif element.goal == "marker" and name != "end":
@@ -125,6 +126,12 @@ class RoundProgress:
             "no marker is left in this round.",
             "Place markers first: pm in a line, or Place marker every 20 sts.",
         )
+
+    def _means_beginning(self, element: Until | Several | ChartPart, name: str) -> bool:
+        """Return whether "the marker" of a short row is the one at the beginning of the round: no other hangs."""
+        others = self.facing.markers or self.placed or self.waiting
+        passes = self.facing.room > self.facing.end > self.used  # as only short rows in the round may
+        return element.goal in ("marker", "behind") and not (name or others) and passes
 
     def _neck(self, element: Until | Several | ChartPart, name: str) -> int:
         """Return the place where two sides that are worked at once part."""

@@ -89,6 +89,10 @@ class Knitter:
         """Return the places of the markers on the left needle, on the old row."""
         return [self.taken + self.left[:at].count("s") for at, one in enumerate(self.left) if one == MARK]
 
+    def meets(self) -> bool:
+        """Return whether any marker hangs in the row but that where the round begins."""
+        return MARK in self.left + self.right or bool(self.facing.markers)
+
     def stitch(self, code: str, yarn: str) -> None:
         """Work one stitch."""
         for _ in range(TAKES.get(code, 1)):
@@ -118,6 +122,10 @@ class Knitter:
             else:
                 place = turns[0] + (name == "wrap" if goal == "past" else -(name == "ds"))
             place += short if goal == "past" else -short
+            if place > self.facing.room:
+                raise RefusalError("past the end of the row")
+        elif goal in ("marker", "behind") and not name and self.facing.room > end > self.taken and not self.meets():
+            place = end + short if goal == "behind" else end - short  # the one where the round begins
             if place > self.facing.room:
                 raise RefusalError("past the end of the row")
         elif goal in ("marker", "behind") and name != "end":

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.craft.needles import NEEDLES
+from stepper.craft.needles import NEEDLES, SIZE
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import OFF, ROUND, STS, N, Synonym, row
 
@@ -46,6 +46,18 @@ CASTING: tuple[Synonym, ...] = (
         rf"^(\s*)((?:cast\s+on|co|pick\s+up\s+and\s+k(?:nit)?)\s+{N}\s+{STS})\s*,?\s+(?:with|using|on(?:to)?)\s+{_SIZED}(?=\s*[.,;]|\s*$)",
         r"\1change to \3. \2",
         "Cast on 80 sts on 4 mm needles.",
+    ),
+    *(
+        row(
+            "with|using|on",
+            rf"^(\s*)(cast\s+on|co)\s+(?:{_WITH}|on(?:to)?\s+)(?:the\s+)?(?:needles?\s+(?:size\s+)?)?({SIZE})(?:\s+needles?)?{yarn}\s*,?\s+({N}\s+{STS})(?=\s*[.,;]|\s*$)",
+            words,
+            example,
+        )
+        for yarn, words, example in (
+            (rf"\s+(?:and|in)\s+(?:{_WITH})?({_YARN})", r"\1change to \3 needles. with \4, \2 \5", "Cast on with 4 mm and A 84 sts."),
+            ("", r"\1change to \3 needles. \2 \4", "Cast on with 4 mm needles 84 sts."),
+        )
     ),
     # --- the manner ---
     said_row(

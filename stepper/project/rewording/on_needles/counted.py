@@ -70,8 +70,8 @@ def write_counts(line: Reworded) -> Reworded:
             counts = behind and _WORK.search(sentence.split(":", 1)[-1] or sentence) is not None
         else:
             counts = (told is not None or remains) and not _READ.fullmatch(match.group())
-        if match["each"] and not match["lead"]:
-            continue
+        if (match["each"] and not match["lead"]) or (bare and _LISTED.search(before)):
+            continue  # "42 (44) 46 (48) sts" is one list of sizes
         if _MAKES.match(match["lead"] or "") and not remains and not re.search(STS, match["of"]):
             continue  # "which makes 6" may be rounds
         if not counts or _LEAVES.search(sentence) or (joint in "([" and joint and before.rstrip()[-1:].isdigit()):
@@ -83,5 +83,6 @@ def write_counts(line: Reworded) -> Reworded:
     return line
 
 
+_LISTED: Final = regex(r"\d\s*[(\[][\d\s,;:/]*[)\]]\s*$")
 _BARE: Final = (":", "=", "-", "--", "\u2192", "(", "[")
 """Signs behind which a number alone is a count."""

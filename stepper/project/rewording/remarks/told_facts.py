@@ -31,6 +31,7 @@ _FROM: Final = (
 )
 _SHAPED: Final = r"(?:shaping|shapings|increases|decreases|short\s+rows|increasing|decreasing)"
 _PLACE: Final = r"(?:(?:cent(?:er|re)|middle|side|sides|start|beginning)(?:\s+of\s+(?:the\s+)?(?:(?:back|front|left|right)\s+)?(?:neck|back|front|body|heel|sole|sleeve|sleeves|palm|rounds?|rnds?))?|(?:underarm|raglan|side)s?(?:\s+lines?)?)"
+_PLACE_OF: Final = r"(?:back|front|underarm|side|(?:left|right)\s+(?:shoulder|side|underarm))"
 _FINDS: Final = r"(?:(?:the\s+)?(?:hardest|easiest|trickiest|most\s+[a-z]+)|(?:a\s+(?:bit|little)\s+|rather\s+|quite\s+|too\s+)?(?:hard|easy|easier|harder|tricky|fiddly|awkward|boring|slow|difficult|confusing))"
 _ROWS: Final = r"(?:(?:the\s+)?(?:first|second|third|last|next)\s+(?:few\s+)?(?:rows?|rounds?|rnds?|stitches)|(?:row|round|rnd)s?\s+\d+(?:\s*(?:-|and|to)\s*\d+)?|it|this|that|them|(?:this|the)\s+(?:part|heel|thumb|cable|bobble|cast-on|chart|row|round|section|technique))"
 
@@ -75,6 +76,11 @@ _FACT: Final = regex(
     r"|the\s+[a-z]+\s+edges?\s+(?:is|are)\s+(?:left\s+)?(?:unshaped|straight)\s+(?:for\s+(?:ease\s+of|easier)|to\s+make)\s+(?:sewing|seaming|picking\s+up)(?:\s+(?:up|easier|easy))?"
     r"|(?:rows?|rounds?|rnds?)\s+\d+\s+is\s+where\s+the\s+[a-z]+\s+(?:appear|begin\s+to\s+show|show)|(?:rows|rounds|rnds)\s+\d+\s*(?:-|to)\s*\d+\s+of\s+the\s+(?-i:[A-Z])[a-z]+\s+form\s+the\s+pattern"
     r"|read\s+(?:the\s+)?(?:rs|right-?\s?side)\s+rows\s+from\s+right\s+to\s+left(?:\s*,?\s*(?:and\s+)?(?:ws|wrong-?\s?side)\s+rows\s+from\s+left\s+to\s+right)?"
+    # what becomes of a part later, and where rounds begin by now
+    r"|(?:the\s+)?(?:neck|button)?-?\s?(?:band|collar|hem|cuff|brim|edge|facing|ribbing)\s+(?:is|will\s+be|gets)\s+(?:(?:later|then|afterwards|finally)\s+)?(?:folded|turned)\s+(?:(?:double|in\s+half|over|in)\s+)*(?:to|towards|onto)\s+the\s+(?:inside|wrong\s+side|ws)(?:\s+(?:later|afterwards|at\s+the\s+end|when\s+finishing))?(?:\s+and\s+sewn\s+down)?"
+    r"|the\s+neck(?:line)?\s+is\s+(?:lifted|raised|higher)\s+(?:at|in)\s+the\s+back(?:\s*[,;]\s*(?:so\s+)?(?:please\s+)?(?:do\s+not|don't)\s+(?:leave\s+(?:this|it|them|these)\s+out|skip\s+(?:this|it|them|these)))?"
+    rf"|(?:you\s+(?:have\s+(?:then|now|thus)|then\s+have|now\s+have)|this\s+has)\s+(?:also\s+)?(?:moved|shifted)\s+the\s+(?:bor|(?:beginning|start)\s+of\s+the\s+(?:round|rnd)|marker)\s+to\s+(?:the\s+)?(?:(?:mid|middle|cent(?:er|re))(?:\s+of\s+the)?\s+)?{_PLACE_OF}(?:\s*[,;]\s*(?:this|that|which|it)\s+is\s+(?:meant|intended|as\s+it\s+should\s+be|correct|right))?"
+    r"|(?:the|this)\s+(?:pattern|lace|chart|motif|yoke|sweater|pullover|cardigan|jumper|shawl|fabric|knitting)\s+only\s+(?:becomes|gets|looks|comes\s+out|is)\s+(?:(?:really|quite|so|truly)\s+)?(?:beautiful|even|lovely|nice|right|itself|flat|smooth|soft)\s+(?:when|once|after)\s+it\s+has\s+been\s+(?:wet|washed|blocked|soaked|steamed|pressed)"
     # what knitters find
     rf"|(?:beginners|(?:some|many|most)\s+(?:people|knitters|of\s+us)|you)\s+(?:may|might|will|often|usually)?\s*(?:well\s+)?find\s+{_ROWS}\s+{_FINDS}|{_ROWS}\s+(?:is|are)\s+{_FINDS}(?:\s*,?\s+but\s+it\s+gets\s+(?:easier|better|quicker))?"
     r"|(?:several\s+|some\s+|two\s+)?things\s+(?:now\s+)?happen\s+at\s+(?:the\s+same\s+time|once)(?:\s+here)?|(?:this|it)\s+(?:may|might|will)\s+(?:feel|look|seem)\s+like\s+a\s+lot\s+of\s+(?:plain\s+)?knitting|(?:there\s+is|it's|it\s+is)\s+(?:a\s+lot|plenty|miles)\s+of\s+plain\s+knitting(?:\s+but\s+it's\s+good\s+for\s+you|\s+ahead)?"

@@ -22,6 +22,8 @@ _JOINED: Final = rf"\s*[,;:/-]\s*{_PART}"
 _GROUP: Final = rf"[(\[{{]\s*(?![13]/[248]\s*[)\]}}]){_PART}(?:{_JOINED})*\s*[)\]}}]"
 _ALL: Final = rf"[(\[{{]\s*{_PART}(?:{_JOINED}){{2,}}\s*[)\]}}]"
 _NO_LIST: Final = "".join(rf"(?<!\b{word}\s)" for word in ["row", "rows", "rnd", "rnds", "round", "rounds", "size", "sizes", "needle", "needles", "on", "to"])
+_BEHIND: Final = r"(?<!\dst\s)(?<!\dnd\s)(?<!\drd\s)(?<!\dth\s)"
+"""That no number of a row stands in front, with which a bracket is one list: "12th (10th, 9th, 7th)"."""
 _IN_BRACKET: Final = rf"(?<![\d½¼¾][(\[])(?<![\d½¼¾]\s[(\[])(?<=[(\[])(?={_PART}(?:\s?[-/]\s?{_PART})+\s*{_OF})"
 _COUNTED: Final = rf"(?={_PART}(?:\s?[-/]\s?{_PART})+\s+(?:more\s+)?(?:times|sts|stitches)\b)"
 """What is so often, or so many stitches, is no row by its number: "every 4th row 5-6-7 times"."""
@@ -31,7 +33,7 @@ _FORMS: Final = (
         re.I,
     ),
     regex(
-        rf"(?:(?<=[a-z]\s)|(?<=[.;:=-]\s)|(?<=[a-z],\s)|(?<=[(\[])|^)(?<!\d[(\[])(?<!\d\s[(\[]){_ALL}(?=\s*(?:[a-z]+\s+){{0,2}}{_OF}|\.?\s*$)"
+        rf"(?:(?<=[a-z]\s)|(?<=[.;:=-]\s)|(?<=[a-z],\s)|(?<=[(\[])|^)(?<!\d[(\[])(?<!\d\s[(\[]){_BEHIND}{_ALL}(?=\s*(?:[a-z]+\s+){{0,2}}{_OF}|\.?\s*$)"
         rf"|(?<=\b[kp])\s?{_ALL}|(?:(?<=knit\s)|(?<=purl\s)){_ALL}(?=[,;.])",
         re.I,
     ),

@@ -131,6 +131,7 @@ UNIT_WORDS: tuple[Synonym, ...] = (
     row("½|1/2", r"(?<![\w.,/(\[-])(\d{1,2})(?:\s?½|\s1/2)\s?mm\b", r"\1.5 mm", "Change to 4½ mm."),
     row("mm", r"(?<![\w.,/(\[-])(?<![,(\[]\s)(\d{1,2}),(\d{1,2})\s?mm\b", r"\1.\2 mm", "Change to 4,5 mm and knit 1 rnd."),
     row("needle", r"(\b(?:change|switch)\s+(?:back\s+)?to\s+(?:the\s+)?needle)\s+(?=\d{1,2}(?:\.\d+)?\s?mm\b)", r"\1 size ", "Change to needle 4 mm."),
+    row("mm", r"(\bon(?:to|\s+to)?\s+(?:the\s+)?)(\d{1,2}(?:\.\d+)?\s?mm)(?=\s*[,.;]|\s+and\b|\s*$)", r"\1\2 needles", "Cast on 40 sts on 4 mm."),
     row("''", r"(?<=[\d½¼¾⅛⅜⅝⅞)\]])\s*''", '"', "Knit until piece measures 2''."),
     row("cms|centimet", r"(?<=[\d½¼¾⅛⅜⅝⅞)\]])\s*(?:cms\b\.?|-?centimet(?:er|re)s?\b)", " cm", "Work until piece measures 3 cms, ending with a WS row."),
     row("in.|cm.", r"(?<=[\d½¼¾⅛⅜⅝⅞)\]])\s*(in|cm)\.(?=\s*[/(\[,])", r" \1", "Work even until piece measures 2 in./5 cm from cast-on edge."),

@@ -131,7 +131,7 @@ def _written(text: str, match: re.Match[str]) -> list[tuple[str, int]] | None:
 
 
 _IN_TURN: Final = regex(
-    rf"(?<![\w.¼½¾/(\[-]){_NUMBER}\s*\(\s*{_NUMBER}\s*\)(?:(?:\s+{_NUMBER}\s*\(\s*{_NUMBER}\s*\))+(?:\s+{_NUMBER}(?!\s*[(\[]))?"
+    rf"(?<![\w.¼½¾/(\[-]){_NUMBER}\s*\(\s*{_NUMBER}\s*\)(?:(?:\s+{_NUMBER}\s*\(\s*{_NUMBER}\s*\))+(?:\s+{_NUMBER}(?!\s*[(\[]\s*\d))?"
     rf"|\s+{_NUMBER}(?=\s*(?:{_UNIT}|(?:st|stitch|row|rnd|round|time)(?:e?s)?\b)))"
 )
 """A list of which every other number stands in brackets: "4 (3.5) 3 (3) 2.5 (2)"."""

@@ -74,6 +74,19 @@ LENGTHS: tuple[Synonym, ...] = (
         r"\b(from\s+(?:the\s+)?cast-on(?:\s+edge)?)\s+(?P<said>(?:at|in)\s+(?:the\s+)?(?:(?:cent(?:er|re)|middle)\s+(?:of\s+(?:the\s+)?)?)?(?:front|back|forehead))\b",
         "Work until piece measures 8 cm from cast-on edge at centre front.",
     ),
+    row(
+        "neckband|collar",
+        rf"(\bmeasures?\s+{LONG})\s*,?\s+(?P<said>(?:(?:measured|measuring)\s+)?(?:at\s+|in\s+|along\s+)?(?:the\s+)?(?:mid|middle|cent(?:er|re))[-\s](?:of\s+(?:the\s+)?)?(?:front|back))\s*,?\s+(?:(?:from\s+)?below|under|from)\s+(?:the\s+)?(neckband|collar)\b",
+        r"\1 from end of \3",
+        "Work until yoke measures 20 cm, mid front, below the neckband.",
+        spelt_out=True,
+    ),
+    row(
+        "below|under",
+        rf"(\bmeasures?\s+{LONG})\s*,?\s+(?:(?:measured|measuring)\s+)?(?:from\s+)?(?:below|under)\s+(?:the\s+)?(neckband|collar)\b",
+        r"\1 from end of \2",
+        "Work until yoke measures 20 cm below the neckband.",
+    ),
     row("another", rf"\bfor\s+another\s+(?={LONG}|{N}\s+{ROUND})", "for ", "Knit for another 3 cm."),
     row(
         "further|another",

@@ -37,6 +37,7 @@ def test_a_count_behind_work_is_one_however_it_is_led_in(told: str) -> None:
         # what counts something else, or is left at a turn
         ("Repeat rows 1-4.", None),
         ("Next rnd: K10 (12).", None),
+        ("Dec every 4th rnd, 5 times in all = 42 (44) 46 (48) 50 sts.", None),
         ("K 45, turn, leaving 15.", None),
         ("Bind off 5 - 3 - 2.", None),
         ("Back: 45.", None),

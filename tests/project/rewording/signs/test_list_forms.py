@@ -14,6 +14,7 @@ LISTS = (
     ("Hold 20 / 22 / 24 for sleeve.", "Hold 20 (22, 24) for sleeve."),
     ('5/5/5½" (12.5/12.5/13.5 cm)', '5 (5, 5½)" (12.5 (12.5, 13.5) cm)'),
     ("every 4th-6th-8th row 5-6-7 times", "every 4th (6th, 8th) row 5 (6, 7) times"),
+    ("every 12th (12th) 10th (9th) rnd", "every 12th (12th, 10th, 9th) rnd"),
     ("every 4th (6th-8th) row", "every 4th (6th, 8th) row"),
     ("CO (82, 90, 98) sts.", "CO 82 (90, 98) sts."),
     ("K(20, 22, 24), p2.", "K20 (22, 24), p2."),
