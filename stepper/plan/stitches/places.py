@@ -128,7 +128,7 @@ class RoundProgress:
         )
 
     def _means_beginning(self, element: Until | Several | ChartPart, name: str) -> bool:
-        """Return whether "the marker" of a short row is the one at the beginning of the round: no other hangs."""
+        """Return whether "the marker" of a short row is that where the round begins: no other hangs."""
         others = self.facing.markers or self.placed or self.waiting
         passes = self.facing.room > self.facing.end > self.used  # as only short rows in the round may
         return element.goal in ("marker", "behind") and not (name or others) and passes
