@@ -45,6 +45,8 @@ _ORDERS: Final = word_set(
     "wind work wrap yo"
 )
 """With one of these as its first word a row orders something."""
+_NEEDS_NUMBERS: Final = word_set("divide separate split")
+"""With one of these alone nobody could work anything: how many stitches go where is told below."""
 _HIDING: Final = word_set(
     "afterwards ahead alike alt alternate alternately alternating also another anew as backwards "
     "between bo bor cc chart charts co col color colored colors colour coloured colours contrast contrasting "
@@ -146,6 +148,8 @@ def may_head(row: str, below: str, *, apart: bool, stopped: bool) -> bool:
 
 def _hides_an_order(words: Sequence[str], plain: str, yarns: Collection[str]) -> bool:
     """Return whether words may order something, or say in which way, for whom or with what."""
+    if len(words) == 1 and words[0] in _NEEDS_NUMBERS:
+        return False
     gerund = words[0].endswith("ing") and words[1:2] in (
         [],
         ["the"],

@@ -77,6 +77,14 @@ def test_what_stands_below_such_a_heading_is_worked_as_before() -> None:
     assert [part.name for part in pasted.parts] == ["hat", "cord"]
 
 
+@each_row("row", ["DIVIDE", "SEPARATE", "Divide"])
+def test_an_order_that_needs_numbers_is_a_heading_where_it_has_none(row: str) -> None:
+    """Kept as an order it would be a round more, and the numbers stand in the row below."""
+    below = "Knit 20, put 10 sts on a thread."
+    assert heads_by_shape(row, "", below, apart=True, stopped=True)
+    assert not heads_by_shape(f"{row} evenly", "", below, apart=True, stopped=True)
+
+
 @each_row("row", ["JOIN", "TURN", "BIND OFF", "Join", "Increase"])
 def test_an_order_of_its_words_alone_may_be_a_heading(row: str) -> None:
     """It is asked about: taken for an order it would join what is joined, taken for a heading it would be lost."""

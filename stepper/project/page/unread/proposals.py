@@ -185,7 +185,7 @@ _MAKING_UP: Final = regex(
 """Words about making up, or what is done to the piece beside the knitting."""
 _TOLD: Final = regex(
     r"^\W*(?:[a-z]+(?:\s+[a-z]+)?:\s*)?(?:you['’]ve\b|you\s+(?:now\s+)?(?:have|should|will)|there\s+(?:are|will)|if\b|when\b|this\b|these\b"
-    r"|for\s+an?\b[^.]*\binstead\b|end(?:ing)?\s+(?:with|on|after)\b|instead\s+of\b|alternatively\b|optional|note\b|it\b|see\b|all\s+r(?:ou)?nds\s+are|the\s+\w+\s+(?:is|are|can|may|should)\b|\W*try\b|do\s+not\b|don't\b|remember\b|(?:stitch\s+)?count\s*[:=])",
+    r"|for\s+an?\b[^.]*\binstead\b|(?:corrections?|errat(?:a|um))\s*:|end(?:ing)?\s+(?:with|on|after)\b|instead\s+of\b|alternatively\b|optional|note\b|it\b|see\b|all\s+r(?:ou)?nds\s+are|the\s+\w+\s+(?:is|are|can|may|should)\b|\W*try\b|do\s+not\b|don't\b|remember\b|(?:stitch\s+)?count\s*[:=])",
     re.I,
 )
 _MARKING: Final = regex(

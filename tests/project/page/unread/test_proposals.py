@@ -18,6 +18,7 @@ from tests.tables import each_row
         ("(Show it to her! That is half the fun.)", Kept.NOTE),
         ("You now have 96 (100, 104) sts.", Kept.NOTE),
         ("Join the shoulders.", Kept.NOTE),
+        ('Corrections: in version 1 there stood "8 times" at row 3.', Kept.NOTE),
         ("Inc row.", Kept.NOTE),
         ("Count: 296 (308) sts; each sleeve 62 (66), the rest in loops.", Kept.NOTE),
         ("Size 1 skips this phase.", Kept.NOTE),
