@@ -44,6 +44,13 @@ SAME_WORDS: Final[dict[str, str]] = {
     "doesnt": "does not",
     "im": "i am",
     "dont": "do not",
+    "isnt": "is not",
+    "arent": "are not",
+    "wasnt": "was not",
+    "havent": "have not",
+    "hasnt": "has not",
+    "cant": "cannot",
+    "couldnt": "could not",
     "ive": "i have",
 }
 """American, British and shortened forms of a word, with the form understood."""

@@ -28,14 +28,22 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         fixed={"seen": Seen.LOOP, "number": 1},
         says="says that a loose loop hangs there, or that you dropped a stitch",
         spoken=("i see a loop", "there is a loose loop", "i see a ladder", "i dropped a stitch"),
-        typed=("i lost a stitch", "a stitch fell off", "i dropped one", "i dropped a yarn over"),
+        typed=(
+            *("i lost a stitch", "a stitch fell off", "i dropped one", "i dropped a yarn over"),
+            *("it is not caught", "the loop is not caught"),
+        ),
     ),
     Wording(
         cue=cues.Saw,
         fixed={"seen": Seen.LOOP, "number": 0},
         says="says that no loop hangs there, or not any more",
         spoken=("no loop", "i see no loop", "it is caught", "the loop is caught"),
-        typed=("caught", "i caught it", "i have caught it", "i caught the loop", "i got it", "got it"),
+        typed=(
+            *("caught", "i caught it", "i have caught it", "i caught the loop", "i got it", "got it"),
+            *("there is no loop", "there is no loose loop", "there are no loops", "no loops"),
+            *("i do not see a loop", "i do not see any loop", "i cannot see a loop", "i cannot see any loop"),
+            *("i did not drop a stitch", "i have not dropped a stitch", "i dropped no stitch"),
+        ),
     ),
     Wording(
         cue=cues.Saw,
@@ -175,7 +183,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         cue=cues.No,
         says="answers with no",
         spoken=("no it is not", "that is wrong"),
-        typed=("no",),
+        typed=("no", "that is not right", "it is not right"),
         surest=("no",),
     ),
     Wording(

@@ -18,6 +18,7 @@ from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
 from stepper.plan.same_plan import SamePlan
 from stepper.records import dataclass
+from stepper.regex import regex
 from stepper.session.cues import Asks, RemindMe
 from stepper.session.moves import DIVISION_NAMES, RIB_NAMES, bare_words
 
@@ -112,7 +113,7 @@ def read_tens(said: str) -> int | None:
 
 
 def _read_length(said: str, heard: _Heard) -> float | _Unread:
-    *before, last = said.split()
+    *before, last = _unit_last(said).split()
     unit = last if last in ("cm", "mm", "in") else heard.plan.units
     value = decimal(before if last in ("cm", "mm", "in") else said)
     if value is None:
@@ -120,6 +121,19 @@ def _read_length(said: str, heard: _Heard) -> float | _Unread:
     if unit == "in":
         return to_mm(float(value), "in")
     return to_mm(float(value), "mm" if unit == "mm" else "cm")
+
+
+_HOW_SURE: Final = regex(r"^(?:about|around|roughly|exactly|just) ")
+_UNIT_WITHIN: Final = regex(r"^(?P<whole>.+?) (?P<unit>in|cm|mm) and (?P<part>.+)$")
+_PART_OF: Final = regex(r"^(?P<part>.+?)(?: of)? an? (?P<unit>in|cm|mm)$")
+_ONE: Final = regex(r"^an? (?=in\b|cm\b|mm\b|and\b)")
+
+
+def _unit_last(said: str) -> str:
+    """Put the unit behind the number: "an inch and a quarter", "half an inch" as they are said."""
+    plain = _HOW_SURE.sub("", said)
+    plain = _UNIT_WITHIN.sub(r"\g<whole> and \g<part> \g<unit>", plain)
+    return _ONE.sub("1 ", _PART_OF.sub(r"\g<part> \g<unit>", plain))
 
 
 def _read_weight(said: str, heard: _Heard) -> float | _Unread:

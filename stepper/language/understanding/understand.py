@@ -234,6 +234,7 @@ def _names_in(same: SamePlan) -> Names:
 
 def _meant(said: str, near: Sequence[tuple[float, str]], at: str) -> Cue | None:
     """Return the cue of a wording that is nearly right; None if two are near, or none is near enough."""
+    near = [each for each in near if _denies(normalise(each[1])) == _denies(said)]
     if not near or near[0][0] < TAKEN or "{" in near[0][1]:
         return None
     best, phrase = near[0]
@@ -263,6 +264,15 @@ def _says_no_more(said: str, phrase: str) -> bool:
     known = normalise(phrase).split()
     more = (word for word in said.split() if len(word) >= TELLING and word not in ASKING)
     return all(get_close_matches(word, known, n=1) for word in more)
+
+
+_DENYING: Final = frozenset(["no", "not", "never", "none", "nothing", "cannot", "without", "nor", "neither"])
+"""Words of a few letters that turn a meaning round: "the loop is not caught" is near "the loop is caught"."""
+
+
+def _denies(said: str) -> bool:
+    """Return whether a text denies something, once for each pair of denials."""
+    return sum(word in _DENYING for word in said.split()) % 2 == 1
 
 
 def list_phrases() -> tuple[str, ...]:

@@ -31,6 +31,23 @@ def test_a_live_loop_is_understood_however_it_is_told(said: str) -> None:
     assert (cue.seen, cue.number) == (Seen.LOOP, 1)
 
 
+@pytest.mark.parametrize(
+    ("said", "number"),
+    [
+        *(("there is no loop", 0), ("there isn't a loose loop", 0), ("I can't see any loop", 0), ("I didn't drop a stitch", 0)),
+        *(("it isn't caught", 1), ("the loop is not caught", 1)),
+    ],
+)
+def test_that_there_is_no_loop_is_never_a_loop(said: str, number: int) -> None:
+    """She is asked for it first, and would be sent to catch what is not there."""
+    assert understand(said, final_increase(), at=AT, nearly=cues.Cue) == cues.Saw(at=AT, seen=Seen.LOOP, number=number)
+
+
+def test_what_is_not_right_is_a_no() -> None:
+    """Whatever was read back, it must not become a yes."""
+    assert understand("that isn't right", final_increase(), at=AT, nearly=cues.Cue) == cues.No(at=AT)
+
+
 @pytest.mark.parametrize("said", ["I miscounted", "I think I miscounted", "I counted wrong", "count again"])
 def test_a_slip_in_counting_is_understood_however_it_is_told(said: str) -> None:
     """Counting once more costs least, and spoils nothing."""

@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+import pytest
+
 from stepper.language.understanding.slots import (
     SLOTS,
     fill_slots,
@@ -23,6 +25,21 @@ def test_a_sentence_in_place_of_a_number_is_not_told_to_be_none() -> None:
     short = next(each for each in VOCABULARY if "i am {number} short" in each.spoken)
     assert fill_slots({"number": "a stitch"}, "", short, "i am {number} short", GARMENT) == ""
     assert fill_slots({"number": "three"}, "", row, "{number} too many", GARMENT) == {"number": 3}
+
+
+@pytest.mark.parametrize(
+    ("said", "mm"),
+    [
+        *(("an in and a quarter", 31.75), ("half an in", 12.7), ("three quarters of an in", 19.05), ("an in", 25.4)),
+        *(("2 in and a half", 63.5), ("about ten cm", 100.0), ("ten cm and a half", 105.0)),
+    ],
+)
+def test_a_length_is_read_as_it_is_said(said: str, mm: float) -> None:
+    """Nobody with a tape in her hand says "one point two five inches"."""
+    row = next(each for each in VOCABULARY if "it measures {length}" in each.spoken)
+    filled = fill_slots({"length": said}, "", row, "it measures {length}", GARMENT)
+    assert isinstance(filled, dict)
+    assert filled["length_mm"] == pytest.approx(mm)
 
 
 def test_a_place_is_known_by_its_name_or_a_word_no_other_has() -> None:

@@ -162,6 +162,19 @@ def test_what_is_nearly_right_is_taken_where_one_meaning_is_near() -> None:
         assert isinstance(understand(said, plan, nearly=cues.Cue), NotUnderstood), said
 
 
+@pytest.mark.parametrize(
+    "said",
+    [
+        *("the round is not done", "the lifeline isn't in", "no lifeline here"),
+        *("the increases aren't right", "the decreases are not right", "changes are not right", "no next step"),
+        *("I did not do that round twice", "the yarn is not finished"),
+    ],
+)
+def test_what_is_denied_is_never_taken_for_what_it_denies(said: str) -> None:
+    """Two letters turn it round: a loop that is not caught would run, a round not done would be counted."""
+    assert isinstance(understand(said, final_increase(), nearly=Cue), NotUnderstood)
+
+
 def test_a_line_is_found_by_the_word_that_only_it_has() -> None:
     """ "The increase" is the line called "Final increase"."""
     assert understand("how far to the next increase", final_increase()) == cues.HowFarTo(place="Final increase")
