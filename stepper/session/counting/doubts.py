@@ -3,9 +3,10 @@
 A count that would start a search or narrow it, a length that would cut or add rounds, stitches left over:
 heard through the microphone, each is said back with what would follow, and nothing moves before a yes, a
 no, or the number once more. One that only confirms is taken at once, if it was heard well. What is typed
-or keyed is never read back. One thing is asked back however it came in: a count that fits the end of a
-round she is still in, since the round may be finished. Anything else she asks lets the question lapse, so
-that it is never in the way. No I/O.
+or keyed is never read back. Two things are asked back however they came in: a count that fits the end of a
+round she is still in, since the round may be finished, and one of a part that the count of all stitches does
+not account for, since a slip there would end in ripping back. Anything else she asks lets the question lapse,
+so that it is never in the way. No I/O.
 """
 
 from __future__ import annotations
@@ -24,6 +25,7 @@ from stepper.session.effects import Effect
 from stepper.session.events import Counted, Doubted, Event, Measured, Observed, Searched, SearchLeft
 from stepper.session.fault import rules as faults
 from stepper.session.fault.inquiry import inquire
+from stepper.session.fault.landmarks import Landmark
 from stepper.session.state import Doubt, DoubtKind, Seen, State
 
 HEARD_WELL: Final = 0.7
@@ -76,12 +78,35 @@ def hold(plan: Plan, state: State, cue: Cue, decision: Decision) -> Decision:
     if isinstance(event, Counted) and event.expected != event.stitches == event.expected_end and not answers:
         # It fits the end of the round in hand and not the place.
         return _doubted(cue, Doubt(kind=DoubtKind.FINISHED, place=event.place, number=event.stitches))
+    if isinstance(event, Searched) and not answers and _is_beyond(plan, state, event):
+        number = sum(each.stitches for each in event.answers)
+        part = Doubt(kind=DoubtKind.PART, place=state.place, number=number)
+        return decision if part == state.knitting.doubt else _doubted(cue, part)
     if cue.heard is None:
         return decision
     doubt = _doubt_of(plan, state, event, well=cue.heard >= HEARD_WELL)
     if doubt is None or doubt == state.knitting.doubt:  # heard the same twice
         return decision
     return _doubted(cue, doubt)
+
+
+BEYOND: Final = 2
+"""By how many stitches a part may be off otherwise than all are before it is asked back. Chosen here."""
+
+
+def _is_beyond(plan: Plan, state: State, event: Searched) -> bool:
+    """Return whether a part is off by more than all stitches are, or the other way.
+
+    Not where increases are the landmarks: one that is missing makes her count on to the next.
+    """
+    inquiry = inquire(plan, state)
+    sections = inquiry.search.sections if inquiry is not None else None
+    if inquiry is None or sections is None or sections.kind is Landmark.CHANGE:
+        return False
+    expected = sum(sum(sections.counts[each.first : each.end]) for each in event.answers)
+    off = sum(each.stitches for each in event.answers) - expected
+    low, high = sorted((0, inquiry.search.difference))
+    return not low - BEYOND <= off <= high + BEYOND
 
 
 def _doubted(cue: Cue, doubt: Doubt) -> Decision:

@@ -100,6 +100,17 @@ def test_a_part_that_is_off_and_stitches_left_over_are_read_back() -> None:
     assert over.state.knitting.fault is not None
 
 
+def test_a_typed_part_that_the_count_of_all_does_not_account_for_is_read_back() -> None:
+    """One stitch is missing in all; twelve too many in twenty is a slip of hers, and would end in ripping back."""
+    session = after(_at(2), "count is 79", "no loop")
+    assert _told(session, cues.SectionCount(stitches=32)).startswith("32? That is 12 more than 20.")
+    assert session.state.knitting.fault is not None
+    assert session.state.knitting.fault.answers == ()
+    taken = _told(session, cues.SectionCount(stitches=19))
+    assert "?" not in taken
+    assert session.state.knitting.fault.answers != ()
+
+
 def test_a_count_of_the_end_asks_whether_the_round_is_finished() -> None:
     """Two hundred forty six is right at the end of the increases and wrong in the middle of them."""
     knitting = Knitting(place=Position(index=3, stitch=102))
