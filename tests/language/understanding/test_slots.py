@@ -61,6 +61,14 @@ def test_a_stitch_is_called_by_its_sign_or_its_name() -> None:
     """On the page it is the one, in her head the other."""
     assert stitch_called("k2tog") == stitch_called("knit two together") == "k2tog"
     assert stitch_called("nonsense") is None
+    assert stitch_called("w t") == "w&t", "as a text is compared, signs left out"
+
+
+def test_a_word_of_the_trade_is_called_as_the_page_writes_it() -> None:
+    """She reads "BOR", "k2, p2 rib" and "a short row", and asks for these."""
+    assert stitch_called("bor") == "beginning of round"
+    assert stitch_called("k2 p2 rib") == "rib"
+    assert stitch_called("a short round") == "short row"
 
 
 def test_every_slot_of_the_vocabulary_can_be_read() -> None:
