@@ -44,8 +44,8 @@ _HOW: Final[Mapping[str, str]] = MappingProxyType(
         "pm": "place a marker",
         "sm": "slip the marker",
         "rm": "remove the marker",
-        "w&t": "wrap and turn: slip the next stitch as if to purl, bring the yarn to the other side, slip the "
-        "stitch back, turn",
+        "w&t": "wrap and turn: slip the next stitch as if to purl, bring the yarn to the other side, slip "
+        "the stitch back, turn",
         "ds": "double stitch: slip as if to purl, pull the yarn up over the needle until both legs show",
     }
 )
