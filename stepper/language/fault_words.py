@@ -159,10 +159,12 @@ def _found(effect: effects.TellFound, plan: Plan) -> str:
 
 
 def _causes(effect: effects.TellCauses, plan: Plan) -> str:
+    if not effect.causes and not effect.difference:
+        return "Without a count that is off I cannot tell what it was. Say: what can I do."
     if not effect.causes:
         return "No single fault that I know explains this. Say: what can I do."
     first, *others = [name_cause(each, plan) for each in effect.causes[:LIKELY_TOLD]]
-    line = f"Probably {first}{_because(effect.causes[0])}."
+    line = f"Probably {first}{_because(effect.causes[0], counted=bool(effect.difference))}."
     return f"{line} Or {', or '.join(others)}." if others else line
 
 
@@ -190,15 +192,15 @@ def name_cause(likely: Likely, plan: Plan) -> str:
     return f"{said} {where}"
 
 
-def _because(likely: Likely) -> str:
+def _because(likely: Likely, *, counted: bool) -> str:
     words = {
         Seen.LOOP: "the loop",
         Seen.CHANGES: "the increases and decreases",
         Seen.LEFT: "the end of the round",
         Seen.WHOLE: "the look of the round",
     }
-    known = [words[each] for each in likely.known]
-    return f", going by the count and {' and '.join(known)}" if known else ", going by the count"
+    known = [*(["the count"] if counted else []), *(words[each] for each in likely.known)]
+    return f", going by {' and '.join(known)}" if known else ""
 
 
 def _mend(effect: effects.TellMend, plan: Plan) -> str:

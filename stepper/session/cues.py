@@ -306,8 +306,10 @@ class Saw(Cue):
 class FaultIn(Cue):
     """Say in which round of the section in hand a fault is."""
 
-    round_number: int
-    """From 1."""
+    round_number: int = 0
+    """From 1; 0 where it is told by how far it lies below."""
+    back: int = 0
+    """How many rounds below the needles it lies, 1 for the last that is done; 0 where its number is told."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

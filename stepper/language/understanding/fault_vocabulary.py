@@ -142,6 +142,23 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         spoken=("mistake in round {number}", "there is a mistake in round {number}"),
     ),
     Wording(
+        cue=cues.FaultIn,
+        fills={"number": "back"},
+        says="says how many rounds below the needles you see a fault",
+        typed=tuple(
+            f"{seen} {{number}} {rounds} {below}"
+            for seen in ("mistake", "there is a mistake", "i see a mistake", "i made a mistake")
+            for rounds in ("rounds", "round")
+            for below in ("down", "below", "back", "ago", "further down")
+        ),
+    ),
+    Wording(
+        cue=cues.FaultIn,
+        fixed={"back": 1},
+        says="says that you see a fault in the last round",
+        typed=tuple(f"{seen} mistake in the last round" for seen in ("there is a", "i see a", "i made a")),
+    ),
+    Wording(
         cue=cues.WhatHappened,
         says="says what probably went wrong",
         spoken=("what happened", "what went wrong"),

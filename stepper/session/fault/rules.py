@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from stepper.plan.model import Plan
 from stepper.session.counting.checks import count
-from stepper.session.counting.tally import count_at, tally_stitches
+from stepper.session.counting.tally import count_at, piece_begun, tally_stitches
 from stepper.session.cues import (
     Choose,
     Count,
@@ -209,6 +209,8 @@ def fault_in(plan: Plan, state: State, cue: FaultIn) -> Decision:
     if not plan.rounds:
         return Refusal(sentence="There is nothing to knit in this file.")
     here = plan.rounds[min(state.place.index, len(plan.rounds) - 1)]
+    if cue.back:
+        return _fault_below(plan, state, cue)
     inside = [round_ for round_ in plan.rounds if round_.section == here.section]
     if not 1 <= cue.round_number <= len(inside):
         many = f"{len(inside)} rounds" if len(inside) > 1 else "1 round"
@@ -216,6 +218,15 @@ def fault_in(plan: Plan, state: State, cue: FaultIn) -> Decision:
     index = inside[cue.round_number - 1].index
     if Position(index=index) >= state.place:
         return Refusal(sentence=f"Round {cue.round_number} is not knitted yet.")
+    return (Observed(at=cue.at, place=state.place, index=index),)
+
+
+def _fault_below(plan: Plan, state: State, cue: FaultIn) -> Decision:
+    """Take the fault to be so many rounds below the needles, in the piece in hand."""
+    index = state.place.index - cue.back
+    last = min(max(0, state.place.index - 1), len(plan.rounds) - 1)
+    if cue.back < 1 or index < piece_begun(plan, last):
+        return Refusal(sentence="So many rounds are not knitted yet.")
     return (Observed(at=cue.at, place=state.place, index=index),)
 
 

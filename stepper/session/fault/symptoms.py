@@ -179,6 +179,9 @@ def _of_rounds(plan: Plan, index: int) -> Iterator[Symptoms]:
         if not 0 <= other < len(plan.rounds) or plan.rounds[other].runs == round_.runs:
             continue
         wrong = plan.rounds[other]
+        looks = {(run.stitch, run.yarn) for run in (*round_.runs, *wrong.runs)}
+        if len(looks) == 1 and not round_.shaping:
+            continue  # knit is knit: that there were more stitches then makes it no other round
         if round_.words or wrong.words:
             continue  # what a row in own words would do to other stitches is not known
         if any(stitch(run.stitch).kind in (Kind.EDGE, Kind.SHIFT) for run in wrong.runs):

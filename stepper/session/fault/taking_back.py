@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from stepper.craft.counting import RIP_SHARE
 from stepper.plan.model import Plan, Round
 from stepper.session.counting.tally import count_between, each_stitch, piece_begun, tally_stitches
@@ -54,20 +56,27 @@ def _place_of(round_: Round, column: int) -> int:
     return 0
 
 
+AT_RISK: Final = 1.5
+"""How much dearer than its time ripping is where no lifeline holds the stitches: one may run. Chosen here."""
+
+
 def rip_back(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
-    """Rip to the last lifeline or good count before the fault, never into a piece finished before."""
+    """Rip to the last lifeline or good count before the fault, never into a piece finished before.
+
+    Where she has seen which round it is in, ripping farther than that round would only cost her more.
+    """
     now = knitting.place
     begun = Position(index=piece_begun(plan, min(now.index - (not now.stitch), len(plan.rounds) - 1)))
     index = min((each.index for each in causes), default=None)
     here = fault.index if fault.index is not None else index
     marks = [(each, True) for each in knitting.lifelines if each >= begun]
-    if knitting.stands is not None:
+    if knitting.stands is not None and fault.index is None:
         marks.append((max(knitting.stands.place, begun), False))
     before = [(p, line) for p, line in marks if p < now and (here is None or p.index <= here)]
-    if not before and here is not None and Position(index=here) < now:
-        before = [(Position(index=here), False)]
+    if here is not None and (fault.index is not None or not before) and Position(index=here) < now:
+        before.append((Position(index=here), False))
     found = [_rip(plan, place, now, lifeline=lifeline) for place, lifeline in before]
-    return sorted(found, key=lambda each: each.stitches)[:1]
+    return sorted(found, key=lambda each: each.stitches * (1 if each.lifeline else AT_RISK))[:1]
 
 
 def _rip(plan: Plan, place: Position, now: Position, *, lifeline: bool) -> Remedy:

@@ -43,6 +43,15 @@ def test_that_there_is_no_loop_is_never_a_loop(said: str, number: int) -> None:
     assert understand(said, final_increase(), at=AT, nearly=cues.Cue) == cues.Saw(at=AT, seen=Seen.LOOP, number=number)
 
 
+@pytest.mark.parametrize(
+    ("said", "back"),
+    [("there is a mistake three rounds down", 3), ("I made a mistake two rows back", 2), ("I made a mistake in the last round", 1)],
+)
+def test_a_mistake_is_told_by_how_far_it_lies_below(said: str, back: int) -> None:
+    """Nobody knows the number of the round she looks at."""
+    assert understand(said, final_increase(), at=AT) == cues.FaultIn(at=AT, back=back)
+
+
 def test_what_is_not_right_is_a_no() -> None:
     """Whatever was read back, it must not become a yes."""
     assert understand("that isn't right", final_increase(), at=AT, nearly=cues.Cue) == cues.No(at=AT)

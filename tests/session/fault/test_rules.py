@@ -407,6 +407,15 @@ def test_a_mistake_is_in_a_round_that_is_begun() -> None:
     assert event.index == 2
 
 
+def test_a_mistake_lies_so_many_rounds_below_the_needles() -> None:
+    """She counts down from the needle, and knows no number; by hand, two below the beginning of the fourth is the second."""
+    for place, known in (((3, 0), {1: 2, 2: 1, 3: 0}), ((3, 1), {1: 2, 2: 1, 3: 0})):
+        session = _at(*place)
+        taken = {each: session.consider(FaultIn(at=AT, back=each)).events for each in range(1, 6)}
+        found = {each: events[0].index for each, events in taken.items() if events and isinstance(events[0], Observed)}
+        assert found == known
+
+
 def test_a_loop_or_stitches_left_over_begin_a_search_and_nothing_else_that_is_seen_does() -> None:
     """No loop is no news before a count, and the first stitch has nothing below it."""
     begins = {

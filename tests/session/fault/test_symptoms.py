@@ -66,6 +66,13 @@ def test_another_round_worked_in_its_place_is_foretold_from_each_that_lies_near(
     assert (10, 10, 10, False) in told(2, Cause.OTHER_ROUND)
 
 
+def test_a_plain_round_is_never_another_plain_one_by_mistake() -> None:
+    """Between increases each has more stitches than the last, and looks the same. In another yarn it does not."""
+    yoke = plan(("yoke", ["co80", "k80", "(k8 m1)x10", "k90"]))
+    assert Cause.OTHER_ROUND not in {each.cause for each in list_symptoms(yoke, 1) if each.other == 3}
+    assert Cause.OTHER_ROUND in {each.cause for each in list_symptoms(yoke, 1) if each.other == 2}
+
+
 def test_a_repeat_more_or_less_is_foretold_by_what_the_others_leave() -> None:
     """By hand: of fifteen repeats of six, fourteen leave six stitches that are worked plain, so that a decrease is missing;
     for a sixteenth nothing is left."""

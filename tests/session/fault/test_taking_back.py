@@ -70,6 +70,20 @@ def test_ripping_ends_before_the_fault_and_where_she_stands_is_no_place_to_rip_t
     assert rip_back(MARKED, here, Fault(place=Position(index=3), difference=1, index=3), ()) == []
 
 
+def test_nobody_rips_farther_than_the_round_she_has_seen_it_in() -> None:
+    """A good count far below says only that all was well there; a lifeline close below the round is safer all the same. By
+    hand: one round of eighty to the beginning of the third, and three to the cast-on counted."""
+    tall = plan(("yoke", ["co80", "k80", "k80", "k80", "k80", "k80"]))
+    seen = Fault(place=Position(index=5), difference=0, index=4)
+    knitting = Knitting(place=Position(index=5), verified=Verified(place=Position(index=1), stitches=80))
+    (way,) = rip_back(tall, knitting, seen, ())
+    assert (way.place, way.rounds, way.undone) == (Position(index=4), 1, 80)
+    (lined,) = rip_back(tall, replace(knitting, lifelines=(Position(index=3),)), seen, ())
+    assert (lined.place, lined.lifeline) == (Position(index=3), True)
+    (far,) = rip_back(tall, replace(knitting, lifelines=(Position(index=1),)), seen, ())
+    assert far.place == Position(index=4)
+
+
 def test_nothing_is_ripped_into_a_piece_that_was_finished_before() -> None:
     """The first sock is bound off: a good count or a lifeline in it is no place to go back to from the second, whose own
     cast-on is; by hand, two rounds of twenty and as many cast on."""
