@@ -21,6 +21,7 @@ from stepper.plan.stitches.run_repeats import laid_flat
 from stepper.plan.yarn.floats import longest_floats
 from stepper.plan.yarn.strand_remarks import with_strands
 from stepper.project.model import Project
+from stepper.project.rewording.signs.size_lists import SIDE_BY_SIDE
 from stepper.regex import regex
 
 _AGAIN: Final = "It is worked again here, and does not fit this time."
@@ -185,7 +186,7 @@ def in_size(remark: str, size: int, of: int) -> str:
     """Return a remark with the numbers of one size, where it lists one for each.
 
     Args:
-        remark: As printed: "ending 4 (4, 5, 5) sts before the marker", in brackets of any kind.
+        remark: As printed: "ending 4 (4, 5, 5) sts before the marker", in brackets of any kind or none.
         size: From 0.
         of: How many sizes there are; a list of any other length is left alone.
     """
@@ -194,7 +195,7 @@ def in_size(remark: str, size: int, of: int) -> str:
         numbers = re.findall(_ONE, match.group())
         return numbers[size] if len(numbers) == of else match.group()
 
-    return _EACH_SIZE.sub(own, _BY_TURNS.sub(own, remark))
+    return _EACH_SIZE.sub(own, SIDE_BY_SIDE.sub(own, _BY_TURNS.sub(own, remark)))
 
 
 def _checkpoint(draft: DraftRound, following: DraftRound | None) -> Checkpoint | None:

@@ -14,6 +14,7 @@ from stepper.project.page.orders import holds_instruction, is_order
 from stepper.project.page.stops import sentences_of
 from stepper.project.reading.elements import WORDS
 from stepper.project.reading.wording import reads
+from stepper.project.rewording.signs.size_lists import in_brackets
 from stepper.project.rewording.synonym import STS
 from stepper.records import dataclass
 from stepper.regex import regex
@@ -194,6 +195,14 @@ _MARKING: Final = regex(
     re.I,
 )
 """A marker that is put somewhere."""
+_AT_REST: Final = regex(
+    r"^\W*(?:(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool|thread)s?\s*(?:[,;]\s*)?(?:and\s+)?)?"
+    r"(?:leave|set|lay|put)(?:\s+(?:it|this|the|first|second|left|right|body|sleeves?|back|front|piece|work|mitten|sock))*"
+    r"(?:\s+(?:aside|for\s+(?:now|later)|on\s+(?:(?:its|the|a|spare|own|circular|dp|double-pointed)\s+)*"
+    r"(?:needles?|dpns?|circular|cord|cable)))?\W*$",
+    re.I,
+)
+"""A piece that is laid aside as it is: nothing is knitted, and no stitches are named to be put on hold."""
 _LEADS_ON: Final = regex(r"\b(?:on|in|at)\s+the\s+(?:next|foll\w*)\s+(?:row|rnd|round)s?\s*:$", re.I)
 """What is told of the row below: "Remove the markers on the next rnd:"."""
 _SAYS: Final = regex(
@@ -217,8 +226,8 @@ def propose(text: str, *, empty: bool = False, behind: str = "") -> Proposal:
         empty: Whether nothing is on the needles where it stands.
         behind: The row of the page right behind it, which may be the count alone.
     """
-    said = " ".join(text.split())[:LONGEST]
-    count = printed_count(said) or printed_count(behind, alone=True)
+    said = in_brackets(" ".join(text.split())[:LONGEST])
+    count = printed_count(said) or printed_count(in_brackets(behind), alone=True)
     kept = _kind(said, empty=empty)
     kinds = {_kind(each, empty=empty) for each in sentences_of(said)}
     if len(kinds) > 1 and kinds & {Kept.BIND_OFF, Kept.CAST_ON, Kept.PICK_UP}:
@@ -294,7 +303,9 @@ def _kind(said: str, *, empty: bool) -> Kept:
         return Kept.PICK_UP
     if _HEAD_ALONE.search(said) or _MAKING_UP.match(said) or _TOLD.match(said):
         return Kept.NOTE
-    if _LEADS_ON.search(said) or (_MARKING.match(said) and not _STITCHES.search(said)):
+    if _AT_REST.match(said) or _LEADS_ON.search(said):
+        return Kept.NOTE
+    if _MARKING.match(said) and not _STITCHES.search(said):
         return Kept.NOTE
     if _SAYS.match(said) and not is_order(said) and not _STITCHES.search(said):
         return Kept.NOTE

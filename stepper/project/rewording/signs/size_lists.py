@@ -48,6 +48,28 @@ _ODD: Final = regex(rf"[(\[,;:/-]\s*{_ALT}\s*[,;:/)\]-]|{_ALT}\s*[(\[]\s*\d|\b{_
 _TIMES: Final = {"once": "1", "twice": "2"}
 _AS_DIGITS: Final = {word: str(at) for at, word in enumerate(_WORDS, start=1)}
 
+_FIGURE: Final = r"(?:\d+(?:\.\d+)?[½¼¾⅓⅔⅛⅜⅝⅞]?(?:st|nd|rd|th)?|[½¼¾⅓⅔⅛⅜⅝⅞])"
+_NO_PLACE: Final = "".join(
+    rf"(?<!\b{word}\s)" for word in ("row", "rows", "rnd", "rnds", "round", "rounds", "page", "pages", "rep", "chart")
+)
+SIDE_BY_SIDE: Final = regex(
+    rf"{_NO_PLACE}(?<![\w./½¼¾-])(?<![\d/] )(?:{_FIGURE}(?: / {_FIGURE})+(?! ?/)|{_FIGURE}(?:/{_FIGURE}){{2,}}(?! ?/)"
+    rf"|{_FIGURE}(?: ?[-–] ?{_FIGURE}){{2,}}(?! ?[/–-]))",
+    re.I,
+)
+"""A number for each size without brackets, "102 / 112 / 122", "88-92-98": two alone with a dash are a range, and
+without spaces a fraction or a cable; behind "rows" or "page" each is one of them."""
+
+
+def in_brackets(text: str) -> str:
+    """Write the lists of a text that stand without brackets as one number and one bracket."""
+    return SIDE_BY_SIDE.sub(_bracketed, text)
+
+
+def _bracketed(match: re.Match[str]) -> str:
+    first, *others = re.findall(_FIGURE, match.group())
+    return f"{first} ({', '.join(others)})"
+
 
 def write_lists_plainly(line: Reworded) -> Reworded:
     """Write each list of sizes of a line as one number and one bracket.

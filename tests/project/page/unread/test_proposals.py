@@ -35,6 +35,9 @@ from tests.tables import each_row
         ("Weave in the ends and run them through the sts on the inside.", Kept.NOTE),
         ("Divide them up however you like and join, being careful not to twist.", Kept.NOTE),
         ("The slit: instead of going around, turn at the end. Go to and fro like this until the slit is 2 in tall.", Kept.ROWS),
+        ("Break yarn, leave.", Kept.NOTE),
+        ("Leave first sleeve on its spare needle.", Kept.NOTE),
+        ("Leave these on a needle, twirl 4.", Kept.ROWS),
         ("Lay the palm together. Graft the sts tog as drawn.", Kept.SPLIT),
     ],
 )
@@ -47,6 +50,8 @@ def test_what_a_row_may_be_goes_by_its_words(words: str, kept: Kept) -> None:
     ("words", "kept", "moved"),
     [
         ("With the fuzzy yarn cast on 84 (88) (92, 96) sts in twos.", Kept.CAST_ON, "84 (88, 92, 96)"),
+        ("Begin softly and cast on 44 / 46 / 48 / 50 sts.", Kept.CAST_ON, "44 (46, 48, 50)"),
+        ("Cast on softly 88-92-98-102 stitches.", Kept.CAST_ON, "88 (92, 98, 102)"),
         ("Cast on 168 (180) 192 (208) 228 stitches in fuzz.", Kept.CAST_ON, "168 (180, 192, 208, 228)"),
         ("With RS facing pick up and k31 along the hem, 31 sts in twos.", Kept.PICK_UP, "31"),
         ("Pick up 16 sts down the front, 12 sts along the back and 16 sts up. 44 sts.", Kept.PICK_UP, "44"),
@@ -60,6 +65,14 @@ def test_on_empty_needles_something_comes_first(words: str, kept: Kept, moved: s
     """Rows in own words would have nothing to be worked on; two numbers picked up are not added up for her."""
     found = propose(words, empty=True)
     assert (found.kept, found.moved) == (kept, moved)
+
+
+def test_a_count_without_brackets_is_that_of_every_size() -> None:
+    """The last number of "34 / 36 / 38 / 38 sts" is the largest size's, and would be kept for the smallest."""
+    assert propose("34 / 36 / 38 / 38 sts remain, twirled.").count == "34 (36, 38, 38)"
+    assert propose("Twirl. 116-123-131-138 sts.").count == "116 (123, 131, 138)"
+    assert propose("Twirl.", behind="60/64/68 sts.").count == "60 (64, 68)"
+    assert propose("Slip next 12 / 14 / 16 sts to a holder, twirl.").moved == "12 (14, 16)"
 
 
 def test_each_part_that_goes_on_hold_is_proposed_with_its_name() -> None:

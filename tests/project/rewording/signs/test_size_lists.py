@@ -6,7 +6,7 @@ import pytest
 
 from stepper.project.reading.parsing import made_plain
 from stepper.project.rewording.reworded import as_printed
-from stepper.project.rewording.signs.size_lists import find_lists, write_lists_plainly
+from stepper.project.rewording.signs.size_lists import find_lists, in_brackets, write_lists_plainly
 from tests.tables import each_row
 
 
@@ -71,3 +71,19 @@ def test_the_values_are_told_as_printed() -> None:
     ((match, values),) = find_lists("Rep - [once] {3 times}.")
     assert values == ["-", "once", "3 times"]
     assert match.group() == "- [once] {3 times}"
+
+
+@pytest.mark.parametrize(
+    ("printed", "bracketed"),
+    [
+        ("after 102 / 112 / 122 / 134 sts", "after 102 (112, 122, 134) sts"),
+        ("cast on 88-92-98 sts", "cast on 88 (92, 98) sts"),
+        ("6/8/10/13 times, (14 / 16 inc rnds)", "6 (8, 10, 13) times, (14 (16) inc rnds)"),
+        ("until 29 – 30 – 31½ cm", "until 29 (30, 31½) cm"),
+        ("5-6 rows, 1/2 in, C2/2 and 2/2 RC", "5-6 rows, 1/2 in, C2/2 and 2/2 RC"),
+        ("Rows 2 / 4 / 6: purl, as on pages 3-4-5", "Rows 2 / 4 / 6: purl, as on pages 3-4-5"),
+    ],
+)
+def test_lists_without_brackets_are_told_from_ranges_fractions_and_rows(printed: str, bracketed: str) -> None:
+    """Leaflets of many countries set a number for each size side by side; a range and a cable look alike."""
+    assert in_brackets(printed) == bracketed
