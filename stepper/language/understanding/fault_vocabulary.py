@@ -193,14 +193,14 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         cue=cues.Yes,
         says="answers with yes",
         spoken=("yes it is", "yes that is right", "that is right"),
-        typed=("yes", "y"),
+        typed=("yes", "y", "yes i did", "yep", "yeah", "yup", "all right", "sure", "correct"),
         surest=("yes",),
     ),
     Wording(
         cue=cues.No,
         says="answers with no",
         spoken=("no it is not", "that is wrong"),
-        typed=("no", "that is not right", "it is not right"),
+        typed=("no", "nope", "nah", "no i did not", "that is not right", "it is not right"),
         surest=("no",),
     ),
     Wording(

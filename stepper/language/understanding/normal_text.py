@@ -10,6 +10,8 @@ from stepper.language.same_words import ARTICLES, FILLERS, SAME_WORDS
 _PARTS: Final = "½⅓⅔¼¾⅛⅜⅝⅞"
 # Signs for fractions, as used when typing inches.
 
+_AGREED: Final = frozenset(("ok", "okay"))
+
 
 def normalise(text: str) -> str:
     """Reduce a text to the words that matter, each in one form, with one space between them."""
@@ -21,6 +23,8 @@ def normalise(text: str) -> str:
     plain = re.sub(rf"(?<![0-9])\.|\.(?![0-9])|,(?![0-9]{{3}})|[^\w\s./,{_PARTS}-]", " ", plain)
     plain = re.sub(r"-(?!\d)|(?<=[^\s\d])-", " ", plain)  # a minus and a range of figures stay
     words = " ".join(SAME_WORDS.get(word, word) for word in plain.split()).split()
+    if words and set(words) <= FILLERS and _AGREED & set(words):
+        return "all right"  # with nothing beside it, it is an answer
     while words and words[0] in FILLERS:
         words.pop(0)
     while words and words[-1] in FILLERS:

@@ -21,6 +21,7 @@ from stepper.session.state import OpenAnswer, OpenWork, PartAnswer, State
 
 _BY_KEYBOARD = "Its count is not enough: it is settled at the keyboard, by stepper settle."
 _BY_COUNT = "Say next step after each round of it, and then the count."
+_NOTHING = "Is nothing knitted for it, say yes. If you knitted a round by its words, say: one round done."
 _YES = PartAnswer(yes=True)
 _KNITTED = frozenset((Ask.DONE, Ask.ALL_DONE))
 """Where "next step" says what yes does: that it is knitted."""
@@ -29,10 +30,16 @@ MOST_ROWS = 1000
 
 
 def next_row(plan: Plan, state: State, cue: Next | GoOn) -> Decision:
-    """Go on in its words; count a row worked by them, or take it as done where all of it is asked for."""
+    """Go on in its words; count a row worked by them, or take it as done where all of it is asked for.
+
+    Where nothing seems to be knitted it is asked for an answer: "next step" is what she says to go on, and a
+    round counted for a remark would stand in the file.
+    """
     row, work = _row(plan), state.knitting.row_said
     if is_more_to_hear(row, work):
         return (RowSaid(at=cue.at, said=replace(work, heard=work.heard + 1)),)
+    if work == OpenWork(heard=work.heard) and row.proposed is not None and row.proposed.kind is OpenKind.IDLE:
+        return Refusal(sentence=_NOTHING)
     question = question_of(row, work)
     if question is None:
         return _rows(plan, state, cue, 1)

@@ -12,6 +12,8 @@ from stepper.language.understanding.normal_text import drop_articles, normalise
         ('It measures 12½"', "it measures 12½ in"),
         ("30cm", "30 cm"),
         ("?", "?"),
+        ("Okay then.", "all right"),
+        ("um, well", ""),
         ("", ""),
     ],
 )
