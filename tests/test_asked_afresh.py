@@ -76,7 +76,7 @@ lace     | what does ssk mean                                      | slip slip k
 lace     | which way does it lean                                  | left or right, or a refusal                        | ?
 rows     | is it a right side row                                  | wrong side                                         | The wrong side, row 4
 body     | will the ball last to the end of the round              | whether the yarn lasts, or a refusal               | ?
-neckband | how do I cast off                                       | how, or a refusal                                  | ?
+neckband | how do I cast off                                       | how, or a refusal                                  | lift the first over the second
 raglan   | how many stitches will be left for the neck             | the count, or a refusal                            | ?
 """)
 

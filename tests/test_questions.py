@@ -138,7 +138,10 @@ neckband | that is enough for tonight         | First next time: Neckband, round
 yoke     | what can I say                     | For more, say help with
 yoke     | help                               | For more, say help with
 yoke     | what did I change                  | as printed
-neckband | how do I cast on                   | ?
+neckband | how do I cast on                   | make the first loops on the needle
+neckband | what does join in the round mean   | the yarn at the right one
+neckband | how do I purl                      | from right to left
+yoke     | what does stocking stitch mean     | In rounds knit every round
 body     | how many stitches are on hold      | 50 stitches for left sleeve
 yoke     | which section is next              | Body, in 25 rounds
 body     | how wide is it now                 | around by the gauge, 164 stitches

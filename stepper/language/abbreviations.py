@@ -31,37 +31,6 @@ WORDS: Final = MappingProxyType(
 Source: common practice. "alt" and "pat" are left out: they are words or names as well.
 """
 
-TERMS: Final = MappingProxyType(
-    {
-        "lifeline": "a thin smooth thread, drawn through all stitches on the needle; "
-        "you can rip back to it and lose none",
-        "marker": "a ring on the needle between two stitches; you slip it across as you come to it",
-        "float": "the yarn not in use, lying behind the stitches from one in its colour to the next",
-        "repeat": "some stitches that are worked again and again, as between two stars",
-        "duplicate stitch": "a stitch sewn over a knitted one, along both its legs",
-        "skein": "the yarn as it is sold, a ball or a hank",
-        "rib": "knit and purl stitches above each other in columns, which makes the fabric stretch",
-        "wrap": "the yarn around a stitch where a short row turned; the two are worked together later",
-        "short row": "a row that turns before its end, so that the piece grows higher on one side",
-        "beginning of round": "where a round begins, as a rule at a marker unlike the others",
-        "right side": "the side of the fabric that is seen when it is worn",
-        "wrong side": "the side of the fabric that lies inside when it is worn",
-        "stockinette": "knit on the right side and purled on the wrong one; in the round all of it knit",
-        "garter": "knit in every row; in the round knit and purled in turn",
-        "raglan": "a yoke of four slanting lines, from the underarms to the neck",
-        "work even": "to go on as before, with no increase and no decrease",
-        "in pattern": "each stitch as its column goes on: as a rule a knit over a knit, a purl over a purl",
-        "backward loop": "a new stitch of one twist of the yarn, as is cast on in the middle of a piece",
-        "step": "what is said at once: work it, then say next step",
-        "place": "the stitch I take you to be at; to hear it, say: where am I",
-        "remedy": "a way to mend a count that is off; to hear them, say: what can I do",
-    }
-)
-"""Words that a beginner hears here and may not know, each with what it means.
-
-Source: common practice; the last three are this program's own.
-"""
-
 _IN_CAPITALS: Final = MappingProxyType({"DS": "double stitch", "BO": "bind off", "CO": "cast on"})
 # What is an abbreviation in capitals only, because in small letters it is a code, a word or a name.
 

@@ -16,13 +16,15 @@ from stepper.craft.how_made import how_made
 from stepper.craft.rows import row_word
 from stepper.craft.stitches import Kind, find_stitch
 from stepper.language import outlook
-from stepper.language.abbreviations import TERMS
+from stepper.language.abbreviations import WORDS
 from stepper.language.ahead_words import name_skein
 from stepper.language.aloud import spell_out
 from stepper.language.measures import length, many_stitches, plural, weight
 from stepper.language.numbers import ordinal_words
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import end_sentence, name_from, place_name, round_name, round_word, sentence_case
+from stepper.language.understanding.glossary import term_called, terms_in
+from stepper.language.understanding.terms import BY_HAND, TERMS
 from stepper.plan.model import Plan, Round
 from stepper.session.effects import Effect, Lead, TellFinished
 from stepper.session.questions import about, about_ahead, about_round
@@ -380,10 +382,22 @@ def _where_else(change: tuple[str, tuple[str, ...]], joined: str) -> str:
     return f"{words}, {joined} {list_words(sections[:_MOST_NAMES])}"
 
 
+_MOST_MEANINGS: Final = 2
+"""Most words explained in one breath: each takes some eight seconds."""
+
+
 def _meaning(effect: about.TellMeaning, plan: Plan) -> str:
-    entry = find_stitch(effect.code)
+    return _meaning_of(effect.code)
+
+
+def _meaning_of(code: str) -> str:
+    """Say what a word of the trade, a stitch or an abbreviation means."""
+    term = term_called(code)
+    if term is not None:
+        return f"{sentence_case(term)}: {TERMS[term]}."
+    entry = find_stitch(code)
     if entry is None:
-        return f"{sentence_case(effect.code)}: {TERMS.get(effect.code, 'that word I do not know')}."
+        return f"{sentence_case(code)}: {WORDS.get(code, 'that word I do not know')}."
     if entry.kind in (Kind.INCREASE, Kind.DECREASE):
         become = f"{plural(entry.uses, 'stitch', 'stitches')} become {entry.leaves}"
         if not entry.uses:
@@ -391,8 +405,19 @@ def _meaning(effect: about.TellMeaning, plan: Plan) -> str:
         made = f"{sentence_case(entry.said)}: {become}."
     else:
         made = f"{sentence_case(entry.said)}."
-    how = spell_out(how_made(effect.code))
+    how = BY_HAND.get(entry.code) or spell_out(how_made(entry.code))
     return f"{made} {sentence_case(how)}." if how else made
+
+
+def _meaning_here(effect: about.TellMeaningHere, plan: Plan) -> str:
+    told = terms_in(". ".join(effect.words))
+    shaped = [code for code in effect.stitches if code not in BY_HAND]
+    names = list(dict.fromkeys((*told, *(term_called(each) or each for each in shaped))))
+    if not names:
+        names = [code for code in effect.stitches if code in BY_HAND]
+    if not names:
+        return "There is no word in it that I can explain. Ask for one: what does marker mean."
+    return " ".join(_meaning_of(each) for each in names[:_MOST_MEANINGS])
 
 
 def _finish(effect: about.TellFinishDate, plan: Plan) -> str:
@@ -430,6 +455,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         about_ahead.TellLastCount: _last_count,
         about_ahead.TellAlterations: _alterations,
         about.TellMeaning: _meaning,
+        about.TellMeaningHere: _meaning_here,
         about.TellFinishDate: _finish,
     }
 )

@@ -157,10 +157,10 @@ class StitchesBack(Cue):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Explain(Asks):
-    """Say what an abbreviation means."""
+    """Say what an abbreviation or a word of the trade means, or what the step in hand means by its words."""
 
     text: str
-    """The abbreviation or the name of the stitch."""
+    """The abbreviation, the name of the stitch or the word; empty for the words of the step in hand."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -105,7 +105,26 @@ COUNT = Verified(place=Position(index=len(SHAWL.rounds)), stitches=7)
             "the back loops; leans left.",
         ),
         (about.TellMeaning(code="yo"), "Yarn over: 1 stitch more. Bring the yarn over the needle for a new stitch with a hole below it."),
-        (about.TellMeaning(code="k"), "Knit one."),
+        (
+            about.TellMeaning(code="p"),
+            "Purl one. Yarn in front of the needle. Right needle into the stitch from right to left, its tip on your side; "
+            "lay the yarn round it, draw the loop through to the back, let the old stitch off.",
+        ),
+        (
+            about.TellMeaningHere(stitches=("k", "ssk"), words=("Change to 4 mm needles", "")),
+            "Slip, slip, knit: 2 stitches become 1. Slip two one by one as if to knit, knit them together through "
+            "the back loops; leans left.",
+        ),
+        (
+            about.TellMeaningHere(stitches=("co",), words=("Use waste yarn",)),
+            "Waste yarn: any smooth spare yarn. Drawn through stitches with a blunt needle it keeps them, and later it "
+            "comes out again. Cast on: make the first loops on the needle, as many as are said; each loop is one stitch. "
+            "Any way that you know will do, unless the pattern names one.",
+        ),
+        (
+            about.TellMeaningHere(stitches=(), words=("Twirl",)),
+            "There is no word in it that I can explain. Ask for one: what does marker mean.",
+        ),
         (
             about.TellMeaning(code="place"),
             "Place: the stitch I take you to be at; to hear it, say: where am I.",

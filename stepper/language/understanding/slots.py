@@ -10,10 +10,12 @@ from typing import Any, Final
 
 from stepper.craft.gauge import to_mm
 from stepper.craft.stitches import STITCHES, find_stitch
-from stepper.language.abbreviations import TERMS, WORDS
+from stepper.language.abbreviations import WORDS
 from stepper.language.numbers import decimal, number
 from stepper.language.same_words import ARTICLES
+from stepper.language.understanding.glossary import asks_for_word, term_called
 from stepper.language.understanding.normal_text import drop_articles, normalise
+from stepper.language.understanding.terms import OTHERWISE_ASKED
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
 from stepper.plan.same_plan import SamePlan
@@ -200,27 +202,22 @@ def _named_in(same: SamePlan) -> tuple[str, ...]:
 
 def _read_abbreviation(said: str, heard: _Heard) -> str | _Unread:
     code = stitch_called(drop_articles(said.removeprefix("to ")))
-    return _Unread(f'I do not know a stitch "{said}".') if code is None else code
-
-
-_TERM_OF: Final = {"even": "work even", "knit even": "work even", "short round": "short row"}
-"""Other words for a term that is explained, in one form: "rows" are "rounds" there."""
+    if code in OTHERWISE_ASKED and not asks_for_word(heard.text):
+        return _Unread("")
+    return _Unread(f'I do not know a word "{said}".') if code is None else code
 
 
 def stitch_called(said: str) -> str | None:
     """Return the code of the stitch, or the word of the trade, that words name; None if they name none."""
-    if said in TERMS:
-        return said
-    said = drop_articles(said)
-    term = drop_articles(normalise(_TERM_OF.get(said, WORDS.get(said, said))))
-    if term in TERMS or said in _TERM_OF:
-        return _TERM_OF.get(said, term)
-    if said.endswith((" rib", " ribbing")):
-        return "rib"
+    term = term_called(said)
+    if term is not None:
+        return term
     entry = find_stitch(said) or next(
         (each for each in STITCHES.values() if said in (normalise(each.said), normalise(each.code))), None
     )
-    return None if entry is None else entry.code
+    if entry is not None:
+        return entry.code
+    return said if said in WORDS else None
 
 
 def _read_text(said: str, heard: _Heard) -> str:

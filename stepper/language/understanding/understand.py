@@ -18,6 +18,7 @@ from typing import Final
 
 from stepper.language.numbers import number
 from stepper.language.same_words import ARTICLES
+from stepper.language.understanding.glossary import asks_for_word
 from stepper.language.understanding.meaning import (
     Names,
     find_remark,
@@ -36,6 +37,7 @@ from stepper.language.understanding.slots import (
     stitch_called,
     words_of_places,
 )
+from stepper.language.understanding.terms import OTHERWISE_ASKED
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
@@ -176,7 +178,7 @@ def _by_ideas(said: str, plan: Plan, nearly: type[Cue], at: str) -> Cue | None:
             return asked
     explained = _EXPLAINED.fullmatch(drop_articles(said))
     code = stitch_called(explained["stitch"]) if explained is not None else None
-    if code is not None:
+    if code is not None and (code not in OTHERWISE_ASKED or asks_for_word(said)):
         return Explain(at=at, text=code)
     cue = meant_by_ideas(said, _names_of(plan), aloud=nearly is not Cue)
     return None if cue is None else replace(cue, at=at)

@@ -7,8 +7,8 @@ from functools import partial
 from types import MappingProxyType
 from typing import Final
 
-from stepper.craft.stitches import Kind, find_stitch
-from stepper.plan.model import Plan
+from stepper.craft.stitches import Kind
+from stepper.plan.model import Plan, flatten
 from stepper.records import dataclass
 from stepper.session.control import refuse_done
 from stepper.session.cues import About, Explain, HowFarIn, HowFarTo
@@ -21,6 +21,8 @@ from stepper.session.questions import about_ahead, about_named, about_piece, abo
 from stepper.session.questions.slips import tell_markers_lost, tell_way_out, tell_worked_twice
 from stepper.session.questions.topics import PartTopic, Topic
 from stepper.session.state import State
+from stepper.session.step_in_hand import step_in_hand
+from stepper.session.stops import stops_at
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -29,6 +31,16 @@ class TellMeaning(Effect):
 
     code: str
     """As it stands in the table of stitches, or the word that was asked about."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellMeaningHere(Effect):
+    """Say what the words of the step in hand mean."""
+
+    stitches: tuple[str, ...]
+    """Codes of the stitches of the step, each once."""
+    words: tuple[str, ...]
+    """What is told with it in other words: a needle change, a join, the words of a row that is not read."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -83,9 +95,22 @@ def tell_how_far_in(plan: Plan, state: State, cue: HowFarIn) -> Iterator[Effect]
 
 
 def tell_meaning(plan: Plan, state: State, cue: Explain) -> Iterator[Effect]:
-    """Tell what an abbreviation or a word of the trade means."""
-    entry = find_stitch(cue.text)
-    yield TellMeaning(code=cue.text if entry is None else entry.code)
+    """Tell what an abbreviation or a word of the trade means, or the words of the step in hand."""
+    yield TellMeaning(code=cue.text) if cue.text else _meaning_here(plan, state)
+
+
+def _meaning_here(plan: Plan, state: State) -> TellMeaningHere:
+    place = state.place
+    if place.index >= len(plan.rounds):
+        return TellMeaningHere(stitches=(), words=() if plan.open is None else (plan.open.words,))
+    round_ = plan.rounds[place.index]
+    heard, stop = stops_at(plan, state)
+    if stop:
+        return TellMeaningHere(stitches=(), words=stop)
+    part = step_in_hand(round_, state)
+    told = () if place.stitch else tuple(each for each in round_.remarks if each not in heard)
+    stitches = dict.fromkeys(run.stitch for run in flatten(part.items))
+    return TellMeaningHere(stitches=tuple(stitches), words=(*told, round_.words))
 
 
 def _finish(plan: Plan, state: State, at: str) -> Iterator[Effect]:

@@ -38,4 +38,4 @@ def test_an_unknown_stitch_is_named_as_unknown() -> None:
     cue = understand("what is foo", GARMENT)
 
     assert isinstance(cue, NotUnderstood)
-    assert cue.sentence == 'I do not know a stitch "foo".'
+    assert cue.sentence == 'I do not know a word "foo".'

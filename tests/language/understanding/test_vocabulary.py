@@ -117,7 +117,9 @@ def test_what_the_ears_were_not_taught_is_not_recommended() -> None:
     """A row for the keyboard alone is understood there, and neither listened for nor named as something to say."""
     typed_only = [row for row in VOCABULARY if not row.spoken]
     listened_for = list_wordings(final_increase()).phrases
-    assert {row.cue for row in typed_only} == {cues.No, cues.RoundsBack, cues.About, cues.Note, cues.FaultIn}
+    assert {row.cue for row in typed_only} == {
+        cues.No, cues.RoundsBack, cues.About, cues.Note, cues.FaultIn, cues.Explain
+    }  # fmt: skip
     for row in typed_only:
         assert not set(row.typed) & (set(listened_for) | set(recommend_wordings(row.cue)))
     heard = understand("i am now at hem", final_increase())  # nearest to "i am not sure"
