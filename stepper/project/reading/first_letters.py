@@ -55,7 +55,7 @@ def _item_begins(op: Any, value: Any, *, ignoring_case: bool) -> tuple[frozenset
     if op is ops.BRANCH:
         ways = [_begins(way, ignoring_case=ignoring_case) for way in value[1]]
         return frozenset().union(*(letters for letters, _ in ways)), any(empty for _, empty in ways)
-    if op in (ops.MAX_REPEAT, ops.MIN_REPEAT):
+    if op in (ops.MAX_REPEAT, ops.MIN_REPEAT, ops.POSSESSIVE_REPEAT):
         least, _, inner = value
         letters, empty = _begins(inner, ignoring_case=ignoring_case)
         return letters, empty or least == 0

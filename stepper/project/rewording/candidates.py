@@ -3,9 +3,9 @@
 Theory of operation. Of some two thousand rows one in two lines needs one. Each row names pieces, one of
 which must be in the line, and its pattern demands others (`stepper.project.rewording.demands`); a line is a
 set of words, which come again from line to line. So for each word that is met the rows are kept whose demand
-it meets, as the bits of a number; these numbers are joined over the words of a line, one demand after the
-other, and the rows in all of them are looked for. The demands of a row are found, and its pattern is
-compiled, when a line first needs it: to do so for all would slow the start.
+it meets, as the bits of a number, one demand behind the other; these numbers are joined over the words of a
+line, and the rows that are in each of its demands are looked for. The demands of a row are found, and its
+pattern is compiled, when a line first needs it: to do so for all would slow the start.
 """
 
 from __future__ import annotations
@@ -26,38 +26,39 @@ _DEMANDS: Final = 4
 
 
 class _Pieces:
-    """Which rows have a demand that a word meets. It is never changed, but for what it remembers of words."""
+    """Which demands a word meets, as bits. It is never changed, but for what it remembers of words."""
 
-    def __init__(self, demands: int, begun: Mapping[str, Mapping[str, tuple[int, ...]]]) -> None:
-        self._none = (0,) * demands
+    def __init__(self, begun: Mapping[str, Mapping[str, int]]) -> None:
         self._begun = begun
-        self._met: dict[str, tuple[int, ...]] = {}
+        self._met: dict[str, int] = {}
 
-    def with_more(self, more: Iterable[tuple[str, int, int]]) -> _Pieces:
-        """Return these with more pieces, each with the places of a demand and of a row that makes it."""
-        begun = {letters: dict(found) for letters, found in self._begun.items()}
-        for piece, demand, row in more:
-            found = begun.setdefault(piece[:_LETTERS], {})
-            rows = list(found.get(piece, self._none))
-            rows[demand] |= 1 << row
-            found[piece] = tuple(rows)
-        return _Pieces(len(self._none), begun)
+    def with_more(self, more: Iterable[tuple[str, int]]) -> _Pieces:
+        """Return these with more pieces, each with the number of the bit that stands for its demand."""
+        begun = dict(self._begun)
+        for piece, bit in more:
+            letters = piece[:_LETTERS]
+            found = dict(begun.get(letters, {}))
+            found[piece] = found.get(piece, 0) | 1 << bit
+            begun[letters] = found
+        return _Pieces(begun)
 
-    def met_by(self, words: Iterable[str]) -> Sequence[int]:
-        """Return for each demand the rows of which one of some words meets it, as bits."""
-        met = self._met
-        found = [met.get(word) or self._met_by_word(word) for word in words]
-        return [reduce(or_, rows) for rows in zip(*found, strict=True)] if found else self._none
+    def met_by(self, words: Iterable[str]) -> int:
+        """Return the demands that one of some words meets, as bits."""
+        found, met = 0, self._met
+        for word in words:
+            bits = met.get(word)
+            found |= self._met_by_word(word) if bits is None else bits
+        return found
 
-    def _met_by_word(self, word: str) -> tuple[int, ...]:
-        rows = list(self._none)
+    def _met_by_word(self, word: str) -> int:
+        found = 0
         begun = {word[at : at + size] for size in range(1, _LETTERS + 1) for at in range(len(word))}
         for letters in begun & self._begun.keys():
-            for piece, met in self._begun[letters].items():
+            for piece, bits in self._begun[letters].items():
                 if piece in word:
-                    rows = [one | other for one, other in zip(rows, met, strict=True)]
-        self._met[word] = tuple(rows)
-        return self._met[word]
+                    found |= bits
+        self._met[word] = found
+        return found
 
 
 class _Known(NamedTuple):
@@ -65,9 +66,10 @@ class _Known(NamedTuple):
 
     rows: int
     """The rows whose demands were found, as bits."""
-    free: tuple[int, ...]
-    """Those of them that have no first, second, third, fourth demand."""
+    free: int
+    """Those of them that have no first, second, third, fourth demand: for each as many bits as rows."""
     pieces: _Pieces
+    """Which of those demands a word meets, in the same bits."""
 
 
 class Candidates:
@@ -79,7 +81,7 @@ class Candidates:
     def __init__(self, table: Sequence[Synonym]) -> None:
         self.table = table
         self._searches: dict[int, Callable[[str], re.Match[str] | None]] = {}
-        self._known = _Known(0, (0,) * _DEMANDS, _Pieces(_DEMANDS, {}))
+        self._known = _Known(0, 0, _Pieces({}))
 
     @cached_property
     def _own_or_none(self) -> tuple[_Pieces, int]:
@@ -90,7 +92,7 @@ class Candidates:
             for piece in row.has
         ]
         none = reduce(or_, (1 << at for piece, at in own if not piece), 0)
-        return _Pieces(1, {}).with_more((piece, 0, at) for piece, at in own if piece), none
+        return _Pieces({}).with_more((piece, at) for piece, at in own if piece), none
 
     @cached_property
     def _spaced(self) -> dict[int, tuple[str, ...]]:
@@ -127,17 +129,18 @@ class Candidates:
     def _rows_for(self, words: Sequence[str]) -> int:
         """Return the rows whose demands the words of a line meet, as bits."""
         own, always = self._own_or_none
-        rows = own.met_by(words)[0] | always
+        rows = own.met_by(words) | always
         known = self._known
         if rows & ~known.rows:
             known = self._known = self._learnt(known, rows & ~known.rows)
-        for free, met in zip(known.free, known.pieces.met_by(words), strict=True):
-            rows &= free | met
+        met = known.free | known.pieces.met_by(words)
+        for number in range(_DEMANDS):
+            rows &= met >> number * len(self.table)
         return rows
 
     def _learnt(self, known: _Known, rows: int) -> _Known:
         """Return what is known with what some more rows demand."""
-        free, more = list(known.free), list[tuple[str, int, int]]()
+        free, more, width = known.free, list[tuple[str, int]](), len(self.table)
         for at in (at for at in range(rows.bit_length()) if rows >> at & 1):
             own = self.table[at].has
             # What each of the row's own pieces meets needs no second look.
@@ -146,10 +149,12 @@ class Candidates:
                 for demand in find_demands(self.table[at].expression)
                 if not all(any(part in piece for part in demand) for piece in own)
             ][:_DEMANDS]
-            more += [(piece, number, at) for number, demand in enumerate(demands) for piece in demand]
+            more += [
+                (piece, number * width + at) for number, demand in enumerate(demands) for piece in demand
+            ]
             for number in range(len(demands), _DEMANDS):
-                free[number] |= 1 << at
-        return _Known(known.rows | rows, tuple(free), known.pieces.with_more(more))
+                free |= 1 << number * width + at
+        return _Known(known.rows | rows, free, known.pieces.with_more(more))
 
     def _prepared(self, at: int) -> Callable[[str], re.Match[str] | None]:
         """Return the search for the pattern of a row, compiled."""

@@ -192,8 +192,8 @@ def _phrases(text: str, start: int) -> tuple[list[tuple[str, int, int]], int, bo
     at, found = start, list[tuple[str, int, int]]()
     while True:
         match, kind = None, ""
-        for kinds in (_KINDS, _BARE if found else ()):
-            for name, pattern in kinds:
+        for kinds in (_KINDS, _BARE) if found else (_KINDS,):
+            for name, pattern in kinds.at(text, at):
                 match = pattern.match(text, at)
                 if match is not None:
                     kind = name

@@ -150,6 +150,7 @@ _STAGES: Final = (
 """What a line goes through that nothing else reads, in this order: each knows one kind of work."""
 
 
+@lru_cache(maxsize=1024)
 def _as_printed_elsewhere(line: Reworded) -> Reworded:
     """Return a line that nothing else reads as other pages print it; the same if it has no such words."""
     if len(line.text) > _LONGEST:

@@ -27,6 +27,7 @@ from tests.tables import each_row
         (r"\w", "a1", ""),
         (r"(a)?\1b", "ab", ""),
         ("x*", "xy", ""),
+        (r"\d++(?:\.\d++)?+cm", "07", "c."),
     ],
 )
 def test_what_may_begin_is_told_letter_by_letter(expression: str, begin: str, never: str) -> None:

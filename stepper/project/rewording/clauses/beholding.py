@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.rewording.beginnings import ByLetter
 from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, split_phrases
 from stepper.regex import regex
 
@@ -28,8 +29,8 @@ _LINKS: Final = r"(?:now|then|by\s+now|by\s+this\s+(?:time|point)|at\s+this\s+(?
 _SO: Final = r"(?:a\s+(?:little|bit|touch)|slightly|nicely|neatly|gently|beautifully|properly|just\s+so|up|down|in|out|together|at\s+the\s+same\s+time)"
 _CAN: Final = r"(?:(?:'ll|'ve|\s+will|\s+should|\s+can|\s+may|\s+might|\s+must|\s+ought\s+to)(?:\s+(?:now|then|soon|already|also|just))*)?"
 
-SIGHTS: Final[Kinds] = tuple(
-    (kind, regex(expression, 0))
+SIGHTS: Final[Kinds] = ByLetter(
+    (expression, (kind, regex(expression, 0)))
     for kind, expression in (
         ("link", rf"{_LINKS}\b"),
         (

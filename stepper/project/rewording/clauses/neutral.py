@@ -9,7 +9,8 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.regex import regex
+from stepper.project.rewording.candidates import Candidates
+from stepper.project.rewording.synonym import row
 
 _NUMBER: Final = r"(?:\d[\d.,/\u00bd\u00bc\u00be]*(?:\s*[/-]\s*\d[\d.,]*)*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a\s+dozen|a\s+couple\s+of|half\s+an?)"
 _TIME: Final = r"(?:hours?|minutes?|days?|weeks?|weekends?|evenings?|nights?|mornings?|months?|years?|winters?|summers?|films?|episodes?|movies?|meetings?|journeys?|trips?|breaks?)"
@@ -254,7 +255,7 @@ _ROWS: Final[tuple[tuple[str, str], ...]] = (
     (r"\bonce(?=\s+(?:you|it|they|the|your|this|these|that|we|dry|blocked|washed|finished)\b)", "when"),
     (r"\bright\s+(?:away|now|here|there|from\s+the\s+start)\b|\bleft\s+over\b", "so-far"),
 )
-_COMPILED: Final = tuple((regex(pattern), words) for pattern, words in _ROWS)
+_NEUTRAL: Final = Candidates([row("", pattern, words, "", exact=True) for pattern, words in _ROWS])
 
 
 def made_neutral(sentence: str) -> str:
@@ -263,7 +264,8 @@ def made_neutral(sentence: str) -> str:
     Args:
         sentence: One sentence, made plain.
     """
-    words = " ".join(sentence.lower().split())
-    for pattern, put in _COMPILED:
-        words = pattern.sub(put, words)
+    words, at = " ".join(sentence.lower().split()), -1
+    while (found := _NEUTRAL.find_first(words, at + 1)) is not None:
+        at, one = found, _NEUTRAL.table[found]
+        words = one.pattern.sub(one.words, words)
     return words

@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.project.rewording.beginnings import ByLetter
 from stepper.project.rewording.clauses import word_classes as of
 from stepper.project.rewording.clauses.clause import words_of
 from stepper.project.rewording.clauses.telling import works_nothing
@@ -33,8 +34,8 @@ _NEED: Final = r"(?:if\s+(?:need\s+be|needed|necessary|you\s+(?:like|wish|prefer
 _SIZES: Final = r"(?:(?:a|one|1|two|2|three|3)\s+sizes?\s+(?:larger|bigger|smaller|thicker|thinner)|(?:larger|bigger)\s+by\s+(?:one|two|1|2)\s+sizes?)"
 _N: Final = r"\d+(?:\s*[(\[]\s*[\d\s,;:]+[)\]])?"
 _NAMES: Final = "|".join(sorted(of.PARTS - frozenset(["work", "start", "end", "beginning"])))
-TAILS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = tuple(
-    (kind, regex(rf"(?:{expression})(?![\w'-])", re.IGNORECASE))
+TAILS: Final = ByLetter(
+    (expression, (kind, regex(rf"(?:{expression})(?![\w'-])", re.IGNORECASE)))
     for kind, expression in (
         (
             "care",
@@ -147,7 +148,7 @@ def _is_purpose(clause: str) -> bool:
 
 def _end_of_tail(text: str, at: int, stated: set[int], *, bracket: bool) -> int | None:
     """Return where a tail of a kind that begins at a place ends; None if there is none."""
-    for _, expression in TAILS:
+    for _, expression in TAILS.at(text, at):
         match = expression.match(text, at)
         if match is None:
             continue

@@ -185,7 +185,7 @@ def _rest(
 
 def _phrases(text: str, at: int, stop: int, kinds: Kinds) -> Iterable[ToldPhrase]:
     """Yield the phrases that may begin at a place."""
-    for kind, expression in kinds:
+    for kind, expression in kinds.at(text, at):
         match = expression.match(text, at, stop)
         if match is None or match.end() <= at:
             continue

@@ -14,6 +14,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from typing import Final
 
+from stepper.project.rewording.beginnings import ByLetter
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import LONG, ROUND, SIDE, STS, N
 from stepper.records import dataclass
@@ -52,13 +53,13 @@ SECTIONED: Final = rf"(?:-+\s*)?(?:there\s+are\s+)?(?P<n>{N})(?:\s+{STS})?\s+(?:
 """Stitches counted in each section between two markers."""
 BETWEEN_MARKERS: Final = rf"(?:[:=(]\s*)?(?:-+\s*)?(?:there\s+are\s+)?(?P<n>{N})\s+{STS}\s+(?P<two>between\s+(?:the\s+)?(?:two\s+)?(?:(?:gusset|thumb)\s+)?markers)\b\s*\)?"
 """Stitches counted between the two markers of a gusset."""
-Kinds = tuple[tuple[str, re.Pattern[str]], ...]
+Kinds = ByLetter[tuple[str, re.Pattern[str]]]
 """Kinds of phrases and how each looks, in the order tried."""
 
 
 def prepare_kinds(*kinds: tuple[str, str]) -> Kinds:
     """Return kinds of phrases, each with an expression that finds it in any case of letters."""
-    return tuple((kind, regex(expression, re.IGNORECASE)) for kind, expression in kinds)
+    return ByLetter((expression, (kind, regex(expression, re.IGNORECASE))) for kind, expression in kinds)
 
 
 SHAPING: Final[Kinds] = prepare_kinds(
@@ -317,7 +318,7 @@ def leading_phrases(text: str, start: int, end: int, kinds: Kinds) -> tuple[tupl
 
 def _phrase(text: str, at: int, kinds: Kinds) -> ToldPhrase | None:
     """Return the phrase that begins at a place; None if there is none."""
-    for kind, expression in kinds:
+    for kind, expression in kinds.at(text, at):
         match = expression.match(text, at)
         if match is not None and match.end() > at and not _within_word(text, match.end()):
             return ToldPhrase(kind, match)

@@ -14,6 +14,7 @@ from typing import Final
 
 from stepper.project.grammar import stitch_words
 from stepper.project.part_names import PART, SIDED, WHICH
+from stepper.project.rewording.beginnings import ByLetter
 from stepper.project.rewording.synonym import STS as _WORD
 from stepper.project.rewording.synonym import N
 from stepper.project.rewording.told.numbers import digits_of
@@ -258,8 +259,9 @@ _KINDS: Final[tuple[tuple[str, str, Callable[[RowPhrase], str | None]], ...]] = 
     ("stretch", rf"(?:work\s+(?:the\s+)?(?:next\s+|first\s+|last\s+)?)?(?P<n>{N})\s+{STS}\s+in\s+(?P<manner>(?:the\s+)?(?:rib(?:bing)?|patt(?:ern)?|(?:moss|seed|garter|stockinette|stocking)(?:\s+st(?:itch)?)?|st\s+st))\b\.?", lambda phrase: f"work {_number(phrase)} sts in {phrase.get('manner')}"),
     ("off", rf"(?P<verb>bo|bind\s+off|cast\s+off|co|cast\s+on)\s+(?:the\s+|these\s+|those\s+)?(?:(?:next|foll(?:owing)?|first|last|rem(?:aining)?)\s+)?(?P<n>{N})(?:\s*{STS})?(?:\s+of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+{_ROW})?(?:\s*[,(]?\s*(?:(?P<bor>(?:removing|taking\s+out)\s+(?:(?:the|your)\s+)?(?:bor|(?:beg(?:inning)?|start|end)(?:[\s-]+of[\s-]+(?:the[\s-]+)?(?:rnd|round))?)(?:\s+(?:marker|m))?\b)|(?P<marker>(?:removing|taking\s+out)\s+(?:(?:the|your)\s+)?(?:(?:side|raglan|gusset|thumb|underarm)\s+)?(?:marker|m)\b))(?:\s+as\s+you\s+(?:go|(?:pass|come\s+to|get\s+to|reach)\s+(?:it|them)))?\s*\)?)?(?!\s*(?:{STS}|using|with|for|at|on|over|in)\b)", lambda phrase: f"{phrase.get('verb')} {_number(phrase)} sts{', rm' if marker_of(phrase) == 'hung' else ''}"),
 )  # fmt: skip
-_PHRASES: Final = tuple((kind, regex(expression, re.IGNORECASE), write) for kind, expression, write in _KINDS)
-_GOALS: Final = tuple((kind, regex(expression, re.IGNORECASE), write_goal) for kind, expression in GOALS)
+_Kinds = ByLetter[tuple[str, re.Pattern[str], Callable[[RowPhrase], str | None]]]
+_PHRASES: Final[_Kinds] = ByLetter((form, (kind, regex(form, re.IGNORECASE), write)) for kind, form, write in _KINDS)
+_GOALS: Final[_Kinds] = ByLetter((form, (kind, regex(form, re.IGNORECASE), write_goal)) for kind, form in GOALS)
 SAID: Final = regex(rf"\s*(?:[(\[]\s*(?P<said>{_SAID})\s*[)\]]|,?\s+(?P<bare>these\s+{N}\s+{_WORD}\s+(?:being|forming|making|form|make|are)\s+{_BEING}(?=\s*[,;.]|\s*$)|for\s+(?:the\s+|a\s+)?{_FOR_PART}(?:\s+(?:back\s+)?to\s+(?:the\s+)?(?:bor|end(?:\s+of\s+(?:the\s+)?{_ROW})?))?(?=\s*[,;.]|\s*$)|to\s+close\s+{_GAP}|closing\s+{_GAP}|{_TWISTED})(?![\w-]))", re.IGNORECASE)
 """What is only said of the phrase before it."""
 CABLE_TOLD: Final = regex(rf"\s*[(\[]\s*{_CABLE}\s*[)\]]", re.IGNORECASE)
@@ -292,11 +294,8 @@ def goal_of(phrase: RowPhrase) -> RowPhrase | None:
     return match_goal(phrase.match.string, phrase.match.start("goal")) if phrase.kind == "far" else None
 
 
-_Kinds = tuple[tuple[str, re.Pattern[str], Callable[[RowPhrase], str | None]], ...]
-
-
 def _first(kinds: _Kinds, text: str, at: int) -> RowPhrase | None:
-    for kind, expression, write in kinds:
+    for kind, expression, write in kinds.at(text, at):
         match = expression.match(text, at)
         if match is None or match.end() <= at:
             continue
