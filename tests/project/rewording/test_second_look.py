@@ -9,10 +9,9 @@ from stepper.project.reading.parsing import made_plain, understood
 from stepper.project.reading.wording import reads
 from stepper.project.rewording import reword as rewording
 from stepper.project.rewording.candidates import Candidates
-from stepper.project.rewording.reword import reword
 from stepper.project.rewording.second_look import SECOND_LOOK
 from stepper.project.rewording.synonym import Synonym
-from tests.project.rewording.without import Without
+from tests.project.rewording.without import Without, forget_reworded
 
 
 def is_read(line: str) -> bool:
@@ -23,9 +22,9 @@ def is_read(line: str) -> bool:
 @pytest.fixture
 def _fresh() -> object:
     """Forget what was reworded by another table, before and after."""
-    reword.cache_clear()
+    forget_reworded()
     yield
-    reword.cache_clear()
+    forget_reworded()
 
 
 def test_every_row_reads_its_example() -> None:
@@ -41,9 +40,9 @@ def test_every_row_is_needed(monkeypatch: pytest.MonkeyPatch) -> None:
         monkeypatch.setattr(rewording, "SECOND_LOOK_ROWS", rows)
         read = [last_words(each) for each in (row.example, *sentences_of(row.example))]
         monkeypatch.setattr(rewording, "SECOND_LOOK_ROWS", Without(rows, at))
-        reword.cache_clear()
+        forget_reworded()
         idle += [row.example] if [last_words(each) for each in (row.example, *sentences_of(row.example))] == read else []
-        reword.cache_clear()
+        forget_reworded()
     assert idle == []
 
 
@@ -56,6 +55,6 @@ def last_words(line: str) -> str:
 @pytest.mark.parametrize("line", ["Knit 2 rounds.", "K8, place next 8 sts on a holder, k to end.", "CO 40 sts. Join in the round."])
 def test_what_reads_is_not_looked_at_again(line: str, monkeypatch: pytest.MonkeyPatch) -> None:
     """These rows change no line that reads without them."""
-    reword.cache_clear()
+    forget_reworded()
     monkeypatch.setattr(rewording, "SECOND_LOOK_ROWS", Candidates((Synonym(r".*", "nonsense", line, ("",)),)))
     assert is_read(line)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.rewording import reword as rewording
 from stepper.project.rewording.candidates import Candidates
 
 
@@ -15,3 +16,10 @@ class Without:
         """Find the first row that is in a text, the one left out aside."""
         found = self._rows.find_first(text, start)
         return self._rows.find_first(text, found + 1) if found == self._left_out else found
+
+
+def forget_reworded() -> None:
+    """Forget what lines were put into by another table."""
+    for each in vars(rewording).values():
+        if hasattr(each, "cache_clear"):
+            each.cache_clear()

@@ -11,7 +11,7 @@ from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.remarks.stated_synonyms import STATED_FACTS
 from stepper.project.rewording.reword import reword
 from stepper.project.rewording.style.spoken_synonyms import SPOKEN
-from tests.project.rewording.without import Without
+from tests.project.rewording.without import Without, forget_reworded
 from tests.tables import each_row
 
 
@@ -23,9 +23,9 @@ def spoken(printed: str) -> str:
 @pytest.fixture
 def _fresh() -> object:
     """Forget what was reworded by another table, before and after."""
-    reword.cache_clear()
+    forget_reworded()
     yield
-    reword.cache_clear()
+    forget_reworded()
 
 
 def test_every_row_reads_its_example() -> None:
@@ -39,7 +39,7 @@ def test_every_row_is_needed(monkeypatch: pytest.MonkeyPatch) -> None:
     idle, rows = [], Candidates((*STATED_FACTS, *SPOKEN))
     for at, row in enumerate(SPOKEN, start=len(STATED_FACTS)):
         monkeypatch.setattr(rewording, "SPOKEN_ROWS", Without(rows, at))
-        reword.cache_clear()
+        forget_reworded()
         idle += [row.example] if reads(row.example) else []
     assert idle == []
 
