@@ -98,6 +98,13 @@ def test_sleeve_stitches_under_sleeves_are_those_held_first() -> None:
     ]
 
 
+def test_the_gusset_on_hold_is_the_thumb() -> None:
+    """A page holds "the 17 gusset sts" and takes back "the 17 held thumb sts": the same stitches. Common practice."""
+    hand = ("== hand", "CO 40 sts. Join in the round.", "Next rnd: K20, put the 17 gusset sts on hold, CO 3 sts, knit to end.", "Bind off.")
+    plan = knit(*hand, "== thumb", "Place the 17 held thumb sts on the needles. Pick up and knit 3 sts. Join.", "Bind off.")
+    assert max(round_.after for round_ in plan.rounds if round_.section == "thumb") == 20
+
+
 def test_sleeve_stitches_of_two_sizes_are_refused() -> None:
     """A pair that is not alike is no pair."""
     told = faults(

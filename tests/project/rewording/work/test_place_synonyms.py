@@ -22,7 +22,7 @@ def written(printed: str) -> str:
         ("Change to 4 mm.", "change to 4 mm needles"),
         ("Change to 4 mm needle (40 cm).", "change to 4 mm needles"),
         ("Change to circular needle 3.", "change to size 3 circular needles"),
-        ("Change to needles 3.5. Knit 2 rounds.", "change to size 3.5 needles. Knit 2 rounds"),
+        ("Change to needles 3.5. Knit 2 rounds.", "change to size 3.5 mm needles. Knit 2 rounds"),
     ],
 )
 def test_needles_are_those_of_the_size_printed(printed: str, words: str) -> None:
