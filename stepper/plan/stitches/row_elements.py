@@ -194,7 +194,7 @@ def is_short(name: str, held: Iterable[str]) -> bool:
 
 
 _GROWN_IN = {"thumb": "gusset"}
-"""What a part is called while it grows, whose stitches then are those of the part. Source: common practice."""
+"""What a part is called while it grows, whose stitches are those of the part. Source: common practice."""
 
 
 def _meant(name: str, held: dict[str, int], section: str, lots: Mapping[str, str]) -> str:

@@ -20,7 +20,7 @@ from stepper.plan.lines.again.part_names import (
     sections_of_piece,
     words_of,
 )
-from stepper.plan.lines.again.whole_again import whole_ended_by
+from stepper.plan.lines.again.whole_again import to_its_end, whole_ended_by
 from stepper.plan.lines.ended_rounds import find_side_ended
 from stepper.plan.state.measuring_places import (
     first_row_of,
@@ -66,9 +66,9 @@ def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple
         named = [one for one in named if "first" in words_of(one.name)] or named
     pieces = {piece_of(one) for one in named}
     if len(pieces) == 1 and nouns <= set(words_of(*pieces)):
-        return sections_of_piece(named[0], before)
+        return to_its_end(sections_of_piece(named[0], before), (*before, section), nouns, needles)
     if len(named) == 1:
-        return tuple(named)
+        return to_its_end(named, (*before, section), nouns, needles)
     if not named and nouns <= set(words_of(section.name)) and _made_again(instruction):
         return first_of(section, before, instruction, needles) or (section,)
     if not named and nouns == {"side"} and _made_again(instruction) and not _parted(section, needles):

@@ -240,6 +240,16 @@ def test_a_piece_of_several_sections_is_worked_again_whole(lines: tuple[str, ...
     assert counts(knit(*MITTEN, *lines), "left mitten") == rows
 
 
+@pytest.mark.parametrize("again", [("== left mitten", "Work as for right mitten."), ("Make a second mitten the same.",)])
+def test_a_whole_is_worked_again_with_the_parts_that_stand_under_headings_of_their_own(again: tuple[str, ...]) -> None:
+    """The second mitten was its cuff, because HAND stood above the rest, and its 16 stitches stayed on the needle. Common practice."""
+    mitten = ("== right mitten", "CO 16 sts. Join in the round.", "Knit 3 rounds.", "== hand", "Knit 2 rounds.", "Next round: *K2tog; rep from * to end. 8 sts.", "Bind off.")
+    plan = knit(*mitten, *again)
+    assert [round_.after for round_ in plan.rounds] == [16] * 6 + [8, 0] + [16] * 6 + [8, 0]
+    cuffs = ("== right cuff", *mitten[1:], "== left cuff", "Work as for right cuff.", "Bind off.")
+    assert counts(knit(*cuffs), "left cuff") == [16] * 4 + [0]
+
+
 @pytest.mark.parametrize("line", ["Work as for right mitten to crown.", "Work as for right mitten until 30 sts."])
 def test_a_piece_that_never_gets_there_is_refused(line: str) -> None:
     """Whichever of its sections was meant."""
