@@ -1,4 +1,4 @@
-"""What the parts of a garment are called on a page: the one list from which expressions name them. No I/O.
+"""What the parts of a garment are called on a page: the list from which tables of wordings name them. No I/O.
 
 Source: the wording of patterns in print, US and UK; common practice.
 """
@@ -7,11 +7,13 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.pairs import WHOLES
+
 _OF_BODIES: Final = "front|back|sleeve|body|yoke|hood|collar|neck(?:line|band)?|shoulder|underarm|armhole"
-_OF_FEET: Final = "heel|flap|instep|sole|foot|leg|toe|gusset"
+_OF_FEET: Final = "heel|flap|instep|sole|foot|leg|toe"
 _OF_HANDS: Final = "thumb|hand|palm|finger"
 PART: Final = rf"(?:{_OF_BODIES}|{_OF_FEET}|{_OF_HANDS}|pocket)"
-"""A part of a garment whose stitches lie beside others or wait, in the singular."""
+"""A part whose stitches lie beside others or wait, in the singular; those of a gusset are its thumb's."""
 STRIP: Final = r"(?:side|half|panel|strap|border|(?:button\s?)?band|edge)"
 """What lies along a part."""
 SIDED: Final = (
@@ -21,3 +23,14 @@ SIDED: Final = (
 """A word by which one of several is meant."""
 WHICH: Final = rf"(?:{SIDED}[\s-]+)*"
 """Such words in front of a name; empty too."""
+EDGING: Final = r"(?:cuff|hem|welt|brim|border|edging|waistband|ribbing|(?:button\s?|front\s+)?band)"
+"""What is worked at the edge of a part, mostly in rib."""
+GARMENT: Final = (
+    rf"(?:{WHOLES}|hat|cap|bonnet|cowl|scarf|shawl|blanket|bag|skirt|bodice|dress|vest|slipover|jumper|"
+    r"sweater|pullover|cardigan|jacket|garment)"
+)
+"""What is knitted as a whole."""
+PIECE: Final = (
+    rf"(?:piece|work|knitting|section|{PART}|{EDGING}|{GARMENT}|gusset|crown|panel|strap|edge|tube|rib(?:bing)?)"
+)
+"""What is measured while it is knitted, but "it"."""

@@ -161,6 +161,7 @@ SILENT_THERE = {
     "Knit, casting on 2 sts over those bound off on previous row.": ("those",),
     "Keep repeating rows 1 and 2 until there are 60 sts.": ("keep", "repeating"),
     "Then knit 1x1 ribbing for 2 inches.": ("knit",),
+    "Knit as for the first sleeve as far as the cap shaping.": ("knit",),
     "Inc 1 st before and after marker on every 8th round 6 times.": ("round",),
     "Rep dec rnd every 3rd rnd 4 times more, until only 56 sts remain.": ("until",),
     "Knit 1 round, at the same time as 16 sts are increased evenly.": ("as",),

@@ -15,7 +15,7 @@ from stepper.project.part_names import PART, WHICH
 from stepper.project.rewording.synonym import CLOSED, STS, N, Synonym, row
 
 # --- who waits ---
-_PART: Final = rf"{WHICH}(?:{PART}|panel)(?:'s)?"
+_PART: Final = rf"{WHICH}(?:{PART}|gusset|panel)(?:'s)?"
 """A part of a piece by its name, without an article."""
 _ARTICLE: Final = r"(?:(?:the|your|all|of|both|just|now)\s+)*"
 _NAMED: Final = rf"(?:(?:other|second|first)\s+)?(?P<named>{_PART})s?(?:\s+{STS})?|{STS}\s+(?:of|for)\s+(?:the\s+)?(?P<whose>{_PART})"

@@ -23,7 +23,7 @@ _AROUND: Final = (
     r"(?:around|across|all\s+(?:the\s+way\s+)?round|(?:a?round)\s+the\s+(?:body|yoke|hat|leg|mitten|cowl|hem)|(?:in|on|per|over|across|around)\s+(?:the|each|a|every)?\s*(?:rounds?|rnds?|rows?))"
 )
 _REPEAT: Final = rf"(?:(?:the|this|each|every)\s+)?(?:{_L}-?\s*{_STS}\s+)?(?:(?:pattern|chart|lace|motif|stitch)\s+)?(?:repeat|motif|pattern|chart)(?:\s+[a-z])?"
-_PART: Final = rf"{WHICH}(?:{PART}|{STRIP}|spine|steek|wing)s?"
+_PART: Final = rf"{WHICH}(?:{PART}|{STRIP}|gusset|spine|steek|wing)s?"
 _CHANGES: Final = r"(?:(?:raglan|neck|armhole|waist|gusset|further|more)\s+)*(?:increases|decreases|shaping|shapings|increasing|decreasing)"
 _EDGING: Final = r"(?:bind[-\s]?off|cast[-\s]?off|bo|edging|border|picots?|picot\s+edging|ribbing|rib|cuffs?|collar|neckband|hood|pompom|fringe|i-cord|button\s?bands?|second\s+[a-z]+|last\s+[a-z]+)"
 _AMOUNT: Final = r"(?:(?:quite\s+)?a\s+(?:lot|fair\s+amount|good\s+deal|little)\s+of|lots\s+of|plenty\s+of|more|(?:about\s+|around\s+|at\s+least\s+|roughly\s+)?\d[\d\s.,()\[\]{}/-]*(?:%|g|gr|grams?|m|metres?|meters?|yards?|yds?)\b\.?(?:\s+of)?)"

@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.project.part_names import PIECE
 from stepper.project.rewording.remarks.chart_reading import tells_reading
 from stepper.regex import regex
 
@@ -23,7 +24,6 @@ _PATTERN: Final = r"(?:the\s+)?(?:[a-z]+\s+)?(?:pattern|chart|lace|motif|cable)(
 _AROUND: Final = (
     r"(?:around|across|all\s+round|(?:in|into|on|per|over)\s+(?:the|each|a|every)?\s*(?:rounds?|rnds?|rows?|wing|half|needle|panel)|(?:on|along)\s+(?:the\s+top\s+of\s+the\s+foot|each\s+(?:side|edge|needle)|the\s+edge|the\s+(?:front|back|instep)))"
 )
-_BIT: Final = r"(?:body|sleeve|yoke|hat|sock|foot|leg|cuff|mitten|mitt|thumb|scarf|shawl|cowl|jumper|sweater|cardigan|pullover|vest|garment|piece|work|brim|hand|back|front|neckband|collar)"
 _LONG: Final = r"(?:cm|mm|ins?\.?|inch(?:es)?|\"|'')"
 _FROM: Final = (
     r"(?:from\s+(?:the\s+)?(?:cast[-\s]on(?:\s+edge)?|co(?:\s+edge)?|beg(?:inning)?|start|division|divide|shoulder(?:\s+down)?|underarm|heel|hem|(?:tip|back|middle)\s+of\s+the\s+[a-z]+)"
@@ -66,7 +66,7 @@ _FACT: Final = regex(
     rf"|there\s+(?:will\s+be|are)\s+{_L}\s*{_STS}\s+you\s+(?:haven't|have\s+not)\s+(?:knitted|knit|worked)(?:\s*,\s*that's\s+(?:right|fine|ok|as\s+it\s+should\s+be))?"
     rf"|there\s+are\s+{_L}\s*{_STS}\s+between\s+(?:the\s+)?(?:two\s+)?(?:cables|ropes|panels|leaves)|{_L}\s*{_STS}\s+have\s+been\s+(?:added|increased|decreased)(?:\s+in\s+all)?|each\s+time\s+you\s+work\s+(?:them|these\s+rows)\s*,?\s+you(?:'ll|\s+will)\s+add\s+{_L}\s*{_STS}"
     # how long something is by now
-    rf"|(?:the\s+|your\s+)?{_BIT}\s+(?:now\s+)?(?:measures|is\s+now|should\s+(?:now\s+)?(?:be|measure))\s+(?:approx(?:\.|imately)?\s*|about\s+|roughly\s+)?{_L}\s*{_LONG}(?:\s+(?:long|high|wide|deep|across|around))?(?:\s*,?\s*(?:measured\s+)?{_FROM})*(?:\s+(?:by\s+now|now|by\s+this\s+(?:point|time)|at\s+this\s+(?:point|stage)|so\s+far))?"
+    rf"|(?:the\s+|your\s+)?{PIECE}\s+(?:now\s+)?(?:measures|is\s+now|should\s+(?:now\s+)?(?:be|measure))\s+(?:approx(?:\.|imately)?\s*|about\s+|roughly\s+)?{_L}\s*{_LONG}(?:\s+(?:long|high|wide|deep|across|around))?(?:\s*,?\s*(?:measured\s+)?{_FROM})*(?:\s+(?:by\s+now|now|by\s+this\s+(?:point|time)|at\s+this\s+(?:point|stage)|so\s+far))?"
     rf"|the\s+ease\s+(?:allowed\s+)?is\s+(?:about\s+)?{_L}\s*{_LONG}(?:\s+at\s+the\s+(?:chest|bust|hips?))?"
     # how it is built
     rf"|the\s+markers?\s+(?:indicates?|marks?|shows?)\s+the\s+{_PLACE}"

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.part_names import PIECE
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import BEGIN, LONG, OFF, ROUND, STOP, STS, N, Synonym, row
 
@@ -33,10 +34,7 @@ _REFERENCE: Final = (
     rf"(?:(?:explanations?|descriptions?)(?:\s+(?:above|below|(?:of|for)\s+{_TIP}))?|above|{_TIP})(?:\s+(?:above|below))?)"
 )
 _JOINT: Final = r"(?:\s*-+\s*|\s*[,;]\s*|\s*[(]\s*)(?:and\s+)?"
-_PIECE: Final = (
-    r"(?:piece|work|body|sleeve|yoke|back|front|back\s+piece|front\s+piece|rib(?:bing)?|leg|foot|hat|cuff|hand|mitten|mitt|"
-    r"armhole|jumper|sweater|jacket|skirt|sock|it|flap|heel|collar)"
-)
+_PIECE: Final = rf"(?:(?:(?:back|front)\s+)?{PIECE}|it)"
 _OFTEN: Final = rf"(?:a\s+total\s+of\s+({N})\s+times|({N})\s+times\s+(?:in\s+(?:all|total)|altogether))"
 _THUS: Final = r"(?:like\s+this|(?:in\s+)?this\s+way|in\s+this\s+manner|as\s+before)"
 _NEEDLE: Final = r"(?:(?:an?|the)\s+)?((?:(?:short|long)\s+)?(?:circular|double[-\s]pointed|straight)\s+needles?|needles?|dpns)\s+(?:size\s+|no\.?\s+)?(\d+(?:[.]\d+)?\s*mm)\b(?:\s*,?\s*(?:length\s+)?\d+\s*cm)?"

@@ -9,12 +9,13 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.craft.needles import SIZE, UK_SIZE
+from stepper.project.part_names import PIECE
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
 
 _E: Final = r"(?=\s*[.;!]|\s*$)"
 _B: Final = r"(^\s*|[.;!]\s+)"
-_PIECE: Final = r"(?:piece|work|body|sleeve|back|front|cuff|hem|rib|ribbing|yoke|panel|leg|foot|hand|hat|sock|scarf|cowl|shawl|brim|collar|neckband|it)"
+_PIECE: Final = rf"(?:{PIECE}|it)"
 _TWICE: Final = r"(sleeve|sock|mitten|mitt|glove|bootie|bootee|slipper|leg\s?warmer|arm\s?warmer|wrist\s?warmer|leg|arm|strap|pocket|cuff|panel|ear|wing|paw)"
 _SIDED: Final = r"((?:left|right)\s+(?:front|sleeve|back|strap|shoulder|side|mitten|mitt|half|panel))"
 _HOLDER: Final = (

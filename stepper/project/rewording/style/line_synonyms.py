@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
+from stepper.project.part_names import PIECE
 from stepper.project.rewording.said_rows import said_row
 from stepper.project.rewording.synonym import END, KEPT, LONG, ROUND, STS, N, Synonym, row
 
@@ -10,14 +11,13 @@ _SHORTER = (
     r"(?:(?:about\s+)?(?:\d[\d./\s¼½¾-]*|(?:one|two|three|four)\s+)(?:cm|mm|in|inch|inches|\")?\s*(?:\([\d./\s¼½¾]+(?:cm|mm|in|inch|inches|\")?\s*\)\s*)?"
     r"(?:less|short(?:er)?|more)\s+(?:than|of)\s+)"
 )
-_WHOLE = r"(?:body|sleeve|foot|leg|cuff|sock|hat|hand|thumb|mitten|scarf|cowl|yoke|piece|work|rib(?:bing)?)"
 _DESIRED = (
     rf"{_SHORTER}?(?:the\s+|your\s+)?(?:total\s+|full\s+|finished\s+)?(?:(?:desired|required|wanted|preferred)\s+"
-    rf"(?:(?:total|finished|{_WHOLE})\s+)?length|length\s+(?:desired|required|wanted|you\s+(?:like|want|wish|prefer)))"
+    rf"(?:(?:total|finished|{PIECE})\s+)?length|length\s+(?:desired|required|wanted|you\s+(?:like|want|wish|prefer)))"
     r"(?:\s+(?:to|before|for)\s+(?:the\s+|your\s+)?(?:underarm|armhole|shoulder|cuff|hem|toe|crown|heel|thumb|gusset|wrist|neck|rib|leg|sleeve|body)s?)?(?:\s+minus\s+\d[\d./\s¼½¾]*(?:cm|in|inches|\"))?"
 )
 _AS_LONG = r"(?:as\s+long\s+as\s+(?:desired|required|wanted|you\s+(?:like|want|wish|prefer))|long\s+enough)"
-_IT = rf"(?:it|(?:the\s+|your\s+)?{_WHOLE})"
+_IT = rf"(?:it|(?:the\s+|your\s+)?{PIECE})"
 _HER_CHOICE = (
     rf"(?:{_SHORTER}(?:desired|required|wanted)(?!\s+[a-z]*\s*length)|(?:to\s+|until\s+)?{_DESIRED}(?:\s+(?:is|has\s+been)\s+reached)?"
     rf"|until\s+{_IT}\s+(?:(?:is|measures|reaches|has\s+reached)\s+{_DESIRED}|is\s+{_AS_LONG})"

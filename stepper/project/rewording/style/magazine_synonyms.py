@@ -6,6 +6,7 @@ Ribbing of, each side, at armhole side, proceeding, increases in every so many s
 
 from __future__ import annotations
 
+from stepper.project.part_names import PART, WHICH
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import CLOSED, HELD_BY, KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
 
@@ -19,7 +20,7 @@ _OFTEN = rf"(?:on\s+)?(?:every|each)\s+(?:(?:other|alt(?:ernate)?|\d+(?:st|nd|rd
 _SIDE = r"(?:each|both)\s+(?:sides?|ends?)"
 _EDGE = r"(?:neck|armhole|front|side)\s+edge"
 _TOG = r"k(?:nit)?\.?\s*(?:2|two)\s*(?:(?:sts|stitches)\s+)?tog(?:ether)?\b\.?"
-_PART = r"(?:(?:left|right)\s+)?(?:back|front|sleeve|body)"
+_PART = rf"{WHICH}{PART}"
 _ENDING = r"\s*,?\s*(?:and\s+)?(?:end|ending|finish|finishing)\s+(?:with|on|after)\s+"
 _COLOUR = r"(?:white|black|gr[ae]y|red|pink|blue|navy|green|yellow|brown|cream|purple|orange|beige|lilac|lemon|turquoise|rose|gold)"
 _TAKEN = r"(?:(?:change|switch)(?:\s+back)?\s+to|with|using|join(?:\s+in)?)"

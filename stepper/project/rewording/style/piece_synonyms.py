@@ -6,12 +6,13 @@ part, which stitches a neck goes on with, at which edges a raglan is shaped.
 
 from __future__ import annotations
 
+from stepper.project.part_names import EDGING, PART, WHICH
 from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import HELD_BY, OFF, ROUND, STS, N, Synonym, row
 
-_PART = r"(?:(?:(?:left|right)\s+)?front|back|body|sleeves?)"
+_PART = rf"{WHICH}{PART}s?"
 _RIB = r"(?:k\.?\s?\d{1,2}\s*,\s*p\.?\s?\d{1,2}\s+)?rib(?:bing)?"
-_RIBBED = rf"(?:{_PART}|hem|cuffs?)"
+_RIBBED = rf"{WHICH}(?:{PART}|{EDGING})s?"
 _AS_GIVEN = r"as\s+(?:(?:(?:given|worked|set|directed|described|instructed)\s+)?(?:for|on|at)\s+(?:the\s+)?)?"
 _UP_TO = r"(?=\s+(?:to|until|as\s+far\s+as|up\s+to)\b)"
 _STEP = r"(?P<said>for\s+(?:the\s+)?(?:first|left|right|second|other)\s+(?:side|front|shoulder|half)(?:\s+(?:of\s+(?:the\s+)?)?neck)?)"

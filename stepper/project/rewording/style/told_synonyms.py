@@ -7,6 +7,7 @@ both sides step by step.
 
 from __future__ import annotations
 
+from stepper.project.part_names import PIECE
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import KEPT, LONG, ROUND, STS, N, Synonym, row
 
@@ -18,10 +19,7 @@ _CHANGE = r"(?:inc|dec)(?:reas(?:e|ing))?\b\.?"
 _SIDE = r"(?:in|on|at)\s+(?:the\s+)?(?:each|both|either)\s+sides?"
 _STEP = rf"{N}\s+{STS}\s+{N}\s+times?"
 _THUS = r"(?:as\s+foll(?:ow)?s|like\s+this|thus|in\s+this\s+(?:way|manner))"
-_PART = (
-    r"(?:piece|work|knitting|body|sleeve|cuff|hem|rib|ribbing|neckband|yoke|foot|leg|hat|mitten|mitt|glove|hand|thumb|sock|toe|cowl|"
-    r"scarf|shawl|it)"
-)
+_PART = rf"(?:{PIECE}|it)"
 _WEARER = (
     r"(?:(?:base|top|tip|end|middle|cent(?:er|re)|start|beginning|bend|width|crook|nail|tips)\s+of\s+)?(?:the\s+|your\s+|her\s+|his\s+)?"
     r"(?:(?:little|ring|middle|index|pinky|pinkie|first|second|big|longest)\s+)?(?:finger|fingers|fingertips?|thumb|knuckles?|wrist|elbow|toes?|"

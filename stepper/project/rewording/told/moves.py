@@ -27,7 +27,7 @@ _NUM: Final = rf"(?P<n>{N})"
 _SIDE: Final = rf"(?:{SIDE}s?)"
 _YARN: Final = r"(?:yarn|wool|cotton|thread|string)"
 _HELD: Final = r"(?:held|waiting|reserved|resting)"
-_PARTS: Final = rf"{WHICH}(?:{PART}|panel)(?:'s|s)?"
+_PARTS: Final = rf"{WHICH}(?:{PART}|gusset|panel)(?:'s|s)?"
 _OF: Final = rf"(?:\s+(?:of|for|from)\s+(?:(?:the|one|your|a|each|first|either)\s+)*(?P<of>{_PARTS})(?:\s+{_STS})?)?"
 _MY: Final = rf"(?:{_HELD}\s+)?(?:(?P<part>{_PARTS})\s+)?(?:{_HELD}\s+)?"
 _ART: Final = r"(?:(?:the|your|all|these|those|now|of)\s+)*"
@@ -39,7 +39,7 @@ _SPOT: Final = (
     r"base|edge|edges|end|tip|of|the|gap|inside|row|rnd|round|opening|shoulder|sleeve|body|first)\b\.?[\s-]*)+(?<!\s))"
 )
 _JOIN: Final = r"(?:(?:re-?)?(?:join|attach)(?:ing)?(?:\s+in)?\s+(?:the\s+|a\s+|an\s+|your\s+)?(?:(?:new|working|main|second|2nd)\s+)?(?:(?:ball|strand|end|length)\s+of\s+)?(?:yarn|wool)\b)"
-_USE: Final = rf"(?P<use>(?:one\s+)?{WHICH}(?:side\s+of\s+(?:the\s+)?neck|{PART}|{STRIP}))(?:s\b|\s+{_STS}|\b)"
+_USE: Final = rf"(?P<use>(?:one\s+)?{WHICH}(?:side\s+of\s+(?:the\s+)?neck|{PART}|gusset|{STRIP}))(?:s\b|\s+{_STS}|\b)"
 _WAIT: Final = r"(?:rest|wait|stay|remain|sit|hang|sleep)"
 
 MOVES: Final[Kinds] = prepare_kinds(

@@ -14,6 +14,8 @@ from collections.abc import Sequence
 from typing import Final
 
 from stepper.craft.stitch_patterns import RIB
+from stepper.project.pairs import WHOLES
+from stepper.project.part_names import EDGING, PART, WHICH
 from stepper.project.rewording.synonym import LONG, ROUND, STS, N
 from stepper.project.rewording.told.numbers import digits_of
 from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, prepare_kinds
@@ -28,8 +30,8 @@ _LIKE: Final = (
     r"(?:\s+(?:for|on|in|at))?\s+(?:the\s+)?(?:instructions\s+(?:for|of)\s+(?:the\s+)?)?"
 )
 _SECTION: Final = r"(?:section|part|step|block|stage|tier|square|chapter)\s+\d{1,2}"
-_GARMENT: Final = r"(?:mitten|mitt|glove|sock|slipper|back|front|body|sleeve|yoke|hood|neckband|collar|hem|brim|welt|button\s*(?:hole)?\s*band|front\s+band)"
-_PART: Final = rf"(?P<part>{_SECTION}|(?:(?:left|right|first|other|second)\s+)?{_GARMENT}|(?:left|right)(?=\s*[,;:(]|\s+(?:but|until|to|up|as)\b))s?\b"
+_GARMENT: Final = rf"(?:{WHOLES}|{PART}|{EDGING})"
+_PART: Final = rf"(?P<part>{_SECTION}|{WHICH}{_GARMENT}|(?:left|right)(?=\s*[,;:(]|\s+(?:but|until|to|up|as)\b))s?\b"
 _SAME_SIDE: Final = r"(?:(?:the\s+)?(?:(?:first|1st|other|opposite)(?:\s+(?:side|half|shoulder|one))?|(?:left|right)\s+(?:side|half|shoulder))(?:\s+of\s+(?:the\s+)?neck)?)"
 _THIS_SIDE: Final = r"(?:this|it|(?:(?:the\s+)?(?:second|2nd|other|left|right)|this)\s+(?:side|half|shoulder))(?:\s+of\s+(?:the\s+)?neck)?"
 _EVENT: Final = r"(?:armholes?|neck|neckline|shoulders?|yoke|raglans?|underarms?|crown|toe|heel|(?:thumb\s+)?gusset|thumb)"

@@ -12,15 +12,12 @@ from typing import Final
 
 from stepper.craft.needles import BARE_SIZE, MM_SIZE, ROLE_SIZE, SIZE, UK_SIZE
 from stepper.craft.stitch_patterns import KNOWN, RIB
+from stepper.project.part_names import PART, PIECE, WHICH
 from stepper.project.rewording.on_needles.stops import SHORT
 from stepper.project.rewording.synonym import ROUND, STS, N
 from stepper.project.rewording.told.numbers import LARGE
 from stepper.project.rewording.told.phrases import Kinds, prepare_kinds
 
-_PART: Final = (
-    r"(?:body|sleeve|back|front|piece|work|cuff|leg|foot|hand|hem|hat|brim|crown|collar|neckband|band|cowl|scarf|shawl|blanket|mitten|mitt|"
-    r"sock|bag|strap|border|edging|waistband|skirt|bodice|vest|sweater|jumper|pullover|cardigan|hood|cap|knitting|yoke|thumb|rib(?:bing)?|section|tube|edge)"
-)
 _KNIT: Final = r"k\.?\s?\d{1,2}(?:\s*(?:-?tbl|through\s+(?:the\s+)?back\s+loops?))?|knit\s+\d{1,2}"
 _PURL: Final = r"p\.?\s?\d{1,2}(?:\s*-?tbl)?|purl\s+\d{1,2}"
 _STS: Final = rf"(?:(?:{_KNIT})\s*[,.]?\s*(?:{_PURL})|(?:{_PURL})\s*[,.]?\s*(?:{_KNIT}))"
@@ -57,13 +54,13 @@ _UNTIL: Final = r"(?:until|till)"
 _WHOLE: Final = r"(?:(?:the|this|your|whole|entire|total|finished)\s+)*"
 _IS: Final = r"(?:measures?|meas\b\.?|is|'s|are|reach(?:es)?|has\s+reached|comes\s+to)"
 _WHAT: Final = (
-    rf"(?:{_WHOLE}(?:(?P<armholes>armholes?)|(?P<what>{_PART}(?!\s+(?:markers?|edge)\b)|it))(?P<seam>\s+seam)?)"
+    rf"(?:{_WHOLE}(?:(?P<armholes>armholes?)|(?P<what>{PIECE}(?!\s+(?:markers?|edge)\b)|it))(?P<seam>\s+seam)?)"
 )
 MEASURED: Final = (
     rf"{_WHAT}\s*,?(?:\s*from\s+(?:the\s+)?(?P<first>(?:markers?|beg\b\.?|beginning|cast-?\s?on(?:\s+edge)?|start)))?\s*,?\s*{_IS}\s+{_ABOUT}(?P<long>{LENGTH}){_TALL}{FROM}{ALONG}"
 )
 """That something measures a length, wherever from."""
-_OTHER: Final = r"(?:(?:(?:that|those)\s+(?:of|on|for)|on|for|of|in)\s+)?(?:the\s+)?(?P<other>(?:left\s+|right\s+)?(?:fronts?|backs?|sleeve)|body)(?:\s+(?:armholes?|piece))?"
+_OTHER: Final = rf"(?:(?:(?:that|those)\s+(?:of|on|for)|on|for|of|in)\s+)?(?:the\s+)?(?P<other>{WHICH}{PART}s?)(?:\s+(?:armholes?|piece))?"
 _UPTO: Final = r"(?:\s+(?:(?:up\s+)?to|at|before)\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?)?(?P<upto>shoulder|armhole|underarm|neck|raglan)s?(?:\s+shapings?)?)?"
 _SIDE: Final = r"(?P<side>RS|WS|right[-\s]side|wrong[-\s]side|purl|knit|[pk]\b\.?)"
 _END: Final = r"(?:end(?:ing)?|finish(?:ing)?|stop(?:ping)?)"
@@ -103,7 +100,7 @@ STRAIGHT: Final[Kinds] = prepare_kinds(
     ("ending", rf"(?:so\s+that\s+)?(?:{_END}\s+)?(?:with\s+)?(?:the\s+)?(?P<facing>RS|WS|right\s+side|wrong\s+side)(?:\s+of\s+(?:the\s+)?work)?\s+(?:is\s+)?facing(?:\s+you)?(?:\s+for\s+(?:the\s+)?next\s+row)?(?![\w-])"),
     ("ending", rf"{_END}\s+(?:so\s+(?:that\s+)?(?:you(?:'re|\s+are)\s+)?)?ready\s+(?:to\s+(?:work|begin|start)|for)\s+{_AN}(?P<facing>RS|WS|right\s+side|wrong\s+side)\s+row"),
     # --- how far ---
-    ("till", rf"to\s+(?P<until>(?:the\s+)(?P<what>{_PART})\s+measures\s+(?P<long>{LENGTH}){FROM})"),
+    ("till", rf"to\s+(?P<until>(?:the\s+)(?P<what>{PIECE})\s+measures\s+(?P<long>{LENGTH}){FROM})"),
     ("length", rf"(?:(?:up\s+)?to|{_UNTIL}(?:\s+you\s+(?:have|reach))?)\s+{_ABOUT}(?P<long>{LENGTH}){_TALL}{FROM}{ALONG}"),
     ("until", rf"{_UNTIL}\s+{MEASURED}"),
     ("like", rf"(?:{_UNTIL}\s+(?:{_WHAT}\s*)?(?:(?:{_IS}|has)\s+)?|(?:up\s+)?to\s+)?(?:exactly\s+)?(?:(?:the\s+)?same(?:\s+(?P<own>armhole))?(?:\s+(?:length|depth|height))?\s+as|(?:the\s+same\s+number\s+of|as\s+many)\s+(?:rows|rounds|ridges)\s+as|as\s+(?:long|deep|high)\s+as|match(?:es)?|equals?|equal\s+to|=)\s+{_OTHER}(?:\s+(?:is|in\s+length|has|measures))?{_UPTO}(?:\s*,\s*(?P<about>(?:about\s+)?(?P<also>{LENGTH})))?(?![\w-])"),
@@ -133,8 +130,8 @@ STRAIGHT: Final[Kinds] = prepare_kinds(
     ("said", r"\(\s*(?:for\s+)?(?:the\s+)?(?:turning|fold|purl|hem|garter)\s*-?(?:ridge|line|row|rnd|round|edge)\s*\)"),
     ("these", rf"(?:on|over)\s+(?:these|those)\s+(?P<n>{N})\s+(?:sts|stitches)\b(?:\s+(?:only|alone))?"),
     ("all", r"(?:(?:on|over)\s+)?all\s+(?:of\s+)?(?:the\s+)?(?:sts|stitches)\b"),
-    ("part", rf"for\s+(?:(?:the|your|an?|this)\s+)?(?:front\s+|back\s+|left\s+|right\s+|lower\s+|upper\s+)?(?:{_PART}|facing|turning|welt|heel|toe|gusset|flap|lining|picot|strip|frill|ruffle|peplum|tail)\b(?!\s+(?:sts|markers?|shap))"),
-    ("part", rf"(?:on\s+)?(?:the\s+|this\s+|your\s+)(?:rest\s+of\s+the\s+|whole\s+|entire\s+)?{_PART}\b(?!\s+sts)"),
+    ("part", rf"for\s+(?:(?:the|your|an?|this)\s+)?(?:front\s+|back\s+|left\s+|right\s+|lower\s+|upper\s+)?(?:{PIECE}|facing|turning|welt|heel|toe|gusset|flap|lining|picot|strip|frill|ruffle|peplum|tail)\b(?!\s+(?:sts|markers?|shap))"),
+    ("part", rf"(?:on\s+)?(?:the\s+|this\s+|your\s+)(?:rest\s+of\s+the\s+|whole\s+|entire\s+)?{PIECE}\b(?!\s+sts)"),
     ("do", r"(?:(?:begin|start|end|finish(?:\s+(?:off|up))?|follow(?:\s+(?:this|it))?)\s+with|do|make|(?:change|switch|go\s+over)\s+to|continue\s+to\s+(?:knit|work)|[kp](?=\s+(?:a?round|straight|even|in\s+(?:the\s+)?(?:rnds?|rounds?)|every|each)\b)|(?:work|continu(?:e|ing)|cont\b\.?|rib|proceed|go\s+on|carry\s+on|keep(?:ing)?(?:\s+to(?=\s+(?:garter|st|stock|rib|moss|seed|patt|the\s+patt)))?|knit|purl)(?:\s+(?:on\s+)?(?:working|knitting|ribbing|going))?|(?:work|knit)ing)(?![\w-])"),
     ("lead", r"(?:(?:now|again|then|next|just|simply|first|please|follows?|comes?|from\s+(?:here|now|this\s+point)(?:\s+on(?:wards?)?)?)\b\s*)"),
 )  # fmt: skip

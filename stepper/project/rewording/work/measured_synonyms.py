@@ -7,6 +7,7 @@ is worked and the words are said. Source: the wording of patterns in print, US a
 
 from __future__ import annotations
 
+from stepper.project.part_names import PART, WHICH
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, ROUND, STOCKINETTE, STS, N, Synonym, row
 
@@ -17,10 +18,10 @@ _ALONG = (
     r"(?:front|back|underarm|sleeve|side|seam|edge|fold|palm|sole)))"
 )
 _SIDE = r"(?:(?:rs|ws|right[-\s]side|wrong[-\s]side)(?:\s+row)?|(?:p|purl|k|knit)\s+row)"
-_BACK = r"(back|(?:left|right)\s+(?:front|sleeve)|front|(?:first|other|left|right)\s+side)"
+_BACK = rf"({WHICH}(?:{PART}|side))"
 _SAME = r"(?:the\s+)?same\s+(?:length|depth|height)\s+as\s+(?:(?:on|for|that\s+of|in)\s+)?(?:the\s+)?"
 
-_OTHER = r"(?:(?:that|those)\s+(?:of|on|for)\s+|on\s+|for\s+)?(?:the\s+)?((?:left\s+|right\s+)?(?:front|back|sleeve)|body)(?:\s+(?:armholes?|piece))?"
+_OTHER = rf"(?:(?:that|those)\s+(?:of|on|for)\s+|on\s+|for\s+)?(?:the\s+)?({WHICH}{PART})(?:\s+(?:armholes?|piece))?"
 _OWN = r"(?:the\s+|your\s+)?(?:piece|work|it|(?:left\s+|right\s+)?front|back|body|sleeve)"
 _UPTO = r"(?:(?:up\s+)?to|at|before)\s+((?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?)?(?:shoulder|armhole|underarm|neck|raglan)s?(?:\s+shapings?)?)"
 _FEWER = rf"(?:is|are|measures?|has)\s+({N})\s+rows\s+(?:short(?:er)?|less|fewer)\s+(?:than|of)\s+"

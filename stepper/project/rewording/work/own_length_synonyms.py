@@ -8,13 +8,11 @@ one is worked, and the words are said.
 
 from __future__ import annotations
 
+from stepper.project.part_names import PIECE
 from stepper.project.rewording.said_rows import said_row
 from stepper.project.rewording.synonym import LONG, Synonym, row
 
-_PART = (
-    r"(?:body|sleeve|armhole|foot|leg|cuff|sock|hat|hand|thumb|mitten|mitt|scarf|cowl|shawl|yoke|piece|work|rib|ribbing|it|section"
-    r"|brim|hem|back|front|band|heel|toe|neckband|collar)"
-)
+_PART = rf"(?:{PIECE}|it)"
 _ONE = r"(?:the\s+|your\s+|whole\s+)*"
 _ABOUT = r"(?:about\s+|approx(?:imately)?\.?\s+)?"
 _MEASURES = r"(?:measures|is|reaches|has\s+reached|comes\s+to)"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.part_names import EDGING, PART, WHICH
 from stepper.project.rewording.synonym import HELD_BY, LONG, ROUND, STS, N, Synonym, row
 
 _PIECE = (
@@ -16,9 +17,7 @@ _SAME = (
 _SIDE = r"(?:(?:the\s+)?(?:first|1st|other|opposite|left|right)\s+(?:side|half|edge|front|shoulder))"
 _START = r"((?:^|[.!:])\s*)"
 _STOP = r"(?=\s*\.?\s*$|\s*[.!])"
-_DIVIDED = (
-    r"((?:(?:left|right|upper|lower|first|second|other)\s+)?(?:front|back|body|sleeve|side|half|yoke|heel|instep|hood|thumb|shoulder))"
-)
+_DIVIDED = rf"({WHICH}(?:{PART}|side|half))"
 _PUT = r"(?:place|put|slip|sl|leave|transfer|move)"
 _JOIN = r"(?:re-?join|re-?attach|join|attach)\s+(?:the\s+|main\s+|a\s+new\s+ball\s+of\s+)?yarn"
 _ON = rf"(?:\s+(?:on|from)\s+(?:the\s+)?{HELD_BY})?"
@@ -33,7 +32,7 @@ _ANY_PIECE = (
     r"[a-z][a-z'-]+(?:\s+(?!(?:rows?|rounds?|rnds?|sts?|stitch|pattern|chart)\b)[a-z][a-z'-]+){0,2}"
 )
 """What a page may call a piece that is made twice: "Earflaps (make 2)"."""
-_RIBBED = r"(back|front|body|sleeves?|hem|cuffs?|neckband|collar|neck|brim|(?:button|front|first)\s*band|first\s+(?:sleeve|cuff))"
+_RIBBED = rf"({WHICH}(?:{PART}|{EDGING})s?)"
 _AS_GIVEN = rf"(?:(?:the\s+)?same\s+)?as\s+(?:(?:given|worked|set|directed|described)\s+)?(?:(?:for|on|at)\s+)?(?:the\s+)?{_RIBBED}\b"
 _LIKE_PART = (
     r"(?:(?:on|for|that\s+of)\s+)?(?:the\s+)?(back|(?:(?:left|right)\s+)?front)\s+(?:up\s+)?to\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+)?"

@@ -10,12 +10,13 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.part_names import EDGING, PART, WHICH
 from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
 
 _E: Final = r"(?=\s*[.;]|\s+-+\s+\d|\s*$)"
 _START: Final = r"((?:^|[.!:])\s*)"
 _AS: Final = r"(?:exactly\s+)?(?:(?:the\s+)?same\s+as(?:\s+(?:given\s+)?(?:for|on))?|as\s+(?:(?:given|worked|directed|described|set)\s+)?(?:for|on)|as\s+given(?=\s+for)|like)\s+(?:the\s+)?"
-_PART: Final = r"((?:(?:left|right|first|second)\s+)?(?:back|front|body|sleeves?|neckband|collar|hem|cuffs?))\b"
+_PART: Final = rf"({WHICH}(?:{PART}|{EDGING})s?)\b"
 _DO: Final = r"(?:work|complete|finish|knit|make|cont(?:inue)?)"
 _FIRST: Final = r"(?:the\s+)?(?:(?:first|1st|other|opposite)(?:\s+(?:side|half|shoulder))?|(?:left|right)\s+(?:side|half|shoulder))(?:\s+of\s+(?:the\s+)?neck)?"
 _REVERSED: Final = r"(\s*,?\s*(?:but\s+)?revers(?:e|ing)\s+(?:all\s+)?(?:the\s+)?shapings?)?"
