@@ -199,7 +199,7 @@ _HEADING = regex(
 
 
 _NUMBERED = regex(rf"^\s*{SECTION_NUMBER}")
-_WORKED_OVER = regex(r"\s*(?:[:,\u2013\u2014-]\s*|\bis\s+)(worked\s+over\b[^()]*)$", re.I)
+_WORKED_OVER = regex(r"\s*(?:[:,\u2013\u2014-]\s*|\bis\s+)(worked\s+(?:over|on)\b[^()]*)$", re.I)
 _WRITTEN = regex(rf"(?<=\w){WRITTEN}(?=\s*(?:[(,]|$))", re.I)
 _ALSO_SAID = regex(r"(?<=\d|s|e),\s*(?:worked\s+)?in\s+(?:the\s+)?(?:rounds?|rows)\)$", re.I)
 _LONGEST_NAME = 48

@@ -15,13 +15,15 @@ _ANY_END = rf"(?:{NAME_ENDS}|{FRONT_ENDS})"
 _OF_SEVERAL = r"\s+(?:[a-h]|[ivx]{1,3}|\d{1,2})"
 NUMBERED = rf"(?:{_OF_SEVERAL})?"
 """The letter or number by which such names are told apart: "Panel A"."""
-BEFORE_WIDTH = r"\s*(?:[(,:\u2013\u2014-]|\bis\b|(?=(?:worked\s+)?over\b))\s*(?:is\s+)?"
+WORKED_OVER = r"(?:(?:worked\s+)?over|worked\s+on)\b"
+"""Words before the stitches that a pattern is worked over."""
+BEFORE_WIDTH = rf"\s*(?:[(,:\u2013\u2014-]|\bis\b|(?={WORKED_OVER}))\s*(?:is\s+)?"
 """What stands between a name and the stitches that the pattern needs."""
 _FLAT_OR_ROUND = (
     r"(?:(?:worked\s+)?(?:in\s+(?:the\s+)?(?:rnds?|rounds?|rows)|flat|back\s+and\s+forth)(?:\s*[,;:]\s*|\s+(?=over\b)))?"
 )
 WIDTH = (
-    rf"{_FLAT_OR_ROUND}(?:[a-z ]*\bmult(?:iple)?\.?\s+of\b|(?:worked\s+)?over\b|\d+\s*sts\b|any\b"
+    rf"{_FLAT_OR_ROUND}(?:[a-z ]*\bmult(?:iple)?\.?\s+of\b|{WORKED_OVER}|\d+\s*sts\b|any\b"
     r"|\d+[-\s]st(?:itch)?\s+(?:panel|rep(?:eat)?|patt(?:ern)?|motif)\b|(?:odd|even)\s+number\b)[^()]*\)?"
 )
 """What a heading says of the stitches that a pattern needs, behind a bracket or comma."""
@@ -91,7 +93,7 @@ _HOW_WORKED = regex(
 )
 _OPEN_WIDTH = regex(
     rf"^(?P<name>[^(),:]*?\b{NAME_ENDS}{NUMBERED})\s*(?:[,:]\s*|\s(?=over\b))"
-    r"(?P<width>(?:mult(?:iple)?\.?\s+of\b|(?:worked\s+)?over\b|(?:odd|even)\s+number\b)[^()]*)$",
+    rf"(?P<width>(?:mult(?:iple)?\.?\s+of\b|{WORKED_OVER}|(?:odd|even)\s+number\b)[^()]*)$",
     re.I,
 )
 _WIDTH_ALONE = regex(rf"\(\s*(?:(?:worked\s+)?over\s+(?:an?\s+)?)?{ANY_WIDTH}\s*", re.I)

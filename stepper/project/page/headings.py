@@ -99,7 +99,7 @@ _TOLD_BELOW = regex(
 """A chart that is to be worked from the drawing or from the rows written right below."""
 _STITCH_PATTERN = regex(
     r"^[A-Z][\w' -]{0,40}\b(?:pattern|stitch|patt|st|rib|lace|cable|panel)\s*"
-    r"\((?:[a-z ]*\bmultiple\b|(?:worked\s+)?over\b|\d+\s*sts|any\b)[^)]*\)\s*:?$",
+    r"\((?:[a-z ]*\bmultiple\b|(?:(?:worked\s+)?over|worked\s+on)\b|\d+\s*sts|any\b)[^)]*\)\s*:?$",
     re.I,
 )
 """The name of a stitch pattern with the stitches it needs: "Lace pattern (over 8 sts)"."""

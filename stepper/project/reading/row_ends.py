@@ -20,13 +20,14 @@ from stepper.project.instructions import (
     PrintedCount,
     RowsCount,
     Sentence,
+    StopShort,
     Together,
     WithYarn,
     WorkRounds,
 )
 from stepper.project.reading.needle_rounds import joined_needles
 from stepper.project.reading.sentences import Head
-from stepper.project.stitchwork import Element, Hold, Several, TurnHere, Until, Work
+from stepper.project.stitchwork import Element, Hold, Numbers, Several, TurnHere, Until, Work
 
 
 def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...]:
@@ -109,6 +110,69 @@ def _bobble(element: Element) -> bool:
     """Return whether several stitches are worked into one."""
     found = find_stitch(element.stitch) if isinstance(element, Work) else None
     return found is not None and found.uses == 1 and found.leaves > 2
+
+
+def split_over_end(head: Head, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...]:
+    """Split a round that is dealt with over its end: `k to last 5 sts, bind off 10 sts`.
+
+    An underarm lies on both sides of the beginning of the round. What is bound off or put on hold there
+    in one go begins before the end and ends behind it, so that the round stops before it, and the rounds
+    begin there from then on. A line for rows by number, by side or for several stays as it is.
+    Source: common practice.
+    """
+    if head.numbers or head.rows or head.side or head.times is not None:
+        return sentences
+    made = list[Sentence]()
+    for sentence in sentences:
+        before = made[-1] if made else None
+        if isinstance(before, Phrase) and isinstance(sentence, Phrase) and _go_together(before, sentence):
+            made[-1] = replace(before, elements=(*before.elements, *sentence.elements))
+        else:
+            made.append(sentence)
+    return tuple(part for sentence in made for part in _split_at_end(sentence))
+
+
+def _split_at_end(sentence: Sentence) -> tuple[Sentence, ...]:
+    elements = sentence.elements if isinstance(sentence, Phrase) else ()
+    for at in range(1, len(elements)):
+        left = _left_at_end(elements[at - 1])
+        if isinstance(sentence, Phrase) and left is not None and _takes_more(elements[at], left):
+            up_to = elements[at - 1]
+            assert isinstance(up_to, Until)  # it leaves stitches
+            whole = replace(sentence, elements=(*elements[: at - 1], replace(up_to, goal="end", short=None)))
+            behind = replace(sentence, elements=elements[at:], note="")
+            return (whole, StopShort(left, up_to.place), *_split_at_end(behind))
+    return (sentence,)
+
+
+def _left_at_end(element: Element) -> Numbers | None:
+    """Return how many stitches an element leaves before the end of the round; None if it does not say."""
+    return element.short if isinstance(element, Until) and element.goal == "last" else None
+
+
+def _takes_more(element: Element, left: Numbers) -> bool:
+    """Return whether stitches are bound off or put on hold, and in each size more than are left."""
+    if isinstance(element, Hold):
+        times = None if element.worked or element.to_marker or element.rest else element.times
+    else:
+        times = element.times if isinstance(element, Work) and element.stitch == "bo" else None
+    return times is not None and all(
+        times.of(size) > left.of(size) for size in range(max(len(times.values), len(left.values)))
+    )
+
+
+def _go_together(before: Phrase, behind: Phrase) -> bool:
+    """Return whether a full stop stands inside a round that goes over its end.
+
+    It may stand in front of what lies over the end, and behind it if the rest of the round follows.
+    """
+    first, last = behind.elements[0], before.elements[-1]
+    left = _left_at_end(last)
+    if left is not None:
+        return _takes_more(first, left)
+    over = _left_at_end(before.elements[-2]) if len(before.elements) > 1 else None
+    to_end = isinstance(first, Until) and first.goal == "end" and first.short is None
+    return over is not None and _takes_more(last, over) and to_end and len(behind.elements) == 1
 
 
 def change_in_doubt(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> Evenly | None:

@@ -49,6 +49,7 @@ from stepper.project.reading.row_ends import (
     joined_stops,
     on_rows,
     split_at_turns,
+    split_over_end,
     with_open_edge,
     work_once,
 )
@@ -235,7 +236,8 @@ def _read_line(text: str, place_of: Callable[[int, int], Span], words: Words) ->
     label, times = label_times(label) if label else (label, 0)
     if times:
         head = replace(head, times=Numbers((times,), whole))
-    sentences, open_edge = with_open_edge(split_at_turns(joined_stops(head, label, sentences)))
+    sentences = split_over_end(head, joined_stops(head, label, sentences))
+    sentences, open_edge = with_open_edge(split_at_turns(sentences))
     builder.assumed.extend((*open_edge, *work_once(head, label, sentences)))
     placed = on_rows(head, sentences)
     builder.problems.extend(_rows_in_doubt(head, label, sentences, placed, whole))

@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.project.instructions import Phrase, StopShort
+from stepper.project.problems import Span
 from stepper.project.reader import read_project
+from stepper.project.reading.wording import Words, read_line
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
@@ -101,3 +104,50 @@ def test_a_row_that_turns_and_goes_on_is_several(line: str, rows: list[int]) -> 
     """What is worked behind a turn is another row, over the same stitches."""
     plan = plan_of(project(f"{HEAD}{line}\nBind off."))
     assert [round_.after for round_ in plan.rounds[3:-1]] == rows
+
+
+def kinds(words: str, sizes: int = 1) -> list[str]:
+    """Return what a line becomes: `stop` where a round stops before its end, else its elements."""
+    line = read_line(words, lambda offset, length: Span(line=1, column=offset + 1, length=length), Words(sizes=sizes)).line
+    assert line is not None
+    return [
+        f"stop {each.number.values[-1]}" if isinstance(each, StopShort) else " ".join(type(one).__name__ for one in each.elements)
+        for each in line.sentences
+        if isinstance(each, StopShort | Phrase)
+    ]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Next rnd: Knit to 5 sts before the end of the rnd, place next 10 sts on hold for underarm, k to end.",
+        "Knit to 5 sts before the end of the round. Slip the next 10 sts to a holder for underarm. Knit to end.",
+        "Next rnd: K to last 5 sts, bind off 10 sts, k to end.",
+    ],
+)
+def test_the_round_stops_before_what_lies_over_its_end(words: str) -> None:
+    """An underarm has the beginning of the round in its middle, and goes on a thread in one go."""
+    whole, stop, behind = kinds(words)
+    assert (whole, stop) == ("Until", "stop 5")
+    assert behind in ("Hold Until", "Work Until")
+
+
+def test_the_rest_of_the_round_may_wait() -> None:
+    """Where the body is laid aside then, nothing more is knitted; what stood before the end stays in its round."""
+    words = "Next rnd: K10, hold 10 sts for sleeve, k to 4 sts before the end of the rnd, hold 8 sts for underarm."
+    assert kinds(words) == ["Work Hold Until", "stop 4", "Hold"]
+
+
+@pytest.mark.parametrize(
+    ("words", "sizes"),
+    [
+        ("Next rnd: K to last 5 sts, bind off 5 sts.", 1),
+        ("Next rnd: K to last 5 sts, bind off 3 sts, k2.", 1),
+        ("Next rnd: K to last 4 (5) sts, bind off 8 (5) sts, k to end.", 2),
+        ("Rnd 5: K to last 5 sts, bind off 10 sts, k to end.", 1),
+        ("Next row (RS): K to last 5 sts, bind off 10 sts, k to end.", 1),
+    ],
+)
+def test_other_rows_stay_whole(words: str, sizes: int) -> None:
+    """What fits before the end is there, and a row has no beginning behind its end."""
+    assert len(kinds(words, sizes)) == 1
