@@ -23,7 +23,7 @@ AT = "2025-03-03T20:15:00+01:00"
 ASKING: tuple[cues.Cue, ...] = (
     *(cues.About(at=AT, topic=topic) for topic in Topic),
     *(cues.Help(at=AT, about=about) for about in HelpWith),
-    *(kind(at=AT) for kind in (cues.Again, cues.Where, cues.Spacing, cues.HowMany, cues.HowFar, cues.HowLong)),
+    *(kind(at=AT) for kind in (cues.Again, cues.Where, cues.Spacing, cues.HowMany, cues.HowFar, cues.HowLong, cues.Why)),
 )
 GARMENTS = ("switchback", "shawl", "hat")
 PAGES = tuple(

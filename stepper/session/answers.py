@@ -26,6 +26,7 @@ from stepper.session.questions import about_round
 from stepper.session.questions.about import tell_about, tell_how_far_in, tell_how_far_to, tell_meaning
 from stepper.session.questions.about_series import tell_series
 from stepper.session.questions.topics import HelpWith
+from stepper.session.questions.why import tell_why
 from stepper.session.rules import Mode, mode_of
 from stepper.session.state import Position, State
 from stepper.session.step_in_hand import is_told, step_in_hand
@@ -218,6 +219,7 @@ ANSWERS: Final[MappingProxyType[type[cues.Cue], Answer]] = MappingProxyType(
         cues.HowMany: _how_many,
         cues.HowFar: _how_far,
         cues.HowLong: _how_long,
+        cues.Why: tell_why,
         cues.About: tell_about,
         cues.HowFarTo: tell_how_far_to,
         cues.HowFarIn: tell_how_far_in,

@@ -124,6 +124,11 @@ class HowLong(Asks):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Why(Asks):
+    """Say why something was asked or advised where she stands."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class About(Asks):
     """Say something about the knitting in hand."""
 

@@ -109,7 +109,7 @@ _COLUMNS: Final = (Mode.KNITTING, Mode.FINISHED, Mode.CLOSED)
 _WHILE_ASKED: Final[dict[type[cues.Cue], Handler]] = {
     cues.Choose: plan_question.answer,
     cues.Count: plan_question.take_number,
-    **dict.fromkeys((cues.Again, cues.Where, cues.Remedies, cues.Help), control.ask),
+    **dict.fromkeys((cues.Again, cues.Where, cues.Remedies, cues.Help, cues.Why), control.ask),
     **{cue: _ROWS[cue][0] for cue in (cues.Wait, cues.Listen, cues.Enough, cues.Film, cues.Look)},
 }
 

@@ -35,7 +35,7 @@ BOUND_S = 8.0
 ASKING: tuple[cues.Cue, ...] = (
     *(cues.About(at=AT, topic=topic) for topic in Topic),
     *(cues.Help(at=AT, about=about) for about in HelpWith),
-    *(kind(at=AT) for kind in (cues.Again, cues.Where, cues.Spacing, cues.HowMany, cues.HowFar, cues.HowLong)),
+    *(kind(at=AT) for kind in (cues.Again, cues.Where, cues.Spacing, cues.HowMany, cues.HowFar, cues.HowLong, cues.Why)),
 )
 
 

@@ -23,6 +23,7 @@ CUES: st.SearchStrategy[Cue] = st.one_of(
     st.builds(cues.Spacing, at=_NOW),
     st.builds(cues.HowMany, at=_NOW),
     st.builds(cues.HowLong, at=_NOW),
+    st.builds(cues.Why, at=_NOW),
     st.builds(cues.Count, at=_NOW, stitches=_COUNTS),
     st.builds(cues.AtStitch, at=_NOW, stitch=_COUNTS),
     st.builds(cues.AtMarker, at=_NOW),

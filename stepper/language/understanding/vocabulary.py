@@ -212,6 +212,13 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         typed=("how long",),
     ),
     Wording(
+        cue=cues.Why,
+        says="says why it was asked or advised",
+        spoken=("why is that asked", "what is that good for"),
+        typed=("why", "tell me why", "why is that", "why do you ask", "what for", "why should i"),
+        called=("tell me why",),
+    ),
+    Wording(
         cue=cues.Length,
         fills={"length": "length_mm"},
         says="notes a length and corrects the rounds left",
