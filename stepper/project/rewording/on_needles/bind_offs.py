@@ -65,8 +65,10 @@ def _written(phrases: Sequence[ToldPhrase], start: re.Match[str]) -> Written | N
         return None  # behind other rows it may be the side that does not come next, and the needle of all of them
     many = by_kind["all"].match.span("n") if "all" in by_kind and by_kind["all"].get("n") else None
     verb = by_kind["off"].get("verb")
-    needle = ["Change to ", by_kind["needle"].match.span("size"), " needles. "] if "needle" in by_kind else []
-    made: list[str | tuple[int, int]] = [*needle, verb[:1].upper() + verb[1:]]
+    made: list[str | tuple[int, int]] = []
+    if "needle" in by_kind:
+        made += ["Change to ", by_kind["needle"].match.span("size"), " needles. "]
+    made += [verb[:1].upper() + verb[1:]]
     made += [" rem ", many, " sts"] if many else [" all sts"] if "all" in by_kind else []
     made += [form for kind, form in _FORMS.items() if kind in by_kind]
     made += [" in ", by_kind["ribbed"].match.span("rib")] if "ribbed" in by_kind else []
