@@ -13,7 +13,7 @@ from stepper.plan.model import OpenKind, OpenRow, PartKind, Plan, Proposed, RowP
 from stepper.plan.stitches.abbreviate import put_on_hold
 from stepper.session.effects import Effect
 from stepper.session.open_row.by_parts import Ask, PartQuestion
-from stepper.session.open_row.in_parts import part_heard
+from stepper.session.open_row.in_parts import begins_with, part_heard
 from stepper.session.open_row.telling import (
     SettleRow,
     TellOpenAhead,
@@ -21,6 +21,7 @@ from stepper.session.open_row.telling import (
     TellSettled,
     TellSoFar,
 )
+from stepper.session.questions.about import TellUnread
 
 
 def tell_open_row(effect: TellOpenRow, plan: Plan) -> str:
@@ -204,10 +205,17 @@ def _ask(effect: TellOpenRow) -> str:
 
 
 def _ahead(effect: TellOpenAhead, plan: Plan) -> str:
-    return (
-        f"Behind this comes a row that I do not read: {_quoted(effect.row.words)} "
-        "Look whether it speaks of what you knit now."
-    )
+    words = effect.row.words
+    begins = begins_with(words)
+    if begins == " ".join(words.split()):
+        printed = f"Behind this comes a row that I do not read: {_quoted(words)}"
+        return f"{printed} Look whether it speaks of what you knit now."
+    printed = f"Behind this comes a row that I do not read. It begins: {_quoted(begins)}"
+    return f"{printed} Look whether it speaks of what you knit now; to hear all of it say: read that row."
+
+
+def _unread(effect: TellUnread, plan: Plan) -> str:
+    return "Every row of the pattern is read." if effect.row is None else _quoted(effect.row.words)
 
 
 def _settled(effect: TellSettled, plan: Plan) -> str:
@@ -234,6 +242,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
     {
         TellOpenRow: tell_open_row,
         TellOpenAhead: _ahead,
+        TellUnread: _unread,
         TellSettled: _settled,
         TellSoFar: _so_far,
         SettleRow: _nothing,

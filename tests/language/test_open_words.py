@@ -6,9 +6,13 @@ from dataclasses import replace
 
 from stepper.language.effect_words import tell_effect
 from stepper.language.open_words import ask_parts, say_proposed
+from stepper.language.understanding.understand import understand
 from stepper.plan.model import OpenKind, PartKind, Proposed, RowPart
+from stepper.session.cues import About
 from stepper.session.open_row.by_parts import Ask, PartQuestion
 from stepper.session.open_row.telling import SettleRow, TellOpenAhead, TellOpenRow, TellSettled, TellSoFar
+from stepper.session.questions.about import TellUnread
+from stepper.session.questions.topics import Topic
 from stepper.session.state import OpenAnswer, OpenWork
 from tests.session.open_row.evening import ONE_ROUND, ROW, cowl
 from tests.tables import each_row
@@ -61,6 +65,14 @@ def test_the_row_ahead_the_answer_kept_and_what_is_not_known() -> None:
         "Behind this comes a row that I do not read: Twirl the loops over the thumb. "
         "Look whether it speaks of what you knit now."
     )
+    long = replace(ROW, words="Twirl the loops over the thumb, the back of the hand and the wrist, then slip each of them to the end of its own thread. Rep three times.")
+    assert tell_effect(TellOpenAhead(row=long), garment) == (
+        "Behind this comes a row that I do not read. It begins: Twirl the loops over the thumb. "
+        "Look whether it speaks of what you knit now; to hear all of it say: read that row."
+    )
+    assert understand("read that row", garment) == About(topic=Topic.UNREAD)
+    assert tell_effect(TellUnread(row=long), garment) == long.words
+    assert tell_effect(TellUnread(row=None), garment) == "Every row of the pattern is read."
     assert tell_effect(TellSettled(), garment) == "Kept so."
     assert tell_effect(TellSoFar(row=ROW, known=True), garment) == "That is as far as the pattern is read."
     assert tell_effect(TellSoFar(row=ROW, known=False), garment) == (

@@ -1,6 +1,6 @@
 """The part of the vocabulary for slips that no count shows, and what is asked in their place. No I/O.
 
-They are for the keyboard, but for one that is heard behind the address word.
+They are for the keyboard, but for the row that is not read and one that is heard behind the address word.
 """
 
 from __future__ import annotations
@@ -98,6 +98,19 @@ SLIP_WORDINGS: Final[tuple[Wording, ...]] = (
             "where does the round begin",
             "where is the beginning of the round",
             "where do the markers go",
+        ),
+    ),
+    Wording(
+        cue=cues.About,
+        fixed={"topic": Topic.UNREAD},
+        says="says the words of the row that is not read",
+        spoken=("read that row", "which row do you not read"),
+        typed=(
+            "read the row",
+            "read me that row",
+            "what does that row say",
+            "what is that row",
+            "which row is not read",
         ),
     ),
     Wording(

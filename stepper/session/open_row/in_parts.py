@@ -17,6 +17,8 @@ from stepper.session.state import OpenWork
 
 _MOST_S: Final = 9.0
 """How long a part is at most; with what leads to it or is asked behind it, 12. Unit: s, estimated."""
+_GLIMPSE_S: Final = 4.0
+"""How long the beginning is by which a row is named beforehand, at most. Unit: s, estimated."""
 _ENDS: Final = tuple(map(regex, (r"(?<=[.!?])\s+(?=\W*[A-Z])", r"(?<=;)\s+", r"(?<=,)\s+", r"\s+")))
 """Where words are parted, the best place first; no sentence ends in "needle no. 9"."""
 
@@ -31,25 +33,34 @@ def parts_of(words: str) -> tuple[str, ...]:
     return tuple(_joined(list(_parted(" ".join(words.split()), 0))))
 
 
-def _parted(words: str, rank: int) -> Iterator[str]:
-    if seconds_of(words) <= _MOST_S or rank == len(_ENDS):
+def begins_with(words: str) -> str:
+    """Return as much of the beginning of some words as names a row beforehand; all of them if they are short.
+
+    Args:
+        words: The words as printed.
+    """
+    return next(_joined(list(_parted(" ".join(words.split()), 0, _GLIMPSE_S)), _GLIMPSE_S))
+
+
+def _parted(words: str, rank: int, most_s: float = _MOST_S) -> Iterator[str]:
+    if seconds_of(words) <= most_s or rank == len(_ENDS):
         yield words
         return
     begin = 0
     for end in _ENDS[rank].finditer(words):
         before = words[: end.start()]
         if before.count("(") + before.count("[") <= before.count(")") + before.count("]"):
-            yield from _parted(words[begin : end.start()], rank + 1)
+            yield from _parted(words[begin : end.start()], rank + 1, most_s)
             begin = end.end()
-    yield from _parted(words[begin:], rank + 1)
+    yield from _parted(words[begin:], rank + 1, most_s)
 
 
-def _joined(pieces: Sequence[str]) -> Iterator[str]:
+def _joined(pieces: Sequence[str], most_s: float = _MOST_S) -> Iterator[str]:
     """Yield the pieces, short ones together."""
     held = ""
     for piece in pieces:
         both = f"{held} {piece}".strip()
-        if held and seconds_of(both) > _MOST_S:
+        if held and seconds_of(both) > most_s:
             yield held
             both = piece
         held = both

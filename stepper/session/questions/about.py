@@ -8,7 +8,7 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.craft.stitches import Kind
-from stepper.plan.model import Plan, flatten
+from stepper.plan.model import OpenRow, Plan, flatten
 from stepper.records import dataclass
 from stepper.session.control import refuse_done
 from stepper.session.cues import About, Explain, HowFarIn, HowFarTo
@@ -44,6 +44,14 @@ class TellMeaningHere(Effect):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TellUnread(Effect):
+    """Say all the words of the row that is not read, on demand."""
+
+    row: OpenRow | None
+    """None if every row of the pattern is read."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class TellFinishDate(Effect):
     """Say when the garment will be finished, and what each evening must bring."""
 
@@ -61,6 +69,7 @@ _ANYWHERE: Final = frozenset(
         Topic.WRONG_YARN,
         Topic.LONG_FLOAT,
         Topic.YARN_OUT,
+        Topic.UNREAD,
     )
 )
 # Topics that have an answer when every round is done.
@@ -115,6 +124,11 @@ def _meaning_here(plan: Plan, state: State) -> TellMeaningHere:
 
 def _finish(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     yield TellFinishDate(outlook=look_ahead(plan, state, at))
+
+
+def _unread(plan: Plan, state: State, at: str) -> Iterator[Effect]:
+    """Tell the row that is not read, wherever she stands."""
+    yield TellUnread(row=plan.open)
 
 
 _Telling = Callable[[Plan, State, str], Iterator[Effect]]
@@ -174,6 +188,7 @@ _TOLD: Final[MappingProxyType[Topic, _Telling]] = MappingProxyType(
         Topic.YARN_OUT: partial(tell_way_out, topic=Topic.YARN_OUT),
         Topic.MARKER_LOST: tell_markers_lost,
         Topic.CARRIED: about_round.tell_carried,
+        Topic.UNREAD: _unread,
     }
 )
 

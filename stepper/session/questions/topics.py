@@ -98,6 +98,8 @@ class Topic(Enum):
     """Where the round begins and the markers stand, for one that fell out."""
     CARRIED = "carried"
     """Which yarn of the round lies below, so that it shows most."""
+    UNREAD = "unread"
+    """The words of the row that is not read, wherever it lies ahead."""
 
 
 class PartTopic(Enum):

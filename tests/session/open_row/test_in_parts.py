@@ -8,7 +8,7 @@ import pytest
 
 from stepper.session.cues import Again, Back, Next, Yes
 from stepper.session.events import RowSaid
-from stepper.session.open_row.in_parts import parts_of
+from stepper.session.open_row.in_parts import begins_with, parts_of
 from stepper.session.open_row.telling import TellOpenRow
 from stepper.session.speech_length import seconds_of
 from tests.playbook import AT
@@ -26,6 +26,9 @@ def test_no_part_is_longer_than_can_be_said_with_what_leads_to_it(words: str) ->
     parts = parts_of(words)
     assert " ".join(parts) == " ".join(words.split())
     assert all(seconds_of(each) <= 9.0 or "(" in each for each in parts)
+    begins = begins_with(words)
+    assert " ".join(words.split()).startswith(begins)
+    assert seconds_of(begins) <= 4.0 or "(" in begins
 
 
 def test_next_step_goes_on_in_the_words_and_again_repeats_the_part() -> None:
