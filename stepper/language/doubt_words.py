@@ -10,6 +10,7 @@ from stepper.language.measures import length, plural
 from stepper.plan.model import Plan
 from stepper.session.counting.doubts import AskBack, TellDismissed
 from stepper.session.effects import Effect
+from stepper.session.moves import ask_how_far
 from stepper.session.questions.why import Ground, TellWhy
 from stepper.session.state import DoubtKind
 
@@ -33,7 +34,16 @@ def _ask_back(effect: AskBack, plan: Plan) -> str:
         case DoubtKind.FINISHED:
             asked = f"{doubt.number} is what the whole round leaves. Is it finished?"
             return f"{asked} Say: yes it is, or: no it is not."
+        case DoubtKind.ROUNDS:
+            return _rounds_back(doubt.number, effect.lifeline)
     assert_never(doubt.kind)
+
+
+def _rounds_back(number: int, lifeline: int) -> str:
+    if not number:
+        return ask_how_far(lifeline)
+    mend = "A few stitches are covered in duplicate stitch later."
+    return f"{plural(number, 'round')} ripped back? Say: yes it is, or: no it is not. {mend}"
 
 
 def _off(difference: int, expected: int) -> str:
@@ -51,6 +61,8 @@ def _rounds(effect: AskBack) -> str:
 
 
 def _dismissed(effect: TellDismissed, plan: Plan) -> str:
+    if not effect.number:
+        return "Nothing is changed."
     how = ", digit by digit" if effect.count else ""
     return f"Nothing is changed. Say the number again{how}."
 

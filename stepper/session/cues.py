@@ -181,7 +181,9 @@ class RoundsBack(Cue):
     """Return to the beginning of a round so many before the one in hand."""
 
     rounds: int
-    """Range: 0 and up; 0 for the round in hand."""
+    """Range: 0 and up; 0 for the round in hand, below it where she did not say how many."""
+    wrong: bool = False
+    """Whether she only said that so far down something is wrong that no count shows."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

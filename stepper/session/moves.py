@@ -19,9 +19,9 @@ from stepper.session.cues import (
     YarnDone,
 )
 from stepper.session.decision import Decision, Refusal
-from stepper.session.events import Advanced, Jumped, Placed, Returned
+from stepper.session.events import Advanced, Doubted, Jumped, Placed, Returned
 from stepper.session.fault.tinking import reverse
-from stepper.session.state import Position, State
+from stepper.session.state import Doubt, DoubtKind, Position, State
 from stepper.session.step_in_hand import step_before, step_in_hand
 from stepper.session.stops import stop_in_hand
 
@@ -124,26 +124,38 @@ def yarn_done(plan: Plan, state: State, cue: YarnDone) -> Decision:
 def rounds_back(plan: Plan, state: State, cue: RoundsBack) -> Decision:
     """Return to the beginning of a round so many before the one in hand."""
     origin = state.place
-    if cue.rounds < 0:
-        return Refusal(sentence=_ask_how_far(state))
+    if cue.rounds < 0 and origin.index:
+        if cue.heard is not None:  # a film may have said it, and the number behind it
+            return Refusal(sentence=ask_how_far(lifeline_down(state)))
+        return (Doubted(at=cue.at, doubt=Doubt(kind=DoubtKind.ROUNDS, place=origin)),)
     if not cue.rounds and not origin.stitch:
         return Refusal(sentence="You are at its beginning.")
-    if cue.rounds > origin.index:
+    if cue.rounds > origin.index or cue.rounds < 0:
         many = f"Only {origin.index}" if origin.index else "None"
         return Refusal(sentence=f"{many} {'lie' if origin.index > 1 else 'lies'} behind.")
+    if cue.wrong:
+        return (Doubted(at=cue.at, doubt=Doubt(kind=DoubtKind.ROUNDS, place=origin, number=cue.rounds)),)
     place = Position(index=origin.index - cue.rounds)
     back = count_between(plan, place, origin)
     return (Returned(at=cue.at, origin=origin, place=place, stitches=back),)
 
 
-def _ask_how_far(state: State) -> str:
-    """Return what asks how many rounds were ripped, with how far down the last lifeline lies."""
+def ask_how_far(lifeline: int) -> str:
+    """Return what asks how many rounds were ripped.
+
+    Args:
+        lifeline: How far down the last lifeline lies; 0 for none. Unit: rounds.
+    """
     asked = "How many rounds? Say: go back two rounds, or as many as it is."
-    below = [each.index for each in state.knitting.lifelines if each.index < state.place.index]
-    if not below:
+    if not lifeline:
         return asked
-    down = state.place.index - below[-1]
-    return f"{asked} Your lifeline is {down} {'round' if down == 1 else 'rounds'} down."
+    return f"{asked} Your lifeline is {lifeline} {'round' if lifeline == 1 else 'rounds'} down."
+
+
+def lifeline_down(state: State) -> int:
+    """Return how far down the last lifeline lies; 0 for none. Unit: rounds."""
+    below = [each.index for each in state.knitting.lifelines if each.index < state.place.index]
+    return state.place.index - below[-1] if below else 0
 
 
 def stitches_back(plan: Plan, state: State, cue: StitchesBack) -> Decision:

@@ -148,6 +148,8 @@ class DoubtKind(Enum):
     """Stitches left over at the end of the round; below 0 where it came out short."""
     FINISHED = "finished"
     """Whether the round is finished, since the count is that of its end."""
+    ROUNDS = "rounds"
+    """Rounds ripped back; 0 where she did not say how many."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -386,15 +386,15 @@ def test_a_round_is_known_by_its_yarn_as_far_ahead_as_a_knitter_works_without_a_
 
 
 def test_rounds_are_gone_back_to_their_beginning_and_no_further_than_the_first() -> None:
-    """Each with the stitches that come off: 225 of the neckband's rounds and what is worked of the one in hand."""
+    """Each with the stitches that come off: 225 of the neckband's rounds and what is worked of the one in hand; asked how many, she stays."""
     back = {
         (stitch, rounds): _moved(_at(2, stitch), RoundsBack(at=AT, rounds=rounds))
         for stitch in (0, 10)
         for rounds in (-1, 0, 1, 2, 3)
     }
     assert back == {
-        (0, -1): None, (0, 0): None, (0, 1): (1, 0), (0, 2): (0, 0), (0, 3): None,
-        (10, -1): None, (10, 0): (2, 0), (10, 1): (1, 0), (10, 2): (0, 0), (10, 3): None,
+        (0, -1): (2, 0), (0, 0): None, (0, 1): (1, 0), (0, 2): (0, 0), (0, 3): None,
+        (10, -1): (2, 10), (10, 0): (2, 0), (10, 1): (1, 0), (10, 2): (0, 0), (10, 3): None,
     }  # fmt: skip
     event = _event(_at(2, 10), RoundsBack(at=AT, rounds=2))
     assert isinstance(event, Returned)

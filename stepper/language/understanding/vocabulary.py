@@ -352,6 +352,23 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     ),
     Wording(
         cue=cues.RoundsBack,
+        fixed={"wrong": True},
+        fills={"number": "rounds"},
+        says="asks whether you rip back to what is wrong so far down",
+        typed=(
+            "wrong colour {number} rounds down",
+            "wrong colour {number} round down",
+            "wrong yarn {number} rounds down",
+            "wrong colour {number} rounds back",
+            "wrong colour {number} rounds below",
+            "wrong yarn {number} rounds below",
+            "i see a mistake {number} rounds down",
+            "mistake {number} rounds down",
+            "there is a mistake {number} rounds down",
+        ),
+    ),
+    Wording(
+        cue=cues.RoundsBack,
         fixed={"rounds": 0},
         says="returns to the beginning of this round",
         spoken=("start the round again", "begin the round again"),

@@ -60,6 +60,8 @@ def _asked_back(doubt: Doubt, plan: Plan) -> str:
     """Return what is asked back, in figures."""
     if doubt.kind is DoubtKind.LENGTH:
         return f"{length(doubt.length_mm, plan.units)}?"
+    if doubt.kind is DoubtKind.ROUNDS:
+        return f"{plural(doubt.number, 'round')} back?" if doubt.number else "how many rounds back?"
     end = " and the round finished" if doubt.kind is DoubtKind.FINISHED else ""
     return f"{doubt.number}{end}?"
 

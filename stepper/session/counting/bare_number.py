@@ -11,12 +11,13 @@ from typing import Final
 from stepper.plan.model import Plan
 from stepper.session.counting.checks import expected_at_end, stretch_to_measure
 from stepper.session.counting.tally import count_at
-from stepper.session.cues import Count
+from stepper.session.cues import Count, RoundsBack
 from stepper.session.decision import Decision, Refusal
 from stepper.session.fault.inquiry import Inquiry, inquire
 from stepper.session.fault.rules import asked_look, count_or_part
 from stepper.session.fault.search import most_counted
-from stepper.session.state import Seen, State
+from stepper.session.moves import rounds_back
+from stepper.session.state import DoubtKind, Seen, State
 
 FEWEST: Final = 0.5
 """From which share of the stitches expected a number alone is taken for a count of all. Half, since a round
@@ -33,6 +34,9 @@ _LOOKS: Final = {
 
 def take_count(plan: Plan, state: State, cue: Count) -> Decision:
     """Compare a count, or refuse a number alone that is far from any, with what else it may be."""
+    doubt = state.knitting.doubt
+    if cue.bare and doubt is not None and doubt.kind is DoubtKind.ROUNDS and cue.stitches <= MOST_ROUNDS:
+        return rounds_back(plan, state, RoundsBack(at=cue.at, rounds=cue.stitches))
     if cue.bare and cue.heard is None and not _may_be_count(plan, state, cue.stitches):
         return Refusal(sentence=_ask_which(plan, state, cue.stitches))
     return count_or_part(plan, state, cue)

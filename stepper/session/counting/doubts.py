@@ -19,13 +19,25 @@ from stepper.plan.model import Plan
 from stepper.records import dataclass
 from stepper.session.counting import checks
 from stepper.session.counting.tally import count_at
-from stepper.session.cues import Count, Cue, Length, MarkerCounts, No, Saw, SectionCount, ThatIsAll, Yes
+from stepper.session.cues import (
+    Count,
+    Cue,
+    Length,
+    MarkerCounts,
+    No,
+    RoundsBack,
+    Saw,
+    SectionCount,
+    ThatIsAll,
+    Yes,
+)
 from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import Effect
 from stepper.session.events import Counted, Doubted, Event, Measured, Observed, Searched, SearchLeft
 from stepper.session.fault import rules as faults
 from stepper.session.fault.inquiry import inquire
 from stepper.session.fault.landmarks import Landmark
+from stepper.session.moves import lifeline_down, rounds_back
 from stepper.session.state import Doubt, DoubtKind, Seen, State
 
 HEARD_WELL: Final = 0.7
@@ -50,6 +62,8 @@ class AskBack(Effect):
     """Rounds a length would add; below 0 for those it would cut. Unit: rounds."""
     rounds_left: int = 0
     """Rounds of the stretch that would then be left. Unit: rounds."""
+    lifeline: int = 0
+    """How far down the last lifeline lies where rounds are ripped back; 0 for none. Unit: rounds."""
     misheard: bool = False
     """Whether another count was read back just before: one of the two was not heard as it was said."""
 
@@ -60,6 +74,8 @@ class TellDismissed(Effect):
 
     count: bool
     """Whether it was a count of two figures or more, which is heard best digit by digit."""
+    number: bool = True
+    """Whether a number was read back that may have been meant otherwise."""
 
 
 def hold(plan: Plan, state: State, cue: Cue, decision: Decision) -> Decision:
@@ -158,6 +174,8 @@ def yes(plan: Plan, state: State, cue: Yes) -> Decision:
             return faults.saw(plan, state, seen)
         case DoubtKind.FINISHED:
             return _counted(plan, state, cue, finished=True)
+        case DoubtKind.ROUNDS:
+            return rounds_back(plan, state, RoundsBack(at=cue.at, rounds=doubt.number or -1))
 
 
 def no(plan: Plan, state: State, cue: No) -> Decision:
@@ -213,6 +231,8 @@ def ask_back(plan: Plan, state: State) -> Iterator[AskBack]:
         case DoubtKind.LENGTH:
             kept = checks.measure(plan, state, Length(length_mm=doubt.length_mm))
             yield _length_back(doubt, kept)
+        case DoubtKind.ROUNDS:
+            yield AskBack(doubt=doubt, lifeline=lifeline_down(state))
         case DoubtKind.LEFT | DoubtKind.FINISHED:
             yield AskBack(doubt=doubt)
 
@@ -229,7 +249,8 @@ def tell_doubted(plan: Plan, before: State, event: Doubted, after: State) -> Ite
     """Read back, or say that it is dropped."""
     dropped = before.knitting.doubt
     if event.doubt is None:
-        yield TellDismissed(count=_has_figures(dropped))
+        number = dropped is None or dropped.kind is not DoubtKind.ROUNDS
+        yield TellDismissed(count=_has_figures(dropped), number=number)
     for effect in ask_back(plan, after):
         yield replace(effect, misheard=_has_figures(dropped) and _has_figures(event.doubt))
 

@@ -13,7 +13,7 @@ from stepper.session.effects import AskCount, AskLook, AskSections, Effect
 from stepper.session.fault.respond import AskAgain
 from stepper.session.open_row.telling import TellOpenRow, ask_row
 from stepper.session.respond import ask_open
-from stepper.session.state import State
+from stepper.session.state import DoubtKind, State
 
 _A_COUNT: Final[frozenset[type[Cue]]] = frozenset((Count, No))
 _ANSWERED_BY: Final = MappingProxyType(
@@ -42,7 +42,7 @@ def list_answers(plan: Plan, state: State, told: Iterable[Effect]) -> frozenset[
         if isinstance(effect, AskSections) and effect.yes:
             answers.add(Yes)
         if isinstance(effect, AskBack):
-            answers |= {Yes, No, Count} if effect.doubt.kind in COUNTS else {Yes, No}
+            answers |= {Yes, No, Count} if effect.doubt.kind in {*COUNTS, DoubtKind.ROUNDS} else {Yes, No}
         if isinstance(effect, TellOpenRow):  # a film says yes and no too, and the file is written after a yes
             answers |= {Yes, No, Count} if effect.asks else {Count}
     return frozenset(answers)

@@ -93,6 +93,49 @@ def test_a_few_alone_are_rounds_and_no_count() -> None:
         > rip back
         How many rounds? Say: go back two rounds, or as many as it is.
         > 2
+        Yoke, round 1 of 4: cast on eighty.
+        """,
+    )
+    check(
+        _at(2),
+        """
+        > rip back
+        How many rounds? Say: go back two rounds, or as many as it is.
+        > where am i
+        Yoke, round 3 of 4, at its beginning. 80 stitches on the needles.
+        > yes
+        How many rounds? Say: go back two rounds, or as many as it is.
+        > no
+        Nothing is changed.
+        > 2
         2 alone is far from 80 stitches. Say: go back 2 rounds; or: 2 rounds done.
+        > rip back
+        How many rounds? Say: go back two rounds, or as many as it is.
+        > 3
+        Only 2 lie behind.
+        > rip back
+        How many rounds? Say: go back two rounds, or as many as it is.
+        > count is 79
+        79: 1 fewer than 80.
+        Is there a loose loop below the needles? Say: I see a loop, or: no loop.
+        """,
+    )
+
+
+def test_what_is_wrong_so_far_down_is_ripped_back_to_with_a_yes() -> None:
+    """No count shows a wrong colour, so no search finds it: she says where it lies, and the place follows her."""
+    check(
+        _at(2),
+        """
+        > wrong colour one round down
+        1 round ripped back? Say: yes it is, or: no it is not. A few stitches are covered in duplicate stitch later.
+        > no
+        Nothing is changed.
+        > wrong colour one round down
+        1 round ripped back? Say: yes it is, or: no it is not. A few stitches are covered in duplicate stitch later.
+        > yes
+        Yoke, round 2 of 4: knit all eighty.
+        > wrong colour two rounds down
+        Only 1 lies behind.
         """,
     )
