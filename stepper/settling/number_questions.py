@@ -37,6 +37,12 @@ _CHANGES: Final = regex(
 _TOGETHER: Final = regex(r"\b(?:[kp]\s?\d?\s?tog|tog|ssk|ssp|skpo|psso|m1\w?|kfb|pfb)\b", re.I)
 _OVER: Final = regex(r"\b(?:yo|yrn|yfwd|wfwd|yarn\s+over|w\.\s?fwd)\b", re.I)
 """What makes good in lace what is worked together."""
+_EACH_ALIKE: Final = regex(
+    r"\b(?:each|every|both|all|next|foll\w*|these|the)\s+(?:(?:of\s+the\s+)?(?:next|foll\w*|these)\s+)?(?:\w+\s+){0,2}?(?:rows|rnds|rounds)\b"
+    r"|\b(?:each|every)\s+(?:row|rnd|round)\b|\b(?:beg\w*|start|ends?)\s+of\s+(?:the\s+)?(?:next|foll\w*|these|each|every)\b",
+    re.I,
+)
+"""Words by which several rows are worked alike, so that each changes as many stitches."""
 _NEEDS_COUNT: Final = "Say how many stitches after them, too: 84 sts, or same."
 _NEEDS_ROWS: Final = "Say how many rows, or until what length: 12 rows, or until 12 cm."
 
@@ -199,16 +205,24 @@ class NumberQuestions:
             LaterAsked: It is left open; `BackAsked` and `StopAsked` likewise, here and below.
         """
         proposed = self.propose()
-        default = self.say(proposed)
+        whole = not self.trouble_with(proposed)
+        default = self.say(proposed) if whole else ""
 
         def read(answer: str) -> RowNumbers | str:
-            found = proposed if answer == default else self.read(answer, bare=True)
+            found = proposed if whole and answer == default else self.read(answer, bare=True)
             if found is None:
                 return f"{_NEEDS_ROWS} The stitches after them stand behind: 12 rows, 84 sts."
             return found if isinstance(found, str) else self.trouble_with(found) or found
 
         question = "How many rows, or until what length, and how many sts then?"
-        return self.complete(ask_read(question, default, read))
+        known = "" if whole else self._say_known(proposed)
+        return self.complete(ask_read(f"{question}{known}", default, read))
+
+    def _say_known(self, numbers: RowNumbers) -> str:
+        """Return what is known of numbers of which something has to be said yet, in brackets."""
+        said = self.say(numbers)
+        known = [part for part in said.split(", then ") if not part.startswith("how many")]
+        return f" (known: {', then '.join(known)})" if known else ""
 
     def complete(self, numbers: RowNumbers) -> RowNumbers | None:
         """Ask for the count after each row where it changes and is not known; None if that cannot be said."""
@@ -280,8 +294,8 @@ class NumberQuestions:
         return () if not last or not self.before else (self.before,) * (many - 1) + (last,)
 
     def _in_steps(self, many: int, last: int) -> tuple[int, ...]:
-        """Return the counts if all rows change as many stitches; empty if that does not come out."""
-        if not last or not self.before:
+        """Return the counts if all rows change as many; empty if that is not said or does not come out."""
+        if not last or not self.before or _EACH_ALIKE.search(self.words) is None:
             return ()
         step, over = divmod(last - self.before, many)
         return () if over else tuple(self.before + step * row for row in range(1, many + 1))
