@@ -262,7 +262,8 @@ class Course:
             leave_waiting(section.name, needles)  # until the yoke joins both
         if needles.count:
             told = f"stitches are on the needles where the second {section.name} begins."
-            needles.report(instruction.place, told, "Bind them off.")
+            how = 'Write how the first ends, as its last line: "Bind off.", or "Place all sts on hold."'
+            needles.report(instruction.place, told, how)
             return
         for copy in range(1, instruction.times + 1):
             for source in parts:
