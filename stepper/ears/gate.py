@@ -8,7 +8,8 @@ Source: measured on synthetic voices in film sound; the figures below are those 
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Collection
+
+from stepper.ears.room_levels import RoomLevels, level_at_share
 
 CHUNK_S = 0.032
 """Length of the pieces the gate decides on. Unit: seconds."""
@@ -59,9 +60,8 @@ class Gate:
 
     def __init__(self) -> None:
         """Start closed, with nothing heard yet."""
-        self._levels: deque[float] = deque(maxlen=_LEVELS)
-        self._when: deque[int] = deque(maxlen=_LEVELS)
-        # At which chunk each of the levels was; 0 for those of refused utterances, whose time is over.
+        self._room = RoomLevels(_LEVELS)
+        # By the chunk at which each of the levels was; 0 for those of refused utterances, whose time is over.
         self._before: deque[bytes] = deque(maxlen=_BEFORE_CHUNKS + _OPENING_CHUNKS)
         self._latest: deque[float] = deque(maxlen=_SILENT_CHUNKS)
         self._silence_db: float | None = None
@@ -116,8 +116,7 @@ class Gate:
             self._own_levels, self._quiet, self._peak = [level_db], 0, level_db
             self._just_before = list(self._lately)[:-_OPENING_CHUNKS]
         else:
-            self._levels.append(level_db)
-            self._when.append(self._taken)
+            self._room.take(level_db, self._taken)
         return None
 
     @property
@@ -146,7 +145,7 @@ class Gate:
 
         Somebody is talking, then, and not to the program, unless its name is said.
         """
-        own = _at_share(self._own_levels[: len(self._own_levels) - self._quiet], _LOUD_SHARE)
+        own = level_at_share(self._own_levels[: len(self._own_levels) - self._quiet], _LOUD_SHARE)
         return sum(level >= own - _AS_LOUD_DB for level in self._just_before) >= _TALK_CHUNKS
 
     def so_far(self, *, to_now: bool = False) -> bytes:
@@ -186,8 +185,8 @@ class Gate:
             self._refused.popleft()
         if len(self._refused) > _REFUSED_AT_FIRST:
             _, levels = self._refused.popleft()
-            self._levels.extend(levels)
-            self._when.extend([0] * len(levels))
+            for level_db in levels:
+                self._room.take(level_db, 0)
 
     def leave_out(self, began_s: float, ended_s: float) -> None:
         """Take what was said then to be a cue, though it was not cut out here or was refused: it is no room.
@@ -197,9 +196,7 @@ class Gate:
             ended_s: How long ago it ended. Unit: s.
         """
         begin, end = (self._taken - round(each / CHUNK_S) for each in (began_s, ended_s))
-        kept = [each for each in zip(self._when, self._levels, strict=True) if not begin <= each[0] <= end]
-        self._when = deque((when for when, _ in kept), maxlen=_LEVELS)
-        self._levels = deque((level for _, level in kept), maxlen=_LEVELS)
+        self._room.leave_out(begin, end)
         self._refused = deque(each for each in self._refused if each[0] < begin)
 
     def reset(self) -> None:
@@ -259,11 +256,5 @@ class Gate:
         return min(self._peak - below_peak_db, quiet_db)
 
     def _floor_db(self) -> float:
-        floor_db = _at_share(self._levels, _PERCENTILE)
+        floor_db = self._room.at_share(_PERCENTILE)
         return floor_db if self._silence_db is None else min(floor_db, self._silence_db)
-
-
-def _at_share(levels: Collection[float], share: float) -> float:
-    """Return the level that a given share of them does not exceed; minus infinity if there are none."""
-    ordered = sorted(levels)
-    return ordered[int(share * (len(ordered) - 1))] if ordered else float("-inf")

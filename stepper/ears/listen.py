@@ -4,11 +4,9 @@ from __future__ import annotations
 
 import importlib
 import math
-from array import array
 from collections import deque
 from collections.abc import Callable, Iterator
 from dataclasses import replace
-from operator import mul
 from typing import Any
 
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone
@@ -340,6 +338,7 @@ class _Attention:
 
 def measure_level_db(chunk: bytes) -> float:
     """Return how loud a chunk is. Unit: dB below the loudest square wave, 0 at most; -100 for silence."""
-    samples = array("h", chunk)
-    power = sum(map(mul, samples, samples)) / max(1, len(samples))
+    numpy: Any = importlib.import_module("numpy")
+    samples = numpy.frombuffer(chunk, numpy.int16).astype(numpy.float64)  # whole numbers, so the sum is exact
+    power = float(samples @ samples) / max(1, len(samples))
     return 10 * math.log10(power / 2**30) if power else -100.0
