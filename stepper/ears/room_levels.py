@@ -1,7 +1,7 @@
 """How loud the room was for a while, in the order of loudness at any moment. No I/O.
 
-The gate asks for each chunk of 32 ms how loud the room mostly is. Half a thousand levels put in order anew each
-time were three hundredths of what the ears took through a film.
+The gate asks for each chunk of 32 ms how loud the room mostly is. Half a thousand levels put in order anew
+each time were three hundredths of what the ears took through a film.
 """
 
 from __future__ import annotations
