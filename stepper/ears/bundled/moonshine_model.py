@@ -14,6 +14,7 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any, Final
 
+from stepper.ears.bundled.sliding_encoder import SlidingEncoder
 from stepper.ears.bundled.token_tree import Node
 from stepper.ears.onnx_session import load_encoder, load_network
 from stepper.ears.packaged_weights import weights_path
@@ -23,7 +24,7 @@ from stepper.records import dataclass
 _BEGIN, _END = 1, 2
 _FIRST_WORD = 3
 _LONGEST = 24
-_SHORTEST_SAMPLES = 8000
+_SHORTEST_BYTES = 16_000
 _LAYERS, _HEADS, _WIDTH = 6, 8, 36
 _BATCH: Final = 16
 _ENDS: Final = 10
@@ -103,7 +104,8 @@ class MoonshineModel:
             self._tokens = _read_tokens((folder / "tokenizer.bin").read_bytes())
         except (ImportError, OSError) as error:
             raise SurroundingsError(f"The recogniser's model cannot be loaded: {error}") from error
-        self._encoder = load_encoder(encoder or weights_path("encoder.onnx"), "The recogniser's model")
+        network = load_encoder(encoder or weights_path("encoder.onnx"), "The recogniser's model")
+        self._encoder = SlidingEncoder(network)
         decoder = folder / "decoder_model_merged.ort"
         self._decoder = load_network(decoder, "The recogniser's model", repacked=False)
         # Repacked it takes 10 MB more; as it is, a millisecond or two more for a step. The results are the
@@ -116,10 +118,7 @@ class MoonshineModel:
 
     def states(self, pcm: bytes) -> Any:
         """Return what the encoder makes of sound at the hearing rate, signed 16-bit: 1 × frames × 288."""
-        np = self._np
-        sound = np.frombuffer(pcm, np.int16).astype(np.float32) / 32768
-        sound = np.pad(sound, (0, max(0, _SHORTEST_SAMPLES - len(sound))))
-        return self._encoder.run(["states"], {"input_values": sound[None]})[0]
+        return self._encoder.states(pcm.ljust(_SHORTEST_BYTES, b"\0"))
 
     def encode(self, pcm: bytes) -> Encoded:
         """Encode sound at the hearing rate, signed 16-bit."""

@@ -11,7 +11,10 @@ angle takes every second number out and puts it back, in ten steps. Here
   behind it: the product is made of what has not been normed yet;
 - the first numbers of all pairs that are turned stand before the second ones, in `q` and `k` alike, so that both are
   turned at once and each score stays the sum it was;
-- `q`, `k` and `v` are one product.
+- `q`, `k` and `v` are one product;
+- what the first two convolutions make of a stretch of sound can be taken out (`rows`) and given again (`known`) with
+  the sound that follows it, from the first moment on of which nothing is known: windows that slide over a film share
+  most of theirs.
 
 Each weight keeps its 8 bits and its scale, so it is the same real number once it is loaded; sums are made in another
 order, and the states differ by no more than they do between two optimisations of one file.
@@ -32,6 +35,9 @@ _WIDE, _HEADS, _DIM, _ROTARY, _LAYERS, _FULL = 288, 8, 36, 32, 6, 576
 _LEAST = 1e-5
 _BASE = 10_000.0
 _ROOT, _SMALL_ENOUGH = 2**0.5, 6**-0.5
+KNOWN, ROWS = "known", "rows"
+"""What is known of a sound from before, moment by moment of the second convolution, and what is known with it: its
+products before the norm, and the sum and the sum of squares of the three moments of the first that begin with it."""
 EARLIER = {0: "early", 2: "middle"}
 """Layers whose states are given as well: what knows a voice goes by them."""
 _ALL = 2**62
@@ -117,6 +123,7 @@ class _Laying:
         self._kept: dict[str, np.ndarray] = {}
 
     def model(self) -> onnx.ModelProto:
+        self._keep(KNOWN, np.zeros((1, 0, _FULL + 2), np.float32))  # nothing, unless it is given
         state, count = self._convolutions()
         cos, sin = self._angles(count)
         for layer in range(_LAYERS):
@@ -127,10 +134,16 @@ class _Laying:
         graph = helper.make_graph(
             self._nodes,
             "encoder",
-            [helper.make_tensor_value_info("input_values", TensorProto.FLOAT, [1, "samples"])],
             [
-                helper.make_tensor_value_info(name, TensorProto.FLOAT, [1, "frames", _WIDE])
-                for name in ("states", *EARLIER.values())
+                helper.make_tensor_value_info("input_values", TensorProto.FLOAT, [1, "samples"]),
+                helper.make_tensor_value_info(KNOWN, TensorProto.FLOAT, [1, "known", _FULL + 2]),
+            ],
+            [
+                helper.make_tensor_value_info(name, TensorProto.FLOAT, [1, time, wide])
+                for name, time, wide in (
+                    *((name, "frames", _WIDE) for name in ("states", *EARLIER.values())),
+                    (ROWS, "rows", _FULL + 2),
+                )
             ],
             [numpy_helper.from_array(np.ascontiguousarray(each), name) for name, each in self._kept.items()],
         )
@@ -192,20 +205,22 @@ class _Laying:
         """
         one, both = self._whole_numbers(1), self._whole_numbers(1, 2)
         samples = self._put("Gather", self._put("Shape", "input_values"), one)
-        rows = self._put("Div", self._put("Sub", samples, self._whole_numbers(63)), self._whole_numbers(64))
+        known = self._put("Gather", self._put("Shape", KNOWN), one)
+        own = self._put("Div", self._put("Sub", samples, self._whole_numbers(63)), self._whole_numbers(64))
+        rows = self._put("Add", own, self._put("Mul", known, self._whole_numbers(3)))
         count = self._put("Div", self._put("Sub", rows, self._whole_numbers(7)), self._whole_numbers(6))
         missing = self._put("Sub", self._times(count, 6, 12), rows)
         sound = self._put("Pad", "input_values", self._whole_numbers(0, 0, 0, 1))
-        sound = self._rows(sound, self._whole_numbers(0), self._times(rows, 64, 64), one)
+        sound = self._rows(sound, self._whole_numbers(0), self._times(own, 64, 64), one)
         sound = self._put("Reshape", sound, self._whole_numbers(1, -1, 64))
         beside = self._rows(sound, one, self._whole_numbers(_ALL), one)
-        sound = self._put("Concat", self._rows(sound, self._whole_numbers(0), rows, one), beside, axis=2)
+        sound = self._put("Concat", self._rows(sound, self._whole_numbers(0), own, one), beside, axis=2)
         # Rows of nothing, which stay nothing: they count in no sum.
         before = self._put("Concat", self._whole_numbers(0, 0, 0, 0), missing, self._whole_numbers(0), axis=0)
         first, scale = self._whole["conv1"]
         first = np.concatenate([first, np.zeros((1, _WIDE), np.int8)])
         bent = self._put("Tanh", self._put("MatMul", self._put("Pad", sound, before), self._weight("conv1", (first, scale))))
-        second = self._second(bent, rows, self._times(count, 2, 2), both)
+        second = self._second(bent, rows, self._put("Sub", self._times(count, 2, 2), known), both)
         pairs = self._put("Reshape", self._gelu(second), self._whole_numbers(1, -1, 2 * _FULL))
         weight, scale = self._whole["conv3"]
         early = self._weight("conv3.first", (weight[: 2 * _FULL], scale))
@@ -219,24 +234,21 @@ class _Laying:
         return self._gelu(self._put("Add", third, self._own("conv3.bias"))), count
 
     def _second(self, bent: str, rows: str, count: str, both: str) -> str:
-        """Return the second convolution, of `count` moments, of what has been normed over all its moments."""
+        """Return the second convolution of what has been normed over all its moments, those known before among them.
+
+        Args:
+            bent: The first convolution, of what is not known before.
+            rows: How many moments that has, with those before.
+            count: How many moments of the second are to be made.
+            both: The two axes behind the first.
+        """
         weight, scale = self._whole["conv2"]
         three = 3 * _WIDE
         first = np.concatenate([weight[:three], weight[three : 2 * three]], axis=1), np.concatenate([scale, scale])
         early, late = self._weight("conv2.first", first), self._weight("conv2.last", (weight[2 * three :], scale))
-        size = self._put("Cast", self._put("Mul", rows, self._whole_numbers(_WIDE)), to=TensorProto.FLOAT)
-        mean = self._put("Div", self._put("ReduceSum", bent, keepdims=1), size)
-        square = self._put("Div", self._put("ReduceSumSquare", bent, keepdims=1), size)
-        spread = self._put("Sub", square, self._put("Mul", mean, mean))
-        spread = self._put("Sqrt", self._put("Add", spread, self._number(_LEAST)))
         stretch, shift = self._own("groupnorm.weight", _WIDE, 1), self._own("groupnorm.bias", 1, _WIDE)
         early_own = self._put("Mul", early, self._put("Concat", *[stretch] * 3, axis=0))
         late_own = self._put("Mul", late, stretch)
-        ones = [self._keep(f"ones {wide}", np.ones((1, wide), np.float32)) for wide in (three, _WIDE)]
-        shifts = [self._put("Concat", *[shift] * 3, axis=1), shift]
-        taken = self._summed([self._put("MatMul", *each) for each in zip(ones, (early_own, late_own), strict=True)])
-        added = self._summed([self._put("MatMul", *each) for each in zip(shifts, (early, late), strict=True)])
-        added = self._put("Add", added, self._own("conv2.bias"))
         three_moments = self._put("Reshape", bent, self._whole_numbers(1, -1, three))
         halves = self._put("MatMul", three_moments, early_own)
         until = self._put("Concat", count, self._whole_numbers(_FULL), axis=0)
@@ -248,8 +260,33 @@ class _Laying:
             self._rows(halves, self._whole_numbers(1, _FULL), behind, both),
         )
         made = self._put("Add", made, self._put("MatMul", last, late_own))
-        made = self._put("Div", self._put("Sub", made, self._put("Mul", mean, taken)), spread)
-        return self._put("Add", made, added)
+        sums = [self._put("ReduceSum", three_moments, self._whole_numbers(2)), self._put("ReduceSumSquare", three_moments, axes=[2])]
+        sums = [self._rows(each, self._whole_numbers(0), count, self._whole_numbers(1)) for each in sums]
+        made = self._put("Concat", KNOWN, self._put("Concat", made, *sums, axis=2), axis=1, made=ROWS)
+        return self._divided(bent, made, rows, self._sides(early, late, early_own, late_own, shift))
+
+    def _divided(self, bent: str, made: str, rows: str, sides: tuple[str, str]) -> str:
+        """Return products of what is not normed as they would be of what is."""
+        size = self._put("Cast", self._put("Mul", rows, self._whole_numbers(_WIDE)), to=TensorProto.FLOAT)
+        _, known_sum, known_square = self._parted(KNOWN, [_FULL, 1, 1], 2)
+        mean, square = (
+            self._put("Div", self._put("Add", self._put(kind, bent, keepdims=1), self._put("ReduceSum", known, keepdims=1)), size)
+            for kind, known in (("ReduceSum", known_sum), ("ReduceSumSquare", known_square))
+        )
+        spread = self._put("Sub", square, self._put("Mul", mean, mean))
+        spread = self._put("Sqrt", self._put("Add", spread, self._number(_LEAST)))
+        products, _, _ = self._parted(made, [_FULL, 1, 1], 2)
+        taken, added = sides
+        products = self._put("Div", self._put("Sub", products, self._put("Mul", mean, taken)), spread)
+        return self._put("Add", products, added)
+
+    def _sides(self, early: str, late: str, early_own: str, late_own: str, shift: str) -> tuple[str, str]:
+        """Return what each product has of a number that all it is made of have in common, and what is added to it."""
+        ones = [self._keep(f"ones {wide}", np.ones((1, wide), np.float32)) for wide in (3 * _WIDE, _WIDE)]
+        shifts = [self._put("Concat", *[shift] * 3, axis=1), shift]
+        taken = self._summed([self._put("MatMul", *each) for each in zip(ones, (early_own, late_own), strict=True)])
+        added = self._summed([self._put("MatMul", *each) for each in zip(shifts, (early, late), strict=True)])
+        return taken, self._put("Add", added, self._own("conv2.bias"))
 
     def _summed(self, parts: list[str]) -> str:
         """Return what two products that were made at once, and a third, are together."""
