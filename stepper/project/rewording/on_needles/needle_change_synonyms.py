@@ -44,7 +44,7 @@ NEEDLE_CHANGES: tuple[Synonym, ...] = (
     row("to", rf"{_FIRST}(?:now\s+|then\s+)?{_GO}\s+{_ART}({_SIZED})\s+(?:set\s+of\s+)?(?:dpns?|d\.?p\.?\s+needles?|double[-\s]pointed(?:\s+needles?)?)(?=\s*[.;,:]|\s*$|\s+and\b)", r"\1change to \2 double-pointed needles", "Swap over to the 4 mm dpns."),
     row("to", rf"{_FIRST}(?:now\s+|then\s+)?{_GO}\s+{_ART}({_SIZED})(?!\s+double-pointed)(?:\s+(?:(?:long|short)(?:er)?\s+)?(circular\s+)?(?:{_FORM})*{_NOUN})?(?=\s*[.;,:]|\s*$|\s+and\b)", r"\1change to \2 \3needles", "Switch to the US 8 needle."),
     row("mm", rf"^(\s*)({MM_SIZE})\s*\.\s*$", r"\1change to \2 needles", "3.5 mm."),
-    row("mm", rf"{_FIRST}({MM_SIZE})(?:\s+{_KIND}*{_NOUN})?\s*[,:]\s*((?:rib|k|p|knit|purl|work)\b[^.;,:]*?)\s*,\s*(?:and\s+)?(?:then\s+)?(?=(?:cast|bind)\s+off\b)", r"\1change to \2 needles. \3. ", "4 mm, rib 6 cm, cast off."),
+    row("mm", rf"{_FIRST}({MM_SIZE})(?:\s+{_KIND}*{_NOUN})?\s*[,:]\s*((?:rib|k|p|knit|purl|work)\b[^.;:]*?)\s*,\s*(?:and\s+)?(?:then\s+)?(?=(?:cast|bind)\s+off\b)", r"\1change to \2 needles. \3. ", "4 mm, rib 6 cm, cast off."),
     row("mm", rf"{_FIRST}({MM_SIZE})(?:\s+{_KIND}*{_NOUN})?\s*[,:]\s*(?=(?:rib|k|p|knit|purl|work)\b)", r"\1change to \2 needles. ", "4 mm: rib 6 cm."),
     # --- to another needle of the same size ---
     said_row_behind("to", rf"{_FIRST}(?P<said>(?:now\s+|then\s+)?(?:{_GO}|(?:transfer|move|put|slip|place)\s+(?:the\s+|all\s+|your\s+)*(?:{STS}|work)\s+(?:on)?to)\s+{_OTHER_KIND}\s*,?\s+{_WHEN}){_END}", "Swap to dpns when the circumference gets too small for the circular needle."),
