@@ -25,7 +25,7 @@ from stepper.plan.stitches.row_elements import fixed_uses
 from stepper.plan.stitches.run_repeats import condense
 from stepper.project.instructions import Phrase, StopShort
 from stepper.project.laying_out import BeginFurther, BeginsAt
-from stepper.project.stitchwork import Across, Mark, Until, Work
+from stepper.project.stitchwork import Across, Mark, Numbers, Until, Work
 
 
 def stop_short(instruction: StopShort, needles: Needles) -> None:
@@ -155,11 +155,14 @@ def split_at_beginning(instruction: Phrase, needles: Needles) -> tuple[Phrase | 
     while elements and isinstance(elements[-1], Mark) and elements[-1].stitch == "rm":
         elements.pop()
     more = elements.pop() if elements else None
-    if not isinstance(more, Work) or more.stitch != "k" or needles.counting.lost or not needles.count:
+    if not isinstance(more, Work | Until) or more.stitch != "k" or needles.counting.lost or not needles.count:
         return None
-    further = BeginFurther(more.times, more.place)
+    times = _times_of(more, needles) if isinstance(more, Until) else more.times
+    if times is None or (isinstance(more, Until) and elements):
+        return None
+    further = BeginFurther(times, more.place)
     if not elements:
-        return (further,) if more.times.of(needles.size) < needles.count else None
+        return (further,) if times.of(needles.size) < needles.count else None
     fits = all(isinstance(one, Work | Across | Mark) for one in elements)
     first = elements[0]
     own = isinstance(first, Across) and first.name not in needles.held
@@ -171,11 +174,20 @@ def split_at_beginning(instruction: Phrase, needles: Needles) -> tuple[Phrase | 
     return replace(instruction, elements=tuple(elements)), further
 
 
+def _times_of(more: Until, needles: Needles) -> Numbers | None:
+    """Return how many stitches "k to last 4 sts" are; None if it goes to another place or leaves none."""
+    if more.goal not in ("last", "end") or more.short is None:
+        return None
+    left = more.short.of(needles.size)
+    return Numbers((needles.count - left,), more.place) if 0 < left < needles.count else None
+
+
 def refuse_beginning_within(instruction: Phrase, needles: Needles) -> bool:
     """Report a row that marks the beginning of the round before the last stitches it casts on or picks up.
 
     "CO 4, pm for BOR, CO 4": the row ends four stitches behind the marker, and the rounds would begin there.
-    Of a row that is worked on behind the marker to its end it is told where the rounds begin.
+    Of a row that is worked on behind the marker to its end it is told where the rounds begin; in the round
+    `lines/rounds.begin_round_at` tells it, which moves them.
 
     Returns:
         Whether it is reported.
@@ -191,8 +203,9 @@ def refuse_beginning_within(instruction: Phrase, needles: Needles) -> bool:
             hint = 'Place a plain marker, and say in a line of its own: "K20 to the new beginning".'
             needles.miss(mark.place, told, hint)
             return True
-        told = "the rounds go on from the end of this row, and not from the marker within it."
-        needles.warn(mark.place, f'{told} Say it if they move: "K20 to the new beginning".')
+        if needles.flat:
+            told = "the rounds go on from the end of this row, and not from the marker within it."
+            needles.warn(mark.place, f'{told} Say it if they move: "K20 to the new beginning".')
     return False
 
 
