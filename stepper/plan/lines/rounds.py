@@ -161,7 +161,8 @@ def begin_round_at(place: int, template: Template, needles: Needles) -> None:
     needles.instep = turned_on(needles.instep, place, needles.count)
     more = f"{place} more stitches" if place > 1 else "one more stitch"
     needles.remarks.append(f"work {more}, to the new beginning of the round")
-    needles.warn(template.place, f"from here on the rounds begin at the marker within this row, after {more}.")
+    told = f"from here on the rounds begin at the marker within this row, after {more}."
+    needles.warn(template.place, told)
 
 
 def _yarns_known(template: Template, needles: Needles) -> bool:
