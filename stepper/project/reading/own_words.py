@@ -175,7 +175,7 @@ _ELSEWHERE = (
         "held",
     ),
     (
-        r"\bw\s*&\s*t\b|\bwrap(?:\s+and|\s*&)\s+turn\b|\bshort[\s-]+rows?\b|\bturn\b(?!\s+up\b|\s*\.?\s*$)",
+        r"\bw\s*&\s*t\b|\bwrap(?:\s+and|\s*&)\s+turn\b|\bshort[\s-]+rows?\b(?!\s+(?:one|ones|round|rnd|increase|section)\b)|\bturn\b(?!\s+up\b|\s*\.?\s*$)",
         "the row is turned before its end, and own words stand for whole rows.",
         "Write short rows so that they are read.",
         "turn",

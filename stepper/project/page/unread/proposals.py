@@ -143,7 +143,8 @@ _UNIT: Final = r"(?:cms?\b|mm\b|ins?\b|inch(?:es)?\b|[\"”″])"
 _LENGTH: Final = rf"\d[\d.½¼¾⅛⅜⅝⅞]*(?:\s?[(\[][\d\s.,;:½¼¾⅛⅜⅝⅞–—-]+[)\]])*\s*{_UNIT}"
 _LASTING: Final = regex(
     rf"\b(?:until|till)\b(?P<until>(?P<what>[^.;]*?)\s(?:measures?|is)\s+(?:about\s+)?(?P<length>{_LENGTH}))"
-    rf"|\b(?:for|work)\s+(?:about\s+|another\s+)?(?P<for>{_LENGTH})",
+    rf"|\b(?:for|work)\s+(?:about\s+|another\s+)?(?P<for>{_LENGTH})"
+    rf"|\b(?:on|going|even|straight|knit(?:ting)?|work(?:ing)?|continue)\s+to\s+(?:about\s+)?(?P<to>{_LENGTH})",
     re.I,
 )
 _FROM: Final = regex(
@@ -177,8 +178,12 @@ _ENDING: Final = regex(
     re.I,
 )
 """Ways to end a piece without binding off."""
+_INTO_ROUND: Final = (
+    r"\W*$|\s*[,;]|\s+(?:without\s+(?:a\s+)?twist|being\s+careful|carefully|(?:in|into|for|to\s+(?:work|knit|form))\b)"
+)
+"""What follows "join" where the piece is closed into the round; else something is sewn."""
 _MAKING_UP: Final = regex(
-    r"^\W*(?:(?:carefully|neatly|loosely)\s+)?(?:join(?!ing?\s+(?:in|to)\b)|sew|press|block|weave|steam|graft|seam|stitch|oversew|fold"
+    rf"^\W*(?:(?:carefully|neatly|loosely)\s+)?(?:join(?!ing?\s+(?:in|to)\b|{_INTO_ROUND})|sew|press|block|weave|steam|graft|seam|stitch|oversew|fold"
     r"|attach|pin|wash|(?:divide|spread|distribute)\s+(?:them|these)|soak|darn|fasten|cut|thread\s+(?:the\s+)?ribbon|set\s+in|close|arrange|draw|run)\b"
     r"(?![^.]*\b(?:round|rnd|rnds)\b)",
     re.I,
@@ -345,9 +350,9 @@ def _rows(said: str) -> str:
         return f"for {_plain_length(lasting['for'])}"
     measured = _FROM.match(said[lasting.end() :])
     behind = f" {measured['from'].strip()}" if measured is not None else ""
-    what = re.sub(r"^\W*(?:the\s+|your\s+)?", "", lasting["what"], flags=re.I).partition(",")[0].strip()
+    what = re.sub(r"^\W*(?:the\s+|your\s+)?", "", lasting["what"] or "", flags=re.I).partition(",")[0].strip()
     what = "piece" if what.lower() in ("it", "work", "this", "") else what
-    until = f"until {what} measures {_plain_length(lasting['length'])}{behind}"
+    until = f"until {what} measures {_plain_length(lasting['length'] or lasting['to'])}{behind}"
     return until if reads(f"Knit {until}.") else ""  # "from the third stripe" is no place that is known
 
 

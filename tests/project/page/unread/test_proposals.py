@@ -38,6 +38,9 @@ from tests.tables import each_row
         ("Break yarn, leave.", Kept.NOTE),
         ("Leave first sleeve on its spare needle.", Kept.NOTE),
         ("Leave these on a needle, twirl 4.", Kept.ROWS),
+        ("Join without twisting, PM for BOR (the one and only!).", Kept.ROWS),
+        ("Join, you know how.", Kept.ROWS),
+        ("Join the sleeve seam, you know how.", Kept.NOTE),
         ("Lay the palm together. Graft the sts tog as drawn.", Kept.SPLIT),
     ],
 )
@@ -98,6 +101,7 @@ def test_each_part_that_goes_on_hold_is_proposed_with_its_name() -> None:
         ("Twirl until the armhole measures 20 cm.", "until armhole measures 20 cm"),
         ("Every round is Round 1. Go on as the ribs lie until the hat is 8 (9, 10) inches tall.", "until hat measures 8 (9, 10) inches"),
         ("Loops for 7 cm more.", "for 7 cm"),
+        ('Keep going to 12.5 (13, 13.5)" from underarm.', 'until piece measures 12.5 (13, 13.5)" from underarm'),
         ("Twirl all across.", "1"),
     ],
 )
