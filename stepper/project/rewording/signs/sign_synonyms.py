@@ -45,6 +45,9 @@ SIGNS: tuple[Synonym, ...] = (
     row("ing", r"\b(inc|dec)'ing\b", r"\1reasing", "Knit 1 rnd, inc'ing 8 sts evenly around."),
     row("from co", r"\bfrom\s+(?:the\s+)?CO\b(?!\s+edge)", "from cast-on edge", "Knit every rnd until piece measures 14\" from CO.", exact=True),
     row("removing", r"\s*\(\s*removing\s+(?:(?:the|all|bor|side|raglan|underarm|beginning)\s+){0,2}(?:marker(s?)|m)\s*\)", r" removing marker\1", "Next rnd: [K to 4 sts before marker, BO 8 sts (removing marker)] twice."),
+    row("w/", r"(?<![\w&/])w/\s*(?=[a-z])", "with ", "K20, CO 6 sts w/ backward loop, k20.", again=True),
+    # Where the row ends its stitches are all worked, or it is refused: the place they reach says no more.
+    row("to bor|to the bor", r"(?<=[\d)\]])\s+to\s+(?:the\s+)?BOR(?:\s+(?:marker|m)\b)?(?=\s*[.]|\s*$)", "", "Set-up rnd: K10, pm, k30 to BOR."),
     row("circ", r"\bcirc\b\.?(?!\w)", "circular needle", "With larger circ, k 4."),
     row("starting|beginning", rf"(\bchart(?:\s+[A-Z0-9])?)\s*,?\s+(?:starting|beginning)\s+(?:with|at|on)\s+{ROUND}\s+1(?=\s*[.,]|\s*$)", r"\1", "Work Chart A, starting with rnd 1."),
     row("across", r"\b(k|knit|p|purl)\s+across\s+(?:the\s+)?(?P<said>(?:left\s+|right\s+)?(?:back|front|sleeve|instep|sole|heel|body))(?:\s+sts)?\s+(?=to\s+(?:the\s+)?(?:next\s+)?(?:marker|m)\b)", r"\1 ", "K across back to marker, turn."),
