@@ -11,7 +11,7 @@ taken in its place, the printed one is worked and the words are said.
 from __future__ import annotations
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import BEGIN, PAUSE, ROUND, STS, YARN_A_H, N, Synonym, row
+from stepper.project.rewording.synonym import BEGIN, LONG, OFF, PAUSE, ROUND, STS, YARN_A_H, N, Synonym, row
 
 _E = r"(?=[.!]|$)\s*(?:[.!]+|$)"
 _YARN = r"(?-i:MC|CC\d?)"
@@ -66,6 +66,11 @@ STATED: tuple[Synonym, ...] = (
 """The rows for what is only stated, tried after all others."""
 
 OLD_PRINT: tuple[Synonym, ...] = (
+    row("side", r"^(\s*(?:\d+(?:st|nd|rd|th)|next|first)\s+(?:row|rnd|round))\s*\.\s*[(\[]\s*((?:right|wrong)\s+side|rs|ws)\s*[)\]]\s*\.?\s*(?=[a-z*(])", r"\1 (\2). ", "1st row. (Right side). K2, p to end."),
+    row("and patt", r"(\b(?:change\s+to|using|with)\s+[^.;:]*?\bneedles?)\s+and\s+patt(?:ern)?\b(?:\s+as\s+follows)?\s*:\s*$", r"\1 and work in patt as follows:", "Change to 4 mm needles and patt:"),
+    row("rib ", rf"(^\s*|[.;,]\s+)rib\s+({LONG})\s+as\s+(?:given\s+)?(?:for\s+)?(back|front|(?:left|right)\s+front|sleeves?)\b", r"\1work \2 in rib as given for \3", "Rib 3 cm as given for back, ending with 1st row."),
+    said_row_behind("will|would|may|might", rf"(\b(?:{OFF}|bo)\b[^.;,]*?)\s*,?\s+(?P<said>(?:not\s+too\s+(?:tight|loose)(?:ly)?\s*,?\s+)?(?:or|or\s+else)\s+(?:it|they|the\s+[a-z]+)\s+(?:will|would|may|might)\s+(?:not\s+)?(?:hitch|pull|flare|ruffle|curl|roll|pucker|gape|draw|bind|stretch)(?:\s+(?:up|in|out|over|on))?)(?=\s*[.]|\s*$)", "Cast off in rib, not too tightly or the front will hitch up."),
+    said_row_behind("(mark", r"(\bending\s+with\s+a\s+(?:right|wrong|rs|ws)[-\s]?(?:side)?\s+row)\s*\(\s*(?P<said>marking\s+(?:the\s+)?(?:sleeve|armhole|pocket)\s+positions?\s+as\s+(?:for\s+|on\s+)?(?:the\s+)?(?:back|front)(?:\s+at\s+(?:the\s+)?(?:side|front)\s+edges?)?)\s*\)", "Work even until piece measures 8 cm, ending with a right side row (marking sleeve position as back at side edge)."),
     # --- heads ---
     *(
         row(
