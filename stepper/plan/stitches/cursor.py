@@ -431,10 +431,10 @@ class Cursor(RowRepeats):
         self.turned, self.parted = False, True
 
     def _fell(self, items: list[Item]) -> bool:
-        """Take out a marker that hung among the stitches just bound off; return whether one did."""
+        """Take out a marker that hung among the stitches just bound off or held; return whether one did."""
         bound = 0
         for item in reversed(items):
-            if not (isinstance(item, Run) and item.stitch == "bo"):
+            if not (isinstance(item, Run) and item.stitch in ("bo", "hold")):
                 break
             bound += item.times
         if self.made not in self.placed or not any(
@@ -443,6 +443,17 @@ class Cursor(RowRepeats):
             return False
         self.placed.remove(self.made)
         return True
+
+    def _went_along(self, items: list[Item]) -> bool:
+        """Return whether a marker of which no more is known may have gone on hold with the stitches just held.
+
+        It is the one of the beginning of the round, where that was moved to before it. A marker that hangs
+        nearer than they are many may be meant instead.
+        """
+        last = items[-1] if items else None
+        if not (isinstance(last, Run) and last.stitch == "hold"):
+            return False
+        return not self.waiting or self.waiting[0] - self.used >= last.times
 
     def _mark(self, element: Mark, items: list[Item], last: int) -> None:
         """Work a marker; `last` is where the stitches before it begin on the new row."""
@@ -463,7 +474,7 @@ class Cursor(RowRepeats):
             self.waiting.pop(0)
             if element.stitch == "sm":
                 self.placed.append(self.made)
-        elif element.stitch == "rm" and self._fell(items):
+        elif element.stitch == "rm" and (self._fell(items) or self._went_along(items)):
             pass
         elif self.used and self.used != self.facing.end:  # the end of the round is a marker too
             where = (

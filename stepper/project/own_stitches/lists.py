@@ -23,7 +23,7 @@ _HEAD = regex(
 """The head of a list, alone or with its first entry behind it."""
 _SIGN = r"\s*(?:[=:\u2013\u2014]|-(?=\s))\s*"
 _SHORT = (
-    r"(?:[A-Za-z][A-Za-z0-9/&]{0,7}(?:-[A-Za-z0-9]{1,3})?|\d{1,2}/\d{1,2}(?:/\d{1,2})?\s?[LRlr][Pp]?[Cc])"
+    r"(?:[A-Za-z][A-Za-z0-9/&]{0,7}(?:-[A-Za-z0-9]{1,3}|\s(?-i:[LR])\b)?|\d{1,2}/\d{1,2}(?:/\d{1,2})?\s?[LRlr][Pp]?[Cc])"
 )
 _LONG = r"[A-Za-z][\w'/ -]{2,40}?"
 _ENTRY = regex(

@@ -256,6 +256,9 @@ class Knitter:
             self.right.reverse()
             self.done.append(("rm", "MC"))
             return
+        if each.stitch == "rm" and not hangs and self.went_along():
+            self.done.append(("rm", "MC"))
+            return
         if each.stitch != "pm" and not hangs and self.taken not in (0, self.facing.end):
             ahead = self.hanging()
             raise RefusalError(
@@ -274,9 +277,16 @@ class Knitter:
     def fell(self) -> bool:
         """Return whether a marker hangs at the tip of the right needle that was among stitches just bound off."""
         codes = [code for code, _ in self.done]
-        bound = next((at for at, code in enumerate(reversed(codes)) if code != "bo"), len(codes))
+        bound = next((at for at, code in enumerate(reversed(codes)) if code not in ("bo", "hold")), len(codes))
         among = any(self.taken - bound < mark < self.taken for mark in self.facing.markers)
         return among and self.right[-1:] == [MARK]
+
+    def went_along(self) -> bool:
+        """Return whether no marker hangs nearer than the stitches just held are many."""
+        codes = [code for code, _ in self.done]
+        held = next((at for at, code in enumerate(reversed(codes)) if code != "hold"), len(codes))
+        ahead = self.hanging()
+        return held > 0 and (not ahead or ahead[0] - self.taken >= held)
 
     def number_of(self, elements: tuple[Element, ...]) -> int:
         """Return the stitches that words take which say how many."""

@@ -52,10 +52,12 @@ _FIGURE: Final = r"(?:\d+(?:\.\d+)?[½¼¾⅓⅔⅛⅜⅝⅞]?(?:st|nd|rd|th)?|[
 _NO_PLACE: Final = "".join(
     rf"(?<!\b{word}\s)" for word in ("row", "rows", "rnd", "rnds", "round", "rounds", "page", "pages", "rep", "chart")
 )
+_SLASHED: Final = (
+    rf"{_NO_PLACE}(?<![\w./½¼¾-])(?<![\d/] )(?:{_FIGURE}(?: / {_FIGURE})+(?! ?/)|{_FIGURE}(?:/{_FIGURE}){{2,}}(?! ?/))"
+)
+_WITH_SLASHES: Final = regex(_SLASHED, re.I)
 SIDE_BY_SIDE: Final = regex(
-    rf"{_NO_PLACE}(?<![\w./½¼¾-])(?<![\d/] )(?:{_FIGURE}(?: / {_FIGURE})+(?! ?/)|{_FIGURE}(?:/{_FIGURE}){{2,}}(?! ?/)"
-    rf"|{_FIGURE}(?: ?[-–] ?{_FIGURE}){{2,}}(?! ?[/–-]))",
-    re.I,
+    rf"{_SLASHED}|{_NO_PLACE}(?<![\w./½¼¾–-])(?<![\d–-] ){_FIGURE}(?: ?[-–] ?{_FIGURE}){{2,}}(?! ?[/–-])", re.I
 )
 """A number for each size without brackets, "102 / 112 / 122", "88-92-98": two alone with a dash are a range, and
 without spaces a fraction or a cable; behind "rows" or "page" each is one of them."""
@@ -166,7 +168,7 @@ _CHAIN: Final = regex(
 
 
 def write_lists_in_turn(line: Reworded) -> Reworded:
-    """Write each list in which brackets come and go, and each joined by dashes, as one number and one bracket.
+    """Write each list in which brackets come and go, and each joined by dashes or slashes, in one bracket.
 
     Returns:
         The line; the same if it has none.
@@ -177,6 +179,12 @@ def write_lists_in_turn(line: Reworded) -> Reworded:
             chain += [" (" if number == 1 else ", "] if number else []
             chain.append(value.span())
         line = laid_anew(line, *match.span(), [*chain, ")"])
+    for match in reversed(list(_WITH_SLASHES.finditer(line.text)) if "/" in line.text else []):
+        slashed: list[str | tuple[int, int]] = []
+        for number, value in enumerate(re.finditer(_FIGURE, match.group())):
+            slashed += [" (" if number == 1 else ", "] if number else []
+            slashed.append((match.start() + value.start(), match.start() + value.end()))
+        line = laid_anew(line, *match.span(), [*slashed, ")"])
     for match in reversed(list(_IN_TURN.finditer(line.text))):
         pieces: list[str | tuple[int, int]] = []
         for number, value in enumerate(_ONE.finditer(line.text, *match.span())):

@@ -30,6 +30,7 @@ BEGINNINGS: tuple[Synonym, ...] = (
     row("join", rf"\b{_JOIN}\s+(?:in|into|to)\s+(?:the|a)\s+{_RING}\b(?=[^.]*\b(?:twist|mark)|\s*[,;.]|\s*$|\s+and\b)", "join in the round", "CO 96 sts. Join the work into a round and place a marker at the beginning of the round."),
     row("twist", rf"\bjoin(?:\s+in\s+the\s+round)?\s*[,;(]?\s*(?:and\s+|but\s+)?(?P<said>{_TWIST})\)?(?=\s*[.,;!]|\s*$|\s+and\s+(?:place|mark|pm)\b)", "join in the round", "CO 96 sts. Join in the round, mind the twist.", spelt_out=True),
     said_row("twist", rf"(^\s*|(?<=[.!])\s*)(?P<said>{_TWIST})\s*(?:[.!]+|$)", "CO 96 sts. Join in the round. Mind you don't twist them!"),
+    row("place|put|insert|hang", rf"\b(place|put|insert|hang)\s+(?:(?:a|the)\s+)?(?:marker|(?-i:M))(?=\s+(?:at|for|on)\s+{_BEG})", r"\1 a marker", "CO 48 sts. Join in the round. Place M at beg of rnd (left side) and another after 24 sts."),
     row("marker", rf"(\b(?:place|put|insert|set|hang)\s+a\s+marker(?:\s+thread)?|\bpm)\s+(?:at|for|on)\s+{_BEG}(?:\s*\(\s*=?\s*(?P<said>(?:the\s+)?(?:left\s+side|right\s+side|(?:cent(?:er|re)|middle|mid)\s+(?:of\s+(?:the\s+)?)?(?:back|front)|underarm|side(?:\s+seam)?))\s*\))?(?=\s*[.,;]|\s*$|\s+and\b)", "place marker for beginning of the round", "CO 48 sts. Join in the round. Put a marker at the start of the round and another after 24 sts (the sides).", spelt_out=True),
     # --- spread over needles ---
     row("equally", r"\bequally\b(?=\s+(?:over|on|onto|between|among|amongst|across)\b)", "evenly", "CO 56 sts. Divide equally between 4 needles."),
