@@ -53,6 +53,8 @@ from stepper.regex import regex
 
 _OFF: Final = regex(r"\b(?:bind|cast)\s+off\b|\bBO\b", re.I)
 """The order to bind off, as printed."""
+_JOINING: Final = regex(r"\b(?:re)?(?:join|clos)(?:e|ed|ing)?\b", re.I)
+"""The order to join in the round, as printed."""
 
 
 def blocks(lines: tuple[Line, ...]) -> list[list[Line]]:
@@ -128,15 +130,18 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
             work(sentence, needles)
         return
     tell_needle_unsaid(first, needles)
-    closing = _said_with_binding_off(first)
-    needles.remarks.extend(words for words in _said_besides(first) if words not in closing)
+    closing, joining = _said_with_binding_off(first), _said_with_joining(first)
+    apart = (*closing, *joining)
+    needles.remarks.extend(words for words in _said_besides(first) if words not in apart)
     take_side(first, needles, turns=turns_midway(first))
-    _work_sentences(first, section, needles, closing)
+    _work_sentences(first, section, needles, closing, joining)
     tell_side_bound_off(first, needles)
     fasten_off(first, section, needles)
 
 
-def _work_sentences(first: Line, section: Section, needles: Needles, closing: Sequence[str]) -> None:
+def _work_sentences(
+    first: Line, section: Section, needles: Needles, closing: Sequence[str], joining: Sequence[str]
+) -> None:
     """Work the sentences of a line, as often as it says, and hold its counts against all of them."""
     counts = [sentence for sentence in first.sentences if isinstance(sentence, PrintedCount | RowsCount)]
     if first.times is None:
@@ -149,6 +154,8 @@ def _work_sentences(first: Line, section: Section, needles: Needles, closing: Se
                 if isinstance(sentence, BindOff):
                     needles.remarks.extend(closing)
                 work(sentence, needles)
+                if isinstance(sentence, Join):
+                    needles.remarks.extend(joining)
     for sentence in counts:
         work(sentence, needles)
 
@@ -180,6 +187,27 @@ def _said_besides(line: Line) -> Iterator[str]:
         if isinstance(element, Mark) and element.name
     }
     yield from (words for words in line.said if words.rstrip(".").lower() not in placed)
+
+
+def _said_with_joining(line: Line) -> tuple[str, ...]:
+    """Return the words said with a line that stand behind its order to join in the round.
+
+    "Cast on 96 sts. Join, being careful not to twist.": before the cast-on it is forgotten by the join.
+    """
+    order = _JOINING.search(line.text)
+    joins = [isinstance(sentence, Join) for sentence in line.sentences]
+    before = line.sentences[: joins.index(True)] if any(joins) else line.sentences
+    if order is None or not any(joins) or not all(map(_only_casts_on, before)):
+        return ()
+    behind = " ".join(line.text[order.start() :].lower().split())
+    return tuple(words for words in _said_besides(line) if words.lower().rstrip(".") in behind)
+
+
+def _only_casts_on(sentence: object) -> bool:
+    return not isinstance(sentence, Phrase | WorkRounds) or (
+        isinstance(sentence, Phrase)
+        and all(isinstance(each, Work) and each.stitch == "co" for each in sentence.elements)
+    )
 
 
 def _said_with_binding_off(line: Line) -> tuple[str, ...]:

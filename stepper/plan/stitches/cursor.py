@@ -445,7 +445,7 @@ class Cursor(RowRepeats):
         return True
 
     def _went_along(self, items: list[Item]) -> bool:
-        """Return whether a marker of which no more is known may have gone on hold with the stitches just held.
+        """Return whether a marker that is known no more may have gone on hold with the stitches just held.
 
         It is the one of the beginning of the round, where that was moved to before it. A marker that hangs
         nearer than they are many may be meant instead.

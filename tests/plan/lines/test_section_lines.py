@@ -31,6 +31,13 @@ def test_a_line_for_some_sizes_is_worked_in_those_alone() -> None:
     assert 'there is no size "Q"' in reading.problems[0].message
 
 
+def test_care_at_the_join_is_told_at_the_join() -> None:
+    """Heard before the cast-on it is forgotten by the time the stitches are on the needle, and a twist stays in for good."""
+    plan = plan_of(project("With MC, cast on 20 sts. Join in a round, being careful not to twist. Knit 2 rounds.\nBind off."))
+    assert not any("twist" in remark for remark in plan.rounds[0].remarks)
+    assert plan.rounds[1].remarks == ("join in the round", "being careful not to twist")
+
+
 @pytest.mark.parametrize(
     "head",
     ["Next 4 rnds", "Following 4 rounds", "Foll 4 rnds", "For the next 4 rounds", "The following four rounds", "Next four rnds"],

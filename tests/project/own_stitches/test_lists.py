@@ -97,7 +97,7 @@ def test_a_side_may_belong_to_a_name() -> None:
     entries = entries_of("dec L = sl 1, k1, psso. dec R = k2tog.")
     assert [(each.name, each.words) for each in entries] == [("dec L", "sl 1, k1, psso"), ("dec R", "k2tog.")]
     left, _ = taken("Abbreviations:", "dec L = sl 1, k1, psso", "dec R = k2tog", "Rnd 1: K1, dec L, k to last 3 sts, dec R, k1.")
-    assert left == ["Rnd 1: K1, sl 1, k1, psso, k to last 3 sts, k2tog, k1."]
+    assert left == ["Rnd 1: K1, skp, k to last 3 sts, k2tog, k1."]
 
 
 def test_an_increase_of_two_is_not_taken_for_one() -> None:
