@@ -27,8 +27,8 @@ yoke     | I am at round sixteen                | goes there, says what is taken
 yoke     | I am back at the start of the round  | the place at the round's beginning                        | Yoke, round 13 of 37
 yoke     | I have done five repeats             | the place after five repeats                              | ?
 yoke     | I knitted the wrong colour           | help with that fault                                      | cover them in duplicate stitch
-yoke     | I skipped a round                    | help with that fault, or how to go back                   | give a count first
-yoke     | something looks wrong                | the search begins                                         | give a count first
+yoke     | I skipped a round                    | help with that fault, or how to go back                   | Count your stitches
+yoke     | something looks wrong                | the search begins                                         | Count your stitches
 yoke     | no, go back                          | one step back                                             | Yoke, round 13 of 37
 yoke     | remind me when I divide              | a reminder at the divide                                  | I will remind you at Yoke, round 37 of 37
 yoke     | remind me to try it on after five rounds | a reminder in five rounds                             | round 18 of 37, chart ridge round 2: try it on

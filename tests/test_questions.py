@@ -84,11 +84,11 @@ sleeve   | I have one too many                | 59: 1 more
 sleeve   | one stitch missing                 | 57: 1 fewer
 sleeve   | I have two too many                | 60: 2 more
 yoke     | I dropped a stitch                 | hook
-yoke     | I split the yarn                   | give a count
+yoke     | I split the yarn                   | Count your stitches
 yoke     | I lost count                       | a marker every
 yoke     | I am lost                          | Yoke, round 13
 yoke     | I don't know where I am            | Yoke, round 13
-yoke     | I made a mistake                   | give a count
+yoke     | I made a mistake                   | Count your stitches
 lace     | which repeat                       | Repeat 1 of 3, 2 after it
 lace     | how many repeats left              | 2 after it
 lace     | what row is this                   | Shawl, row 38
@@ -140,6 +140,11 @@ yoke     | help                               | For more, say help with
 yoke     | what did I change                  | as printed
 neckband | how do I cast on                   | make the first loops on the needle
 neckband | what does join in the round mean   | the yarn at the right one
+neckband | how many more rows are like this one | 7 more after this round, up to round 11
+neckband | how many more rounds like this     | 7 more after this round, up to round 11
+neckband | I forgot what row I'm on            | Neckband, round 4
+neckband | did I do this right                | Count your stitches
+neckband | how do I know when to stop         | by the rounds
 neckband | how do I purl                      | from right to left
 yoke     | what does stocking stitch mean     | In rounds knit every round
 body     | how many stitches are on hold      | 50 stitches for left sleeve

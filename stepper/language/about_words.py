@@ -164,6 +164,14 @@ def _marker(effect: about_round.TellMarker, plan: Plan) -> str:
     return f"{line} Between the markers at the end: {', '.join(map(str, effect.between))}."
 
 
+def _alike(effect: about_round.TellAlike, plan: Plan) -> str:
+    here = plan.rounds[effect.index]
+    if not effect.more:
+        return f"No more: this {row_word(here.flat)} is the last like it."
+    last = round_name(plan.rounds[effect.index + effect.more])
+    return f"{effect.more} more after this {row_word(here.flat)}, up to {last}."
+
+
 def _turn(effect: about_round.TellTurn, plan: Plan) -> str:
     if effect.stitches is None:
         return "No row ahead is turned before its end."
@@ -430,6 +438,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         about_round.TellNear: _near,
         about_round.TellRound: _round,
         about_round.TellStitchesLeft: _stitches_left,
+        about_round.TellAlike: _alike,
         about_round.TellYarns: _yarns,
         about_round.TellColourChange: _colour_change,
         about_round.TellFloats: _floats,

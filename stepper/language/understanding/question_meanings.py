@@ -82,6 +82,7 @@ SENSES: Final[tuple[Sense, ...]] = (
         "whether plain (round)",
         "which/read pattern (round)",
     ),
+    *_about(Topic.ALIKE, "many/many_round/far alike (round left until)"),
     *_about(Topic.NEXT_ROUND, "whether/which knit_or_purl next (round)", "which yarn/colour next round"),
     *_sense(cues.Spacing(), "many_stitch between increase/decrease (round)"),
     *_about(Topic.LAST_ROUND, "which/read last round (past done)", "which round past (done)"),

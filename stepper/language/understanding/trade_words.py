@@ -55,6 +55,7 @@ _IDEAS: Final = MappingProxyType(
         "size in mm": "mm",
         "half": "halfway half",
         "other": "other another",
+        "alike": "alike",
         # When, and in what order.
         "next": "next following coming upcoming ahead",
         "last": "last previous",
@@ -132,6 +133,11 @@ PHRASES: Final = tuple(
         (r"(?:good|safe|right) (?:place|point|moment|time) to stop", "stop"),
         (r"under (?:my )?arms?", "underarm"),
         (r"on (?:my )?(?:thread|scrap yarn|waste yarn|spare yarn)", "hold"),
+        (
+            r"(?:(?<=rounds )|(?<=more )|(?<=many )|(?<=are ))(?:just )?(?:like|same as) (?:this|that|these|it)"
+            r"(?: (?:one|round|rounds))?",
+            "alike",
+        ),
         (r"at (?:the )?same time|side by side|at once", "atonce"),
         (r"(?:gone|got|went|go) (?:into|through)", "used"),
         (r"(?<=increase )rounds?|(?<=decrease )rounds?", ""),

@@ -39,7 +39,11 @@ _HELP_MEANT: Final = MappingProxyType(
             "i am further than that",
             "i already did that round",
         ),
-        HelpWith.LISTENING: ("how do i stop", "how do i end", "how do i quit", "i want to stop"),
+        HelpWith.LISTENING: (
+            "how do i stop", "how do i end", "how do i quit", "i want to stop", "i need to stop",
+            "i have to stop",
+            "i have to go",
+        ),
     }
 )
 """What is said by who needs such help, though she does not ask for it."""
@@ -111,6 +115,10 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             "where was i",
             "i lost my place",
             "i have lost my place",
+            "i forgot which round i am on",
+            "i forgot what round i am on",
+            "i forgot where i am",
+            "i forgot where i was",
             "where do i begin",
             "where do i go on",
             "how many stitches have i done in this round",

@@ -43,7 +43,7 @@ from stepper.session.fault.tinking import reverse
 from stepper.session.fault.ways import Remedy, RemedyKind
 from stepper.session.state import Answer, Fault, Observation, Position, Seen, State
 
-NO_FAULT = "No fault is being looked for; give a count first."
+NO_FAULT = "No fault is looked for. Count your stitches, then say: count is, and how many."
 
 
 KNITTED_ON = "You have knitted on since that count: count all the stitches first."
@@ -201,7 +201,7 @@ def _not_asked(inquiry: Inquiry | None) -> Refusal:
         return Refusal(sentence="Once the loop is on the needle, say: it is caught.", aloud=False)
     if inquiry is not None and inquiry.search.next is not None:
         return Refusal(sentence="Say the number.")
-    return Refusal(sentence="Nothing is asked.", aloud=False)
+    return Refusal(sentence="Nothing is asked. Is the step done, say next step.", aloud=False)
 
 
 def fault_in(plan: Plan, state: State, cue: FaultIn) -> Decision:

@@ -142,6 +142,7 @@ _TOLD: Final[MappingProxyType[Topic, _Telling]] = MappingProxyType(
         Topic.ROUND_AFTER: partial(about_round.tell_round, ahead=2),
         Topic.STITCHES_LEFT: about_round.tell_stitches_left,
         Topic.THIS_ROUND: partial(about_round.tell_round, ahead=0),
+        Topic.ALIKE: about_round.tell_alike,
         Topic.LAST_ROUND: partial(about_round.tell_round, ahead=-1),
         Topic.YARN: about_round.tell_yarns,
         Topic.COLOUR_CHANGE: about_round.tell_colour_change,

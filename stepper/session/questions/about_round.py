@@ -6,9 +6,10 @@ One record for each answer, beside what works it out; the words stand in `steppe
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import islice
+from itertools import islice, takewhile
 
 from stepper.craft.stitches import Kind, stitch
+from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan, Round
 from stepper.plan.yarn.floats import floats
 from stepper.plan.yarn.strand_remarks import carrying_of, catches_of
@@ -37,6 +38,16 @@ class TellRound(Effect):
     """1 for the next round, 2 for the one after it, -1 for the last one, 0 for the one in hand."""
     index: int | None
     """None if there is no such round."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellAlike(Effect):
+    """Say how many more rounds are worked as the one in hand."""
+
+    index: int
+    """The round in hand."""
+    more: int
+    """How many follow it that are like it, one behind the other."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -183,6 +194,21 @@ def tell_round(plan: Plan, state: State, at: str, *, ahead: int) -> Iterator[Eff
     """Tell the next round or the last one briefly, or the one in hand in full."""
     index = state.place.index + ahead
     yield TellRound(ahead=ahead, index=index if 0 <= index < len(plan.rounds) else None)
+
+
+def tell_alike(plan: Plan, state: State, at: str) -> Iterator[Effect]:
+    """Tell how many more rounds are worked as the one in hand, before anything else comes.
+
+    Alike are rounds of one line of the pattern that are of one kind of knitting and shape alike.
+    """
+    here = plan.rounds[state.place.index]
+    ahead = takewhile(lambda each: _is_alike(each, here), plan.rounds[here.index + 1 :])
+    yield TellAlike(index=here.index, more=sum(1 for _ in ahead))
+
+
+def _is_alike(one: Round, other: Round) -> bool:
+    same_line = (one.section, one.line, one.words) == (other.section, other.line, other.words)
+    return same_line and kind_of(one) is kind_of(other) and bool(one.shaping) is bool(other.shaping)
 
 
 def tell_stitches_left(plan: Plan, state: State, at: str) -> Iterator[Effect]:

@@ -19,6 +19,8 @@ class Topic(Enum):
     """How many stitches of the round in hand are left."""
     THIS_ROUND = "this round"
     """The round in hand, from its beginning."""
+    ALIKE = "alike"
+    """How many more rounds are worked as the one in hand."""
     LAST_STEP = "last step"
     """What was just worked."""
     LAST_ROUND = "last round"

@@ -33,9 +33,9 @@ def test_a_line_for_some_sizes_is_worked_in_those_alone() -> None:
 
 def test_care_at_the_join_is_told_at_the_join() -> None:
     """Heard before the cast-on it is forgotten by the time the stitches are on the needle, and a twist stays in for good."""
-    plan = plan_of(project("With MC, cast on 20 sts. Join in a round, being careful not to twist. Knit 2 rounds.\nBind off."))
+    plan = plan_of(project("With MC, cast on 20 sts. Join in the round, make sure your sts are not twisted. Knit 2 rounds.\nBind off."))
     assert not any("twist" in remark for remark in plan.rounds[0].remarks)
-    assert plan.rounds[1].remarks == ("join in the round", "being careful not to twist")
+    assert plan.rounds[1].remarks == ("join in the round", "make sure your sts are not twisted")
 
 
 @pytest.mark.parametrize(

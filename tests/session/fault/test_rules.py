@@ -292,7 +292,7 @@ def test_without_a_fault_nothing_is_mended(said: str) -> None:
     """One sentence, nothing changed."""
     session = _at(2)
     before = session.state
-    assert "give a count first" in transcript(session, f"> {said}")
+    assert "Count your stitches" in transcript(session, f"> {said}")
     assert session.state == before
 
 
