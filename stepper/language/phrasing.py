@@ -10,6 +10,7 @@ is left out: "three pine, four chalk". A round of even changes is said as its ph
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import Final
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.aloud import spell_out
@@ -91,7 +92,12 @@ class _Manner:
         worked = [run for run in round_.runs if stitch(run.stitch).kind in _WORKED]
         coloured = len(yarns_of(round_.runs)) > 1
         plain = coloured and all(run.stitch == "k" for run in worked)
-        return cls(plan.yarns if coloured else None, plain, bool(worked))
+        across = bool(worked) or _ACROSS in round_.instruction  # a joining round may have no other stitches
+        return cls(plan.yarns if coloured else None, plain, across)
+
+
+_ACROSS: Final = "work across"
+"""What is written where held stitches are worked as they come back."""
 
 
 _BIND_OFF = regex(r"bind off(?: \d+)?(?: sts)?((?: [a-z]+)*)$")

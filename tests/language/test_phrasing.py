@@ -104,6 +104,8 @@ def test_held_stitches_that_come_back_in_a_round_are_worked_across() -> None:
     work = "Cast on 12 sts.\nHold 12 sts for left sleeve.\nCast on 40 sts.\n{}\nBind off."
     joined = plan_of(project(work.format("K40, k across left sleeve sts.")))
     assert say_round(joined.rounds[3], joined) == "knit forty, work across twelve of left sleeve"
+    alone = project("Cast on 12 sts.\nHold 12 sts for sleeve.\nCast on 40 sts.\nHold 40 sts for body.\nK 12 of sleeve, pm, k 40 of body, pm.\nKnit 1 round.\nBind off.")
+    assert "work across twelve of sleeve, place marker, work across forty of body" in say_round(plan_of(alone).rounds[4], plan_of(alone))
     put = plan_of(project(work.format("Return left sleeve to needles.")))
     assert say_round(put.rounds[3], put) == "leave forty unworked, return twelve of left sleeve to the needles"
 

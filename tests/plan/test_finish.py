@@ -25,7 +25,7 @@ def test_a_remark_names_the_stitches_of_her_size_alone() -> None:
     assert in_size("2 (2.5; 3) cm", 1, 3) == "2.5 cm"
     assert in_size(listed, 1, 3) == listed
     assert in_size("after 102 / 112 / 122 sts", 1, 3) == "after 112 sts"
-    assert in_size("rows 2 / 4 / 6", 1, 3) == "rows 2 / 4 / 6"
+    assert in_size("rows 2 / 4 / 6, this rnd 6 / 8 / 10 times", 1, 3) == "rows 2 / 4 / 6, this rnd 8 times"
     assert in_size("[4: 4: 5: 6] loops for 2¾ (3, 3¼, 3½) in", 2, 4) == "5 loops for 3¼ in"
     assert in_size("4 (5, 6) (7) loops", 3, 4) == in_size("4 (5-6-7) loops", 3, 4) == "7 loops"
     assert in_size("after its 4th (5th, 6th) 7th (8th, 9th) st", 2, 6) == "after its 6th st"

@@ -134,7 +134,8 @@ PHRASES: Final = tuple(
         (r"under (?:my )?arms?", "underarm"),
         (r"on (?:my )?(?:thread|scrap yarn|waste yarn|spare yarn)", "hold"),
         (
-            r"(?:(?<=rounds )|(?<=more )|(?<=many )|(?<=are ))(?:just )?(?:like|same as) (?:this|that|these|it)"
+            r"(?:(?<=rounds )|(?<=more )|(?<=many )|(?<=are ))(?:just )?"
+            r"(?:like|same as) (?:this|that|these|it)"
             r"(?: (?:one|round|rounds))?",
             "alike",
         ),

@@ -62,6 +62,7 @@ _ANYWHERE: Final = frozenset(
     (
         Topic.REMINDERS,
         Topic.NOTES,
+        Topic.HELD,
         Topic.LAST_STEP,
         Topic.LAST_ROUND,
         Topic.ALTERATIONS,

@@ -12,6 +12,18 @@ _ALL_BUT = r"(?:\s+(?:except|but)\s+(?:for\s+)?(?:the\s+)?(?:bor|beg(?:inning)?(
 _AS_MET = r"(?:\s+(?:as\s+you\s+(?:come|get|go)(?:\s+to\s+them)?|as\s+you\s+(?:reach|encounter|pass)\s+them|along\s+the\s+way))?"
 _HEAD = r"(?:(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)\d(?:\s*(?:,|and|&)\s*(?:N\s*|needles?\s*)?\d)*\s*:)"
 
+_JOINED = rf"(?:knit|k|work)\s+(?:across\s+)?(?:(?:the\s+)?{N}\s+(?:{STS}\s+)?(?:of|from)\s+)?(?:the\s+)?(?:(?:left|right|first|second|other)\s+)?(?:front|back|sleeve|body)"
+
+BETWEEN_PARTS: tuple[Synonym, ...] = (
+    row(
+        "front|back|sleeve|body",
+        rf"(\b{_JOINED})\s*,\s*(?-i:M)(?=\s*(?:[,.;(]|$))",
+        r"\1, pm",
+        "Joining rnd: K 20 of left sleeve, M, k 20 of body, M.",
+    ),
+)
+"""Markers between the parts of a joining round, by their letter; tried before the parts are read."""
+
 MARKERS: tuple[Synonym, ...] = (
     row(
         "remove",

@@ -12,6 +12,7 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.grammar import stitch_words
+from stepper.project.rewording.on_needles.marker_synonyms import BETWEEN_PARTS
 from stepper.project.rewording.synonym import ROUND, SIDE, N, Synonym, row
 
 _NTH: Final = r"\d{1,3}(?:st|nd|rd|th)"
@@ -139,5 +140,5 @@ UNIT_WORDS: tuple[Synonym, ...] = (
 )  # fmt: skip
 """The rows for units spelt out."""
 
-PLAIN_SIGNS: tuple[Synonym, ...] = (*UNIT_WORDS, *STITCH_SIGNS, *REPEAT_SIGNS, *COUNT_SIGNS)
+PLAIN_SIGNS: tuple[Synonym, ...] = (*UNIT_WORDS, *BETWEEN_PARTS, *STITCH_SIGNS, *REPEAT_SIGNS, *COUNT_SIGNS)
 """The rows that are tried behind those for heads and the lists of sizes, in their order."""

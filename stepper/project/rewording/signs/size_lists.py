@@ -49,9 +49,8 @@ _TIMES: Final = {"once": "1", "twice": "2"}
 _AS_DIGITS: Final = {word: str(at) for at, word in enumerate(_WORDS, start=1)}
 
 _FIGURE: Final = r"(?:\d+(?:\.\d+)?[½¼¾⅓⅔⅛⅜⅝⅞]?(?:st|nd|rd|th)?|[½¼¾⅓⅔⅛⅜⅝⅞])"
-_NO_PLACE: Final = "".join(
-    rf"(?<!\b{word}\s)" for word in ("row", "rows", "rnd", "rnds", "round", "rounds", "page", "pages", "rep", "chart")
-)
+_PLACES: Final = ("row", "rows", "rnd", "rnds", "round", "rounds", "page", "pages", "rep", "chart")
+_NO_PLACE: Final = f"(?:{''.join(rf'(?<!{word} )' for word in _PLACES)}" r"|(?=[\d\s/–-]+times\b))"
 _SLASHED: Final = (
     rf"{_NO_PLACE}(?<![\w./½¼¾-])(?<![\d/] )(?:{_FIGURE}(?: / {_FIGURE})+(?! ?/)|{_FIGURE}(?:/{_FIGURE}){{2,}}(?! ?/))"
 )
