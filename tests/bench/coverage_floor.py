@@ -86,6 +86,12 @@ LONG = (
     "promised_are_those_that_are_counted",
     "no_stronger_colour",
     "lightness",
+    # what asks a library that is loaded nowhere else in the room: in a new environment that takes ten seconds each
+    "agree_with_scikit_image",
+    "hues_agree",
+    "a_motif_vanishes",
+    "of_student",
+    "interval_of_weeks",
 )
 """Tests, by words of their names, that take long under a tracer and reach no line that others do not, left out besides."""
 

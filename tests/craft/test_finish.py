@@ -79,10 +79,12 @@ def test_range_solves_the_interval_of_weeks(seen: int) -> None:
     assert forecast.late_days == np.ceil(late)
 
 
-def test_weekends_alone_are_a_steady_knitter() -> None:
-    """Who knits every Saturday the same is done to the week, however unlike her days are (arithmetic)."""
+@each_row("weeks", [6, 60])
+def test_weekends_alone_are_a_steady_knitter(weeks: int) -> None:
+    """Who knits every Saturday the same is done to the week, however unlike her days are and however long she has been at it
+    (arithmetic)."""
     weekly = [0.0] * 6 + [3000.0]
-    forecast = forecast_finish(30_000, weekly * 6)
+    forecast = forecast_finish(30_000, weekly * weeks)
     assert forecast is not None
     assert forecast.late_days is not None
     assert forecast.late_days - forecast.early_days <= 7

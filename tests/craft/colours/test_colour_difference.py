@@ -19,10 +19,12 @@ def _triple(colour: Lab) -> tuple[float, float, float]:
     return colour.lightness, colour.a, colour.b
 
 
-def test_first_pair_of_sharma() -> None:
-    """Sharma, Wu and Dalal (2005), pair 1: 2.0425."""
+def test_pairs_of_sharma() -> None:
+    """Sharma, Wu and Dalal (2005), pair 1, two blues: 2.0425; pair 7, a grey, which has no hue: 2.3669."""
     blue = colour_difference(Lab(50, 2.6772, -79.7751), Lab(50, 0, -82.7485))
     assert blue == pytest.approx(2.04245968, abs=1e-7)
+    grey = colour_difference(Lab(50, 0, 0), Lab(50, -1, 2))
+    assert grey == pytest.approx(2.3669, abs=5e-5)
 
 
 @given(labs, labs)
