@@ -44,20 +44,18 @@ class FirstLetterLexer(Lexer):
         """
         text, at = lexer_state.text.text, 0
         while at < len(text):
-            name, match = next(self._found(text, at), ("", None))
-            if match is None:
+            for name, kind in self._kinds_at(text[at]):
+                match = kind.match(text, at)
+                if match is None:
+                    continue
+                if name not in self._ignored:
+                    token = Token(name, match.group(), at, 1, at + 1, 1, match.end() + 1, match.end())
+                    lexer_state.last_token = token
+                    yield token
+                at = match.end()
+                break
+            else:
                 raise UnexpectedCharacters(text, at, 1, at + 1, state=parser_state)  # type: ignore[no-untyped-call]
-            if name not in self._ignored:
-                token = Token(name, match.group(), at, 1, at + 1, 1, match.end() + 1, match.end())
-                lexer_state.last_token = token
-                yield token
-            at = match.end()
-
-    def _found(self, text: str, at: int) -> Iterator[tuple[str, re.Match[str]]]:
-        """Yield the tokens that a text may have at a place, the one that counts first."""
-        for name, kind in self._kinds_at(text[at]):
-            if match := kind.match(text, at):
-                yield name, match
 
     def _kinds_at(self, letter: str) -> list[tuple[str, re.Pattern[str]]]:
         """Return the kinds that may begin with a letter, in order."""
