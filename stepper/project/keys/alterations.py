@@ -100,7 +100,7 @@ def _rule(plain: str, place: Span, inches: bool) -> Alteration | None:
     for kind, words, fill in _RULES:
         match = words.fullmatch(plain)
         if match is not None:
-            section = (match.groupdict().get("section") or "").strip()
+            section = (match.groupdict().get("section") or "").strip(" ,")
             rule = fill(Alteration(kind=kind, text=plain, place=place, section=section), match, inches)
             if rule is not None:
                 return rule

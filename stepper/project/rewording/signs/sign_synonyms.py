@@ -55,7 +55,7 @@ SIGNS: tuple[Synonym, ...] = (
     row("short row", rf"{_TODAY}(work\s+{_METHOD}short[\s-]rows?)\s+(?P<said>as\s+follows)\s*:?\s*$", r"\1.", "Work German short rows as follows:", spelt_out=True),
     row("replace", r"(\bremove\s+(?:the\s+)?(?:bor\s+)?marker\b[^.;]*,\s*(?:and\s+)?)replace\s+(?:the\s+)?(?:bor\s+)?marker\s+(?=for\s+(?:the\s+)?(?:new\s+)?(?:bor|beg))", r"\1pm ", "Remove BOR marker, k5, replace marker for new BOR."),
     row("total", rf"\b(work\s+these\s+(?:\w+\s+)?{ROUND}\s+{N}\s+times)\s+(?:in\s+)?total\b", r"\1 in all", "Work these 2 rounds 16 times total."),
-    row("cut|break", r"(\b(?:cut|break)\s+(?:off\s+)?(?:the\s+)?(?:yarn|tail)[^.;]*?)\s*;\s*(?=(?:thread|draw|pull|run)\b)", r"\1, ", "Cut yarn; thread through rem sts and pull tight."),
+    row("cut|break", r"(\b(?:cut|break)\s+(?:off\s+)?(?:the\s+)?(?:yarn|tail)(?:[^.;]|(?<=\d)\.(?=\d))*?)\s*;\s*(?=(?:thread|draw|pull|run)\b)", r"\1, ", "Cut yarn; thread through rem sts and pull tight."),
     row("each", rf"\b(divide\s+(?:sts\s+)?(?:evenly\s+)?(?:on|over|between|among|onto)\s+\w+\s+(?:dpns?|needles))\s*(?:\(\s*|,\s*)({N}\s+{STS})\s+(?:each|(?:per|to\s+each|on\s+each)\s+(?:needle|dpn))\s*\)?", r"\1, \2 on each", "CO 64 sts. Divide evenly on 4 dpns (16 sts each). Join."),
     row("working", rf"{_TODAY}working\s+in\s+(?=(?:st\.?\s?st|stockinette|patt(?:ern)?|rib|garter)\b[^,;.]*,\s*(?:dec|inc|bind|cast|bo|co)\b)", "cont in ", "Working in St st, dec 1 st each end of every RS row 5 times."),
     row("buttonhole", r"\s+(?P<said>for\s+(?:a\s+|the\s+)?button\s?hole)(?=\s*[,.])", "", "K2, yo, k2tog for buttonhole, k to end."),

@@ -92,7 +92,7 @@ LINES: tuple[Synonym, ...] = (
     ),
     row(
         "leaving",
-        r",?\s*leaving\s+(?:an?\s+)?[^.,;]*(?:tail|end)\b(?:\s+(?:for|to)\s+[^.,;\d]*)?",
+        r",?\s*leaving\s+(?:an?\s+)?(?:[^.,;]|(?<=\d)[.,](?=\d))*(?:tail|end)\b(?:\s+(?:for|to)\s+[^.,;\d]*)?",
         KEPT,
         "Break yarn, leaving a long tail.",
     ),
