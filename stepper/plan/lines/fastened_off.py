@@ -14,9 +14,10 @@ from stepper.plan.lines.working import work
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import AsPart, BindOff, Line, Remark
 from stepper.project.model import Section
+from stepper.project.rewording.synonym import CUT_YARN
 from stepper.regex import regex
 
-_YARN = r"(?:(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool)\s*,?\s*(?:and\s+)?)?"
+_YARN = rf"(?:{CUT_YARN}\s*,?\s*(?:and\s+)?)?"
 _STITCHES = r"(?:\s+(?:all|the|rem(?:aining)?|these|sts|stitches))*\s+(?:sts|stitches)"
 _SAME = r"in\s+(?:the\s+)?same\s+(?:way|manner)"
 _FASTENS = regex(

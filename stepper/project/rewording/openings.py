@@ -17,7 +17,7 @@ from typing import Final
 
 from stepper.craft.needles import BARE_SIZE, ROLE_SIZE, SIZE, UK_SIZE
 from stepper.project.rewording.reworded import Reworded
-from stepper.project.rewording.synonym import SIDE, STS, N
+from stepper.project.rewording.synonym import JOIN_ANY_YARN, SIDE, STS, N
 from stepper.project.rewording.told.phrases import prepare_kinds
 from stepper.regex import regex
 
@@ -100,7 +100,7 @@ _BARE: Final = prepare_kinds(
     ),
     (
         "joined",
-        rf"(?:re-?)?(?:join|attach)(?:ing)?\s+(?:the\s+|a\s+)?(?:new\s+|working\s+)?yarn"
+        rf"{JOIN_ANY_YARN}"
         rf"(?:\s+(?:at|in)\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?<!\band))?(?=\s*,|\s+and\b)",
     ),
     (

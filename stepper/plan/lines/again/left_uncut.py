@@ -13,11 +13,11 @@ from typing import Final
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import AsPart, BreakYarn, Line, Remark
 from stepper.project.model import Section
+from stepper.project.rewording.synonym import CUT_YARN
 from stepper.regex import regex
 
-_YARN: Final = r"(?:cut|break)(?:\s+off)?\s+(?:the\s+|your\s+)?(?:yarn|wool|thread)\b"
-_UNCUT: Final = regex(rf"(?:but\s+)?(?:do\s+not|don't)\s+{_YARN}(?:\s+this\s+time)?\W*", re.I)
-_CUT: Final = regex(rf"(?:then\s+)?{_YARN}", re.I)
+_UNCUT: Final = regex(rf"(?:but\s+)?(?:do\s+not|don't)\s+{CUT_YARN}(?:\s+this\s+time)?\W*", re.I)
+_CUT: Final = regex(rf"(?:then\s+)?{CUT_YARN}", re.I)
 
 
 def said_at_once(line: Line) -> tuple[str, ...]:

@@ -10,7 +10,7 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.rewording.said_rows import said_row_behind
-from stepper.project.rewording.synonym import CLOSED, LONG, OFF, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import CLOSED, CUT_YARN, LONG, OFF, ROUND, STS, N, Synonym, row
 
 _BO: Final = rf"(?:{OFF}|bo|b\.o\.)"
 _VERB: Final = r"(?:k|p|knit|purl|work|patt|rib|moss)"
@@ -26,7 +26,6 @@ _NAMED: Final = r"\(\s*(?:this\s+is\s+|for\s+)?(?:the\s+)?(?:left\s+|right\s+|ba
 _SEEN: Final = rf"(?:as\s+(?:you\s+(?:meet|see|come\s+to)\s+(?:them|it)|they\s+(?:appear|face\s+you|come|show|present))|knitting\s+(?:the\s+)?knit(?:s|\s+{STS})?\s*(?:,|and|&)\s*(?:and\s+)?purling\s+(?:the\s+)?purl(?:s|\s+{STS})?)"
 _THROUGH: Final = r"(?:thread|draw|pull|run|pass)"
 _REST: Final = r"(?:rem(?:aining)?\.?|final|last)"
-_CUT: Final = r"(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool)"
 _THREE: Final = r"(?:an?\s+|the\s+)?(?:three|3)[-\s]needle\s+(?:(?:bind[-\s]?off|cast[-\s]?off|bo)(?:\s+(?:method|technique))?|method|technique)"
 _TOGETHER: Final = r"(?:(?:with|place|holding)\s+)?(?:the\s+)?(?:rs|ws|(?:right|wrong)\s+sides?)\s+(?:(?:held|facing|of\s+(?:the\s+)?(?:work|fabric|pieces))\s+)*(?:together|(?:facing\s+)?(?:each\s+other|in|inwards?|out|outwards?))"
 _KITCHENER: Final = r"(?P<said>(?:using|with|in|by)\s+(?:the\s+)?kitchener(?:\s+(?:stitch|st))?(?:\s+method)?(?:\s*\(\s*see\s+[^().;\d]*\))?)"
@@ -71,15 +70,15 @@ CLOSINGS: tuple[Synonym, ...] = (
     row("graft", rf"(^\s*|[.]\s*)(?P<said>(?:slip|put|place|move|divide|arrange|transfer|lay)\s+(?:(?:(?:the|instep|sole|palm|top|first|last|next|other|another|each|those|them|rem(?:aining)?|half|together|back|of|on|onto|to|and|over|held|parallel|a|spare|second|{STS}|needles?(?:\s*\d)?|N\d|dpns?)\b|{N})[\s,]*)+)\s*[.;]\s*(?=(?:cut|break)\b[^.]*[.,]?\s*(?:and\s+)?graft\b)", r"\1", "Put N2 and N3 together on one needle. Cut the yarn and graft.", spelt_out=True),
     said_row_behind("graft", rf"(^\s*graft\s+(?:the\s+)?(?:rem(?:aining)?\s+)?(?:{N}\s+)?{STS})\s+(?P<said>(?:of|on|from)\s+(?:(?:each|both|the\s+two|the)\s+needles?|(?:the\s+)?(?:front|back|palm|instep|sole|top)\s+and\s+(?:the\s+)?(?:front|back|palm|instep|sole)))(?=\s+(?:together|using|with)\b|\s*[.;]|\s*$)", "Graft the remaining sts of each needle together."),
     row("kitchener", rf"\bgraft(?:\s+(?:tog(?:ether)?|closed|the|rem(?:aining)?|toe|top|all|live|tip|of|sts|stitches))*\s*,?\s+{_KITCHENER}(?=\s*[.;]|\s*$)", "graft the sts together", "CO 8 sts. Graft the toe with Kitchener stitch.", spelt_out=True),
-    row("tail|length|end", rf"(\b{_CUT})\s*,?\s+(?P<said>(?:with|leaving)\s+an?\s+(?:{LONG}\s+)?(?:(?:good|long)\s+)?(?:tail|end|length))\s*,?\s*(?=and\s+graft|thread|draw|pull|run|pass)", r"\1 ", "CO 8 sts. Cut the yarn with a 12 cm tail and graft the sts.", spelt_out=True),
+    row("tail|length|end", rf"(\b{CUT_YARN})\s*,?\s+(?P<said>(?:with|leaving)\s+an?\s+(?:{LONG}\s+)?(?:(?:good|long)\s+)?(?:tail|end|length))\s*,?\s*(?=and\s+graft|thread|draw|pull|run|pass)", r"\1 ", "CO 8 sts. Cut the yarn with a 12 cm tail and graft the sts.", spelt_out=True),
     row("sets", rf"\bgraft\s+(?:the\s+|both\s+)?(?:two\s+)?sets(?:\s+of\s+(?:{N}\s+)?{STS})?\s+together", "graft the sts together", "CO 8 sts. Graft the two sets of sts together."),
-    row("graft", rf"(\b{_CUT})\s*,?\s*(?:and\s+)?(?=graft\b)", r"\1. ", "CO 8 sts. Cut the yarn and graft the sts."),
-    said_row_behind("leav", rf"(\b{_CUT})\s*,?\s+(?P<said>(?:but\s+|and\s+)?leav(?:e|ing)\s+(?:the\s+|all\s+)*{STS}\s+on\s+(?:the\s+)?needles?)(?=\s*[.;]|\s*$)", "Break yarn, leaving sts on the needle."),
-    row("through", rf"\b({_CUT}\s*,?\s*(?:and\s+)?{_THROUGH}\s+(?:it|the\s+(?:yarn|end|tail)))\s+through(?=\s*[,.;]|\s+and\b|\s*$)", r"\1 through remaining sts", "CO 8 sts. Cut the yarn, thread it through, pull tight."),
+    row("graft", rf"(\b{CUT_YARN})\s*,?\s*(?:and\s+)?(?=graft\b)", r"\1. ", "CO 8 sts. Cut the yarn and graft the sts."),
+    said_row_behind("leav", rf"(\b{CUT_YARN})\s*,?\s+(?P<said>(?:but\s+|and\s+)?leav(?:e|ing)\s+(?:the\s+|all\s+)*{STS}\s+on\s+(?:the\s+)?needles?)(?=\s*[.;]|\s*$)", "Break yarn, leaving sts on the needle."),
+    row("through", rf"\b({CUT_YARN}\s*,?\s*(?:and\s+)?{_THROUGH}\s+(?:it|the\s+(?:yarn|end|tail)))\s+through(?=\s*[,.;]|\s+and\b|\s*$)", r"\1 through remaining sts", "CO 8 sts. Cut the yarn, thread it through, pull tight."),
     row("double", rf"\b({_THROUGH}(?:\s+(?:it|the\s+(?:yarn|end|tail)))?)\s+(?P<said>double)\s+(?=through)", r"\1 ", "CO 8 sts. Cut the yarn, pull it double through the remaining sts.", spelt_out=True),
-    row("through", rf"(^\s*|[.,]\s+)((?:{_CUT}\s*(?:,\s*(?:and\s+)?|\s+and\s+))?{_THROUGH}\s+(?:(?:the\s+)?(?:yarn|wool|tail|end|it)\s+)?(?:twice\s+)?through\s+)(?:the\s+|all\s+)*{_REST}\s+({N})(?:\s+({STS}))?", r"\1\3 sts. \2remaining sts", "CO 8 sts. Cut the yarn and thread it through the final 8 sts."),
+    row("through", rf"(^\s*|[.,]\s+)((?:{CUT_YARN}\s*(?:,\s*(?:and\s+)?|\s+and\s+))?{_THROUGH}\s+(?:(?:the\s+)?(?:yarn|wool|tail|end|it)\s+)?(?:twice\s+)?through\s+)(?:the\s+|all\s+)*{_REST}\s+({N})(?:\s+({STS}))?", r"\1\3 sts. \2remaining sts", "CO 8 sts. Cut the yarn and thread it through the final 8 sts."),
     row("draw up", rf"^(\s*)draw\s+up\s+(?:the\s+)?rem(?:aining)?\s+{STS}(?P<said>\s+with\s+an?\s+(?:double|doubled)\s+(?:thread|yarn|strand))?{CLOSED}", r"\1draw yarn through remaining sts", "Draw up the remaining stitches with a double thread.", spelt_out=True),
-    row("leaving", rf"(\b{_CUT})\s*,?\s+(?P<said>leaving\s+(?:an?\s+)?(?:about\s+|approx\.?\s+|roughly\s+)?{LONG}(?:\s+(?:tail|end|length))?)\s*,?\s*(?:and\s+)?(?=graft)", r"\1. ", "CO 8 sts. Cut the yarn, leaving about 30 cm, and graft.", spelt_out=True),
+    row("leaving", rf"(\b{CUT_YARN})\s*,?\s+(?P<said>leaving\s+(?:an?\s+)?(?:about\s+|approx\.?\s+|roughly\s+)?{LONG}(?:\s+(?:tail|end|length))?)\s*,?\s*(?:and\s+)?(?=graft)", r"\1. ", "CO 8 sts. Cut the yarn, leaving about 30 cm, and graft.", spelt_out=True),
     row("graft", r"(^\s*|[.]\s*)graft\s+(?:the\s+|both\s+)?underarms(?=\s*[.;]|\s*$)", r"\1Graft the underarm", "Graft underarms."),
     row("both sets|sets of", rf"(^\s*|[.]\s*)(?P<said>{_TOGETHER}\s*(?:,|and)\s*)?(?:bind|cast)\s+off\s+(?:both|the\s+two)\s+sets\s+of\s+(?:{N}\s+)?(?:shoulder\s+)?{STS}\s+together\s*[(,]?\s*(?:(?:using|with|in)\s+)?{_THREE}\s*\)?{CLOSED}", r"\1join shoulders with 3-needle bind off", "With right sides together, bind off both sets of 20 sts together (3-needle bind-off).", spelt_out=True),
     row("close|by ", r"(^\s*|[.]\s*)(?P<said>close\s+(?:the\s+)?(?:(?:top|tip)\s+of\s+(?:the\s+)?)?(?:thumb|toe|top|tip|crown|hat|opening|mitten|finger))\s+by\s+(?:draw|pull|thread|runn?)ing\s+(?:the\s+)?(?:(?:yarn|tail|end)\s+)?(?=through\b)", r"\1draw the yarn ", "CO 8 sts. Close the thumb by drawing the yarn through the remaining 8 sts.", spelt_out=True),

@@ -12,7 +12,7 @@ from typing import Final
 
 from stepper.project.part_names import PART, SIDED, STRIP
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import STS, N, Synonym, row
+from stepper.project.rewording.synonym import CUT_YARN, STS, N, Synonym, row
 
 _PART: Final = rf"(?:(?:the|a|one|half|of|{SIDED})\s+)*(?:{PART}|{STRIP})s?"
 _VERB: Final = r"(?:k|p|knit|purl|work|patt|rib)"
@@ -46,11 +46,11 @@ DIVISIONS: tuple[Synonym, ...] = (
     row("hold", rf"(\bhold\s+(?:rem|all)\b[^.;]*[.;,]\s*(?:turn\s*(?:,|and\b)\s*(?:and\s+)?)?){_GO_ON}\s+(?:just\s+|only\s+)?(?:the|this)\s+(?:(?:first|left|right|other)\s+)*(?:set|group|lot|side|half|shoulder|front)(?:\s+of\s+{STS})?(?:\s+(?:only|alone))?\s*(?P<said>\([^()\d]*\))?{_E}", r"\1work on these sts only", "K8, hold 8 sts, hold rem 8 sts. Turn and work on the first set only (left front as worn).", spelt_out=True),
     row("last", rf"{_START}{_GO_ON}\s+(?:the\s+)?last\s+(?:set|group|lot)\s+of\s+({N}\s+)?{STS}\s+(?:only|alone|{_STEP})(?:\s*[.,;]\s*(?:and\s+)?{_LEAVE})?{_E}", r"\1hold sts beyond gap", "Cast on 60 sts. Work flat. Continue on the last set of sts for the left shoulder."),
     row("only for|first group|first set", rf"(\bon\s+(?:these|this))\s+(?:first\s+)?({N}\s+{STS}|(?:set|group|lot)\s+of\s+{STS})\s+(only)(?:\s+{_STEP})?{_E}", r"\1 \2 \3", "Turn and work on these 24 sts only for the first side of neck."),
-    row("sets of|groups of|lots of", rf"{_START}((?:break|cut)\s+(?:off\s+)?(?:the\s+)?{_YARN}\s*(?:[.;,]\s*(?:and\s+)?|\s+and\s+))?(?:leave|place|put|slip)\s+(?:these|the|all)\s+(?:{N}\s+)?(?:sets|groups|lots)\s+of\s+{STS}\s+(?:on\s+to|onto|on)\s+{_HOLDER}{_E}", r"\1break yarn. Hold all sts", "Break yarn and leave these 3 sets of sts on holders."),
+    row("sets of|groups of|lots of", rf"{_START}({CUT_YARN}\s*(?:[.;,]\s*(?:and\s+)?|\s+and\s+))?(?:leave|place|put|slip)\s+(?:these|the|all)\s+(?:{N}\s+)?(?:sets|groups|lots)\s+of\s+{STS}\s+(?:on\s+to|onto|on)\s+{_HOLDER}{_E}", r"\1break yarn. Hold all sts", "Break yarn and leave these 3 sets of sts on holders."),
     said_row_behind("loop", rf"((?:^\s*|[.,:]\s*(?:and\s+|then\s+)*))(?P<said>using\s+(?:the\s+)?(?:backward|backwards|half-hitch|twisted)[-\s]loops?(?:\s+(?:method|cast-?\s?on))?)\s*,?\s+(?=(?:co|cast\s+on)\s+{N})", "Next rnd: K20, hold 17 sts for sleeve, using backward loop co 3, k to end."),
-    row("leave", rf"(\b(?:break|cut)\s+(?:off\s+)?(?:the\s+)?{_YARN})\s*[,;]\s*(?=leave{_E})", r"\1 and ", "Break yarn, leave."),
+    row("leave", rf"(\b{CUT_YARN})\s*[,;]\s*(?=leave{_E})", r"\1 and ", "Break yarn, leave."),
     said_row("leave", rf"^\s*(?P<said>leave\s+(?:(?:the|this|first|second|left|right)\s+)*(?:body|sleeve|piece|back|front|mitten|work)\s+on\s+(?:(?:its|the|a|spare|own|circular)\s+)*needles?){_E}", "Leave first sleeve on its spare needle."),
-    row("set aside|leaving", rf"^(\s*)(?:set\s+(?:the\s+)?(?:body\s+|work\s+|piece\s+)?aside|((?:break|cut)\s+(?:the\s+)?{_YARN})\s*,\s*leaving\s+(?:the\s+)?{STS}\s+on\s+{_NEEDLE}\s*,?)(?P<said>\s*\(?(?:do\s+not|don't)\s+(?:break|cut)\s+(?:the\s+)?{_YARN}\)?)?\s*,?\s+and\s+(?:make|knit|work)\s+the\s+sleeves{_E}", r"\1\2. Hold all sts for body", "Set aside (do not break yarn) and make the sleeves.", spelt_out=True),
+    row("set aside|leaving", rf"^(\s*)(?:set\s+(?:the\s+)?(?:body\s+|work\s+|piece\s+)?aside|({CUT_YARN})\s*,\s*leaving\s+(?:the\s+)?{STS}\s+on\s+{_NEEDLE}\s*,?)(?P<said>\s*\(?(?:do\s+not|don't)\s+{CUT_YARN}\)?)?\s*,?\s+and\s+(?:make|knit|work)\s+the\s+sleeves{_E}", r"\1\2. Hold all sts for body", "Set aside (do not break yarn) and make the sleeves.", spelt_out=True),
     # --- the gusset of a thumb waits ---
     row("gusset", r"\b(k|p|knit|purl|work)\s+to\s+(?:the\s+)?(?:thumb\s+)?gusset(?=\s*,|\s+and\b)", r"\1 to marker", "Next rnd: Knit to the gusset, hold 17 sts, knit to end."),
     row("remov", rf"\b(to\s+(?:the\s+)?(?:first\s+|next\s+)?(?:gusset\s+|thumb\s+)?(?:marker|m))\s*,\s*hold\s+({N})\s+{STS}(?:\s+for\s+(?:gusset|thumb))?(?:\s*,\s*|\s+(?:and\s+|while\s+)?){_REMOVE}", r"\1, remove marker, hold \2 sts for thumb, remove marker", "Next rnd: Knit to gusset marker, place 17 gusset sts on waste yarn and remove markers, knit to end."),

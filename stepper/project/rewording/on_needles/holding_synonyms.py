@@ -5,7 +5,7 @@ from __future__ import annotations
 from stepper.craft.needles import NEEDLES, SIZE
 from stepper.project.part_names import PART, WHICH
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import END, HELD_BY, KEPT, OFF, STS, N, Synonym, row
+from stepper.project.rewording.synonym import END, HELD_BY, JOIN_YARN, KEPT, OFF, STS, N, Synonym, row
 
 _PUT = r"(?:place|put|slip|sl|leave|leaving|transfer|move)"
 _BACK = r"(?:place|put|slip|sl|transfer|return|move)"
@@ -139,28 +139,28 @@ HOLDING: tuple[Synonym, ...] = (
     ),
     row(
         "rem",
-        rf"\b(?:re-?join|re-?attach|join|attach)\s+(?:the\s+)?yarn\s+to\s+(?:the\s+)?rem(?:aining)?\s+({N}\s+)?{STS}\s+with\s+"
+        rf"\b{JOIN_YARN}\s+to\s+(?:the\s+)?rem(?:aining)?\s+({N}\s+)?{STS}\s+with\s+"
         r"(?:rs|right\s+side)\s+facing(?:\s*[,;]\s*|\s*(?=\.)|\s*$)",
         r"with rs facing, take up \1remaining sts. ",
         "Rejoin yarn to remaining 20 sts with RS facing, bind off 10 sts, k to end.",
     ),
     row(
         "rem",
-        rf"\b(?:re-?join|re-?attach|join|attach)\s+(?:the\s+)?yarn\s+to\s+(?:the\s+)?rem(?:aining)?\s+({N}\s+)?{STS}(?!\s+(?:on\s+)?{HELD_BY})"
+        rf"\b{JOIN_YARN}\s+to\s+(?:the\s+)?rem(?:aining)?\s+({N}\s+)?{STS}(?!\s+(?:on\s+)?{HELD_BY})"
         r"(?:\s*,?\s*(?:and|then)\s+|\s*[,;]\s*|\s*(?=\.)|\s*$)",
         r"take up \1remaining sts. ",
         "With RS facing, rejoin yarn to remaining 20 sts, k to end.",
     ),
     row(
         "join",
-        rf"\b(?:re-?join|re-?attach|join|attach)\s+(?:the\s+)?yarn\s+to\s+(?:the\s+)?(?:rem(?:aining)?\s+|held\s+)*({N}\s+)?(?:rem(?:aining)?\s+|held\s+)*{STS}(?:\s+(?:on\s+)?{HELD_BY})?\s+with\s+"
+        rf"\b{JOIN_YARN}\s+to\s+(?:the\s+)?(?:rem(?:aining)?\s+|held\s+)*({N}\s+)?(?:rem(?:aining)?\s+|held\s+)*{STS}(?:\s+(?:on\s+)?{HELD_BY})?\s+with\s+"
         r"(?:rs|right\s+side)\s+facing(?:\s*[,;]\s*|\s*(?=\.)|\s*$)",
         r"with rs facing, return \1held sts to needles. ",
         "Rejoin yarn to held sts with RS facing, bind off 10 sts, k to end.",
     ),
     row(
         "join",
-        rf"\b(?:re-?join|re-?attach|join|attach)\s+(?:the\s+)?yarn\s+to\s+(?:the\s+)?(?:rem(?:aining)?\s+|held\s+)*({N}\s+)?(?:rem(?:aining)?\s+|held\s+)*{STS}"
+        rf"\b{JOIN_YARN}\s+to\s+(?:the\s+)?(?:rem(?:aining)?\s+|held\s+)*({N}\s+)?(?:rem(?:aining)?\s+|held\s+)*{STS}"
         rf"(?:\s+(?:on\s+)?{HELD_BY})?(?:\s*,?\s*(?:and|then)\s+|\s*[,;]\s*|\s*(?=\.)|\s*$)",
         r"return \1held sts to needles. ",
         "With RS facing, rejoin yarn to held sts.",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from stepper.craft.needles import SIZE
 from stepper.project.rewording.said_rows import said_row_behind
-from stepper.project.rewording.synonym import END, HELD_BY, ROUND, STS, YARN, N, Synonym, row
+from stepper.project.rewording.synonym import CUT_YARN, END, HELD_BY, ROUND, STS, YARN, N, Synonym, row
 
 _PLAIN = r"(?:st\.?\s?st\.?|stockinette(?:\s+st(?:itch)?)?|stocking(?:\s+st(?:itch)?)?|garter(?:\s+st(?:itch)?)?)"
 _ENDING = r",?\s*(?:and\s+)?(?:end|ending|finish|finishing)\s+(?:with|on|after)\s+(?:an?\s+)?"
@@ -241,7 +241,7 @@ JOINED: tuple[Synonym, ...] = (
     ),
     row(
         "through",
-        rf"^(\s*(?:break|cut)\s+(?:the\s+)?yarn\s*,?\s*(?:and\s+)?(?:draw|pull|thread|run|pass)\s+(?:(?:the\s+)?(?:yarn|tail|end|it)\s+)?(?:twice\s+)?through\s+(?:the\s+)?(?:rem(?:aining)?\s+)?)({N})\s+({STS})",
+        rf"^(\s*{CUT_YARN}\s*,?\s*(?:and\s+)?(?:draw|pull|thread|run|pass)\s+(?:(?:the\s+)?(?:yarn|tail|end|it)\s+)?(?:twice\s+)?through\s+(?:the\s+)?(?:rem(?:aining)?\s+)?)({N})\s+({STS})",
         r"\2 \3. \1 \3",
         "Cut yarn, thread through rem 20 sts and pull tight.",
     ),

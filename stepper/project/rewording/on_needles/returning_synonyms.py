@@ -14,7 +14,7 @@ from typing import Final
 from stepper.craft.needles import SIZE
 from stepper.project.part_names import PART, WHICH
 from stepper.project.rewording.said_rows import said_row_behind
-from stepper.project.rewording.synonym import CLOSED, SIDE, STS, N, Synonym, row
+from stepper.project.rewording.synonym import CLOSED, JOIN_ANY_YARN, SIDE, STS, N, Synonym, row
 
 _PUT: Final = r"(?:place|put|slip|sl|transfer|return|move|take|pick\s+up)"
 _PART: Final = rf"{WHICH}(?:{PART}|side)"
@@ -27,7 +27,6 @@ _READY: Final = (
     rf"(?:ready\s+(?:for|to\s+(?:work|begin(?:\s+with)?|start(?:\s+with)?))\s+an?\s+({SIDE})\s+row)"
 )
 _JOIN: Final = r"(?:(?:re-?)?(?:join|attach)(?:\s+in)?)"
-_REJOIN: Final = rf"(?:{_JOIN}\s+(?:the\s+|a\s+|an\s+)?(?:(?:new|working|main|second|2nd)\s+)?(?:ball\s+of\s+|strand\s+of\s+|end\s+of\s+)?{_YARN})"
 _SPOT: Final = (
     r"(?:(?:(?:at|to|in|by|from)\s+(?:the\s+)?)(?:(?:neck|neckline|armhole|front|back|side|inner|outer|left|right|underarm|thumb|palm|hand|cent(?:er|re)|middle|beginning|beg|start|"
     r"base|edge|end|finger|little|ring|index|inside|tip|of|the|gap|inside|row|rnd|round|heel|opening|shoulder|sleeve|body|raglan|corner|bottom|top|lower|upper|bound|cast|off|on|sts|stitches|first|second|other)\b[\s-]*)+(?<!\s))"
@@ -45,11 +44,11 @@ RETURNS: tuple[Synonym, ...] = (
     # --- the needles they come to ---
     row("return", rf"\b(return\s+(?:{N}\s+)?held\s+(?:{_PART}\s+)?)\s*(sts\s+to)\s+(?:(?:the|a|your|set\s+of)\s+)*([2-5]|two|three|four|five)\s+(?:dpns?|(?:double[-\s]pointed\s+)?needles)(?!\w)", r"\1\2 needles. Divide over \3 needles", "Pick up the held thumb sts on 3 dpns."),
     # --- the yarn is joined, and a side faces ---
-    row("facing", rf"{_START}(?:{_FACING}\s*,\s*)?{_REJOIN}\s+{_EDGE}(?:\s*,?\s*(?:and\s+)?{_FACING}|\s*,\s*{_READY}){_AND}(?=(?:bind\s+off|cast\s+off|bo|dec|k\d|k|p\d|p|knit|purl|work)\b)", r"\1With \2\3\4 facing, take up remaining sts. ", "Attach yarn at neck edge, WS facing. Bind off 2 sts, work to end."),
-    row("facing", rf"{_START}(?P<said>{_REJOIN}(?:\s+{_SPOT})?)\s*,?\s*(?:and\s+)?{_FACING}{_AND}(?={_WORK}|pick|pu\b)", r"\1With \3 facing, ", "Join the yarn at the underarm, RS facing, and knit to the end of the row.", spelt_out=True),
-    row("join|attach", rf"^(\s*)(?P<said>{_REJOIN}(?:\s+{_SPOT})?)\s*,?\s*(?:for|ready\s+for|to\s+(?:work|begin\s+with))\s+an?\s+({SIDE})\s+row{_AND}(?={_WORK})", r"\1Next row (\3): ", "Join yarn for a WS row and purl across.", spelt_out=True),
-    row("from ", rf"^(\s*)(?:(?P<said>{_REJOIN}(?:\s+{_SPOT})?){_AND})?(knit|purl)\s+(?:1|one|a)\s+row\s+from\s+(?:the\s+)?({SIDE}){CLOSED}", r"\1Next row (\4): \3", "Join yarn and purl 1 row from WS.", spelt_out=True),
-    said_row_behind("join|attach", rf"{_START}(?P<said>{_REJOIN}\s+{_SPOT})(?:{_AND}(?={_WORK}|pick|pu\b)|{CLOSED})", "Join yarn at the base of the ring finger, pick up and k 2 sts, knit to end."),
+    row("facing", rf"{_START}(?:{_FACING}\s*,\s*)?{JOIN_ANY_YARN}\s+{_EDGE}(?:\s*,?\s*(?:and\s+)?{_FACING}|\s*,\s*{_READY}){_AND}(?=(?:bind\s+off|cast\s+off|bo|dec|k\d|k|p\d|p|knit|purl|work)\b)", r"\1With \2\3\4 facing, take up remaining sts. ", "Attach yarn at neck edge, WS facing. Bind off 2 sts, work to end."),
+    row("facing", rf"{_START}(?P<said>{JOIN_ANY_YARN}(?:\s+{_SPOT})?)\s*,?\s*(?:and\s+)?{_FACING}{_AND}(?={_WORK}|pick|pu\b)", r"\1With \3 facing, ", "Join the yarn at the underarm, RS facing, and knit to the end of the row.", spelt_out=True),
+    row("join|attach", rf"^(\s*)(?P<said>{JOIN_ANY_YARN}(?:\s+{_SPOT})?)\s*,?\s*(?:for|ready\s+for|to\s+(?:work|begin\s+with))\s+an?\s+({SIDE})\s+row{_AND}(?={_WORK})", r"\1Next row (\3): ", "Join yarn for a WS row and purl across.", spelt_out=True),
+    row("from ", rf"^(\s*)(?:(?P<said>{JOIN_ANY_YARN}(?:\s+{_SPOT})?){_AND})?(knit|purl)\s+(?:1|one|a)\s+row\s+from\s+(?:the\s+)?({SIDE}){CLOSED}", r"\1Next row (\4): \3", "Join yarn and purl 1 row from WS.", spelt_out=True),
+    said_row_behind("join|attach", rf"{_START}(?P<said>{JOIN_ANY_YARN}\s+{_SPOT})(?:{_AND}(?={_WORK}|pick|pu\b)|{CLOSED})", "Join yarn at the base of the ring finger, pick up and k 2 sts, knit to end."),
     row("join|attach", rf"(^\s*|[.:,;]\s*(?:and\s+)?|\band\s+){_JOIN}\s+((?-i:MC|CC\d?|[A-H]))\s+(?P<said>{_SPOT}){CLOSED}", r"\1join \2", "Join MC at the center of the underarm.", spelt_out=True),
 )  # fmt: skip
 """The rows, tried on lines that nothing else reads."""

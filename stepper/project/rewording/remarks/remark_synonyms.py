@@ -8,7 +8,7 @@ a yarn named behind the work it is for.
 from __future__ import annotations
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import PAUSE, ROUND, STS, YARN_A_H, N, Synonym, row
+from stepper.project.rewording.synonym import CUT_YARN, PAUSE, ROUND, STS, YARN_A_H, N, Synonym, row
 
 _FOLDED = r"(?:hem|facing|neckband|collar|cuff|waistband|band|edging|border|casing|brim|picot\s+edge)s?"
 _PART = (
@@ -54,7 +54,7 @@ REMARKS: tuple[Synonym, ...] = (
     ),
     row(
         "fasten",
-        r"\b((?:break|cut)\s+(?:off\s+)?(?:the\s+)?yarn)\s*,?\s*and\s+(?=fasten\s+off\s*(?:\.|$))",
+        rf"\b({CUT_YARN})\s*,?\s*and\s+(?=fasten\s+off\s*(?:\.|$))",
         r"\1. ",
         "Break yarn and fasten off.",
     ),

@@ -11,7 +11,7 @@ from typing import Final
 from stepper.craft.needles import SIZE, UK_SIZE
 from stepper.project.part_names import PIECE
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import JOIN_YARN, LONG, OFF, ROUND, STS, N, Synonym, row
 
 _E: Final = r"(?=\s*[.;!]|\s*$)"
 _B: Final = r"(^\s*|[.;!]\s+)"
@@ -108,8 +108,8 @@ GARMENTS: tuple[Synonym, ...] = (
     row(" or ", rf"\b(on|onto|on\s+to|to)\s+(?P<said>{_HOLDERS})", r"\1 a holder", "Place next 20 sts on a stitch holder, spare needle or waste yarn.", spelt_out=True),
     row("hold on", rf"\b((?:put|place|leave)\s+(?:the\s+|all\s+|these\s+|rem(?:aining)?\s+|next\s+|first\s+|last\s+)*(?:{N}\s+)?{STS})\s+on\s+hold\s+on(?:to)?\s+(?=(?:a\s+)?(?:holder|waste|scrap|spare|bit|piece|some))", r"\1 on ", "Put stitches on hold on a holder."),
     said_row_behind("for later|for now|aside|there", r"(\b(?:holder|waste\s+yarn|scrap\s+yarn|spare\s+needle|hold))\s*,?\s+(?P<said>and\s+(?:leave|set|keep)\s+(?:them|these|it|those)\s+(?:aside|there|on\s+hold|for\s+(?:later|now)|aside\s+for\s+(?:later|now)))(?=\s*[.]|\s*$)", "Place next 20 sts on waste yarn and leave them for later."),
-    said_row("join|attach", rf",?\s*\b(?:and\s+)?(?P<said>(?:re-?)?(?:join|attach)\s+(?:the\s+)?yarn\s+at\s+(?:the\s+)?(?:cent(?:er|re)\s+of\s+(?:the\s+)?)?underarm){_E}", "Place held sleeve sts back on the needles and join yarn at the centre of the underarm."),
-    said_row_behind("join|attach", rf"{_B}(?P<said>(?:re-?)?(?:join|attach)\s+(?:the\s+)?yarn\s+at\s+(?:the\s+)?(?:cent(?:er|re)\s+of\s+(?:the\s+)?)?underarm)\s*,?\s*(?:and\s+)?(?={_PICKED}\b)", "Rejoin yarn at underarm, pick up and knit 8 sts, k across sleeve sts."),
+    said_row("join|attach", rf",?\s*\b(?:and\s+)?(?P<said>{JOIN_YARN}\s+at\s+(?:the\s+)?(?:cent(?:er|re)\s+of\s+(?:the\s+)?)?underarm){_E}", "Place held sleeve sts back on the needles and join yarn at the centre of the underarm."),
+    said_row_behind("join|attach", rf"{_B}(?P<said>{JOIN_YARN}\s+at\s+(?:the\s+)?(?:cent(?:er|re)\s+of\s+(?:the\s+)?)?underarm)\s*,?\s*(?:and\s+)?(?={_PICKED}\b)", "Rejoin yarn at underarm, pick up and knit 8 sts, k across sleeve sts."),
     # --- picking up ---
     row("pick", r"\b(pick\s+up(?:\s+and\s+(?:knit|k))?)\s+one\s+(?=st)", r"\1 1 ", "Pick up one stitch in each cast-on stitch."),
     row("cast-on sts|cast on sts|cast-on st|cast on st", rf"(\b{_PICKED}\s+{N}(?:\s+{STS})?\s+(?:from|along|over)\s+(?:the\s+)?)cast[-\s]on\s+(?:sts|stitches)\b", r"\1cast-on edge", "Pick up and knit 8 sts from the cast-on sts."),
@@ -137,8 +137,8 @@ GARMENTS: tuple[Synonym, ...] = (
     row("first", rf"{_B}(?:complete|finish)\s+(?:the\s+)?(?:second|other)\s+(side|shoulder)\s+{_LIKE}\s+(?:the\s+)?first(?:\s+one|\s+\2)?{_E}", r"\1Complete to match first \2", "Finish the second side the same as the first."),
     row("first", rf"{_B}(?:make|work|knit)\s+(?:the\s+)?second\s+(shoulder|front|side|half)\s+(?:exactly\s+|just\s+)?(?:as|like|the\s+same\s+(?:way\s+)?as|in\s+the\s+same\s+way\s+as)\s+(?:the\s+)?first(?:\s+one|\s+\2)?{_E}", r"\1Work as for first \2", "Knit the second shoulder as the first one."),
     row("same as|like|as for|as the|as ", rf"{_B}(?:(?:make|work|knit)\s+)?(?:the\s+)?{_SIDED}(?:\s+is\s+(?:worked|made|knit|knitted))?\s+{_LIKE}\s+(?:the\s+)?{_SIDED}{_MIRRORED}{_E}", r"\1Work as for \3, reversing shaping", "Work left front same as right front, reverse all shaping."),
-    row("return to", rf"{_B}return\s+to\s+(?:the\s+)?(?:held\s+|rem(?:aining)?\s+)?{STS}\s+(?:for|of)\s+(?:the\s+)?((?:left|right)\s+(?:front|shoulder|side|back|neck))\s*,?\s*(?:and\s+)?(?:re-?)?(?:join|attach)\s+(?:the\s+)?yarn\s+with\s+(rs|right\s+side|ws|wrong\s+side)\s+facing\s*,?\s+and\s+(?=(?:work|complete|finish)\b)", r"\1With \3 facing, rejoin yarn to \2 sts. ", "Return to held sts for right front, join yarn with RS facing and work to match left front, reversing all shaping."),
-    row("return to", rf"{_B}return\s+to\s+(?:the\s+)?(held|rem(?:aining)?)\s+{STS}\s*,?\s*(?:and\s+)?(?:re-?)?(?:join|attach)\s+(?:the\s+)?yarn\s+with\s+(rs|right\s+side|ws|wrong\s+side)\s+facing\s*,?\s+and\s+(?=(?:work|complete|finish)\b)", r"\1With \3 facing, rejoin yarn to \2 sts. ", "Return to held sts, join yarn with RS facing and complete to match first side, reversing shaping."),
+    row("return to", rf"{_B}return\s+to\s+(?:the\s+)?(?:held\s+|rem(?:aining)?\s+)?{STS}\s+(?:for|of)\s+(?:the\s+)?((?:left|right)\s+(?:front|shoulder|side|back|neck))\s*,?\s*(?:and\s+)?{JOIN_YARN}\s+with\s+(rs|right\s+side|ws|wrong\s+side)\s+facing\s*,?\s+and\s+(?=(?:work|complete|finish)\b)", r"\1With \3 facing, rejoin yarn to \2 sts. ", "Return to held sts for right front, join yarn with RS facing and work to match left front, reversing all shaping."),
+    row("return to", rf"{_B}return\s+to\s+(?:the\s+)?(held|rem(?:aining)?)\s+{STS}\s*,?\s*(?:and\s+)?{JOIN_YARN}\s+with\s+(rs|right\s+side|ws|wrong\s+side)\s+facing\s*,?\s+and\s+(?=(?:work|complete|finish)\b)", r"\1With \3 facing, rejoin yarn to \2 sts. ", "Return to held sts, join yarn with RS facing and complete to match first side, reversing shaping."),
     row("marker", r"\bplace\s+(?:a\s+)?marker\s*[,;-]+\s*(?:this|it|which)\s+(?:will\s+|now\s+)?(?:marks?|be|is|indicates?)\s+the\s+(?:beginnings?|start)\s+of\s+(?:your|the|each)\s+(?:rounds?|rnds?)\b", "place marker for beginning of round", "Place marker, it is the start of each round."),
 )  # fmt: skip
 """The rows, in the order tried; they come before those on stitches and lengths."""

@@ -5,7 +5,18 @@ from __future__ import annotations
 from stepper.craft.needles import NEEDLES
 from stepper.project.part_names import PIECE
 from stepper.project.rewording.said_rows import said_row
-from stepper.project.rewording.synonym import END, KEPT, LONG, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import (
+    CUT_YARN,
+    END,
+    JOIN_YARN,
+    KEPT,
+    LONG,
+    ROUND,
+    STS,
+    N,
+    Synonym,
+    row,
+)
 
 _SHORTER = (
     r"(?:(?:about\s+)?(?:\d[\d./\s¼½¾-]*|(?:one|two|three|four)\s+)(?:cm|mm|in|inch|inches|\")?\s*(?:\([\d./\s¼½¾]+(?:cm|mm|in|inch|inches|\")?\s*\)\s*)?"
@@ -199,7 +210,7 @@ LINES: tuple[Synonym, ...] = (
     ),
     row(
         "yarn",
-        r"\b(?:re-?join|re-?attach|attach|join)\s+(?:the\s+)?yarn\s*(?:,\s*(?:and\s+)?|and\s+)?",
+        rf"\b{JOIN_YARN}\s*(?:,\s*(?:and\s+)?|and\s+)?",
         KEPT,
         "With RS facing, rejoin yarn and k across left sleeve sts.",
     ),
@@ -220,7 +231,7 @@ LINES: tuple[Synonym, ...] = (
     ),
     row(
         "yarn",
-        r"\b((?:break|cut)\s+(?:off\s+)?(?:the\s+)?yarn)\s*,?\s*and\s+(?=place|put|leave|slip|hold)",
+        rf"\b({CUT_YARN})\s*,?\s*and\s+(?=place|put|leave|slip|hold)",
         r"\1. ",
         "Break yarn and place sts on hold for front.",
     ),

@@ -8,7 +8,19 @@ from __future__ import annotations
 
 from stepper.project.part_names import PART, WHICH
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import CLOSED, HELD_BY, KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import (
+    CLOSED,
+    CUT_YARN,
+    HELD_BY,
+    KEPT,
+    LONG,
+    OFF,
+    ROUND,
+    STS,
+    N,
+    Synonym,
+    row,
+)
 
 _K, _P = r"k(?:nit)?\.?\s*\d+", r"p(?:url)?\.?\s*\d+"
 _FIRST = r"(^\s*|(?<=[.!;])\s*|^[^.:]*:\s*)"
@@ -171,7 +183,7 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("underarm|armhole", rf"{_FIRST}work\s+to\s+(?:the\s+)?(underarms?|armholes?)\s+(?:the\s+)?same\s+as\s+(?:the\s+)?({_PART}){CLOSED}", r"\1Work same as \3 to \2", "Work to underarm the same as back."),
     row("total", rf"(\btimes)\s*,\s*total\s+(?:of\s+)?({N}\s+{ROUND})(?=\s*\.?\s*$)", r"\1. \2 in all", "Work rows 1 and 2 three times, total 6 rows."),
     row("twice|times", rf"(:\s*as\s+(?:rows|rnds|rounds)\s+\d+(?:\s*(?:-|to|and)\s*\d+)?)\s*,\s*(?={_LEGS})", r"\1 ", "Rows 9 to 14: As rows 3 to 5, twice."),
-    row("through", rf"{_FIRST}((?:(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool|thread)\s*,?\s*(?:and\s+)?)?)(?:thread|draw|pull|run|pass)\s+(?:the\s+)?(?:yarn|wool|thread|end|tail|it)\s+through\s+(?:the\s+|all\s+|these\s+|rem(?:aining)?\s+|last\s+)*(\d+)\s+(?:sts|stitches|loops)(?P<said>(?:\s+on\s+(?:the\s+)?needles?)?(?:\s*(?:,\s*)?(?:and\s+)?(?:pull|draw|fasten|end|secure|tighten)\b(?:\s+(?:up|off|it|them|tight|tightly|firmly|securely|in))*)*){CLOSED}", r"\1\3 sts. \2draw yarn through sts", "Thread the end through the 29 sts on the needle and fasten off securely.", spelt_out=True),
+    row("through", rf"{_FIRST}((?:{CUT_YARN}\s*,?\s*(?:and\s+)?)?)(?:thread|draw|pull|run|pass)\s+(?:the\s+)?(?:yarn|wool|thread|end|tail|it)\s+through\s+(?:the\s+|all\s+|these\s+|rem(?:aining)?\s+|last\s+)*(\d+)\s+(?:sts|stitches|loops)(?P<said>(?:\s+on\s+(?:the\s+)?needles?)?(?:\s*(?:,\s*)?(?:and\s+)?(?:pull|draw|fasten|end|secure|tighten)\b(?:\s+(?:up|off|it|them|tight|tightly|firmly|securely|in))*)*){CLOSED}", r"\1\3 sts. \2draw yarn through sts", "Thread the end through the 29 sts on the needle and fasten off securely.", spelt_out=True),
     row("over th|on th|on last|on rem|over rem", rf"{_FIRST}(?:work\s+(?:over|on)\s+(?:the|these|those|rem(?:aining)?|last)\s+(?:last\s+)?({N}\s+{STS})(?:\s+only)?\s+|on\s+(?:the\s+)?(?:rem(?:aining)?|last)\s+({N}\s+{STS})\s*,?\s+work\s+)(?=(?:for\s+(?:{LONG}|{N}\s+{ROUND})|until)\b)", r"\1\2\3. Work ", "Work over these 18 sts for 4 cm."),
     row("rd", r"(?<![\d\w])rd(s?)\b", r"rnd\1", "Work 1 rd even."),
     said_row_behind("(until", rf"(\b{N}\s+(?:more\s+)?{ROUND})\s*\(\s*(?P<said>until\s+(?:the\s+)?[a-z]+\s+measures\s+{LONG})\s*\)", "Work 3 more rnds (until mitt measures 8 inches)."),
@@ -205,7 +217,7 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row(" x", r"(^|[:,]\s*)((?:k|p)\s?\d\s?tog|ssk|skpo|kfb|pfb)\s+x\s*(\d+)\b", r"\1(\2) \3 times", "Row 3: K2tog x 6."),
     row("across to last", r"\b((?:k|p)\s?\d\s?tog|ssk)\s+across\s+to\s+last\s+", r"*\1; rep from * to last ", "Next row: K2tog across to last st, k1."),
     row("all along", r"\ball\s+along(?:\s+the)?(?:\s+(?:row|rnd|round))?(?=\s*[.(]|\s*$)", "to end", "Next row: K2tog all along the row."),
-    row("break|cut", r"\b(to\s+(?:the\s+)?end|around|across)\s*,\s*(?:and\s+|then\s+)?(?=(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool)\b)", r"\1. ", "Row 4: K2tog to end, break yarn and thread through rem sts."),
+    row("break|cut", rf"\b(to\s+(?:the\s+)?end|around|across)\s*,\s*(?:and\s+|then\s+)?(?={CUT_YARN})", r"\1. ", "Row 4: K2tog to end, break yarn and thread through rem sts."),
     row("knitting", r"\b(?:continue|cont|keep)\s+knitting\s+(?:(?:in\s+(?:the\s+)?rounds?|around|even|straight)\s+)+(?=(?:until|for)\b)", "knit ", "Continue knitting in the round until hat measures 15 cm."),
 )  # fmt: skip
 """The rows that come before all others, in the order tried."""

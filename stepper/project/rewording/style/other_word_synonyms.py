@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import CUT_YARN, LONG, ROUND, STS, N, Synonym, row
 
 _NEEDLE: Final = r"(?:(?:pair|set)\s+of\s+)?(?:(?:straight|circular|double[-\s]pointed|long|short)\s+)?(?:needles?|ndls?|pins|dpns?|circulars?|pair\s+of\s+needles|set\s+of\s+needles|pair|set)\b"
 _WOOL: Final = r"(?:wool|yarn|thread|cotton|string|twine)"
@@ -80,7 +80,7 @@ OTHER_WORDS: tuple[Synonym, ...] = (
     row("beg", rf"(?<![\w-])(inc|dec)(?:rease)?\.?\s+(?=at\s+(?:the\s+)?beg(?:inning)?\.?\s+of\s+(?:each\s+of\s+)?(?:the\s+)?next\s+{N}\s+rows)", r"\1 1 st ", "Dec at beg of next 2 rows."),
     row("work these|knit these|work the last", rf"\b(?:work|knit)\s+(?:these|(?:the\s+)?last)\s+({N}\s+)?({ROUND})\s+(?=until\s+(?!all\b|the\s+end\b|{N}\s+{ROUND}))", r"rep last \1\2 ", "Work these 2 rows until piece measures 5 cm."),
     # --- the last stitch ---
-    row("fasten", r"((?:^|[:,.;]\s*|\bthen\s+)(?:[kp]\s?[2-9]\s*tog(?:\s+tbl)?|ssk|skpo?|sk2po?|s2kpo?|sl\s?1\s*,\s*k\s?(?:1|2\s?tog)\s*,\s*psso))\s*,?\s*(?:and\s+|then\s+)*(?:(?:break|cut)\s+(?:the\s+)?(?:yarn|wool)\s*,?\s*(?:and\s+)?)?fasten\s+off(?=\s*\.?\s*$)", r"\1. Bind off rem 1 st", "K2tog and fasten off."),
+    row("fasten", rf"((?:^|[:,.;]\s*|\bthen\s+)(?:[kp]\s?[2-9]\s*tog(?:\s+tbl)?|ssk|skpo?|sk2po?|s2kpo?|sl\s?1\s*,\s*k\s?(?:1|2\s?tog)\s*,\s*psso))\s*,?\s*(?:and\s+|then\s+)*(?:{CUT_YARN}\s*,?\s*(?:and\s+)?)?fasten\s+off(?=\s*\.?\s*$)", r"\1. Bind off rem 1 st", "K2tog and fasten off."),
     # --- lengths in two units ---
     # --- where a length is taken, and how it ends ---
     row("measured", r"\b(until\s+(?:the\s+)?(?:armholes?|piece|work|sleeve|back|front))\s*,?\s*(?:when\s+)?measured\s+(?:vertically|straight(?:\s+up)?|flat)\s*,?\s*(?:is|measures|comes\s+to)\s+", r"\1 measures ", "Work even until the armhole, measured vertically, is 20 cm."),

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from stepper.project.part_names import EDGING, PART, WHICH
 from stepper.project.rewording.said_rows import said_row_behind
-from stepper.project.rewording.synonym import HELD_BY, OFF, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import HELD_BY, JOIN_YARN, OFF, ROUND, STS, N, Synonym, row
 
 _PART = rf"{WHICH}{PART}s?"
 _RIB = r"(?:k\.?\s?\d{1,2}\s*,\s*p\.?\s?\d{1,2}\s+)?rib(?:bing)?"
@@ -16,7 +16,6 @@ _RIBBED = rf"{WHICH}(?:{PART}|{EDGING})s?"
 _AS_GIVEN = r"as\s+(?:(?:(?:given|worked|set|directed|described|instructed)\s+)?(?:for|on|at)\s+(?:the\s+)?)?"
 _UP_TO = r"(?=\s+(?:to|until|as\s+far\s+as|up\s+to)\b)"
 _STEP = r"(?P<said>for\s+(?:the\s+)?(?:first|left|right|second|other)\s+(?:side|front|shoulder|half)(?:\s+(?:of\s+(?:the\s+)?)?neck)?)"
-_REJOIN = r"(?:re-?join|join|join\s+in|attach)\s+(?:the\s+)?(?:yarn|wool)"
 _THEN = r"(?=\s*,\s*(?:k|p|knit|purl|work|patt|rib|cast|bind)\b|\s+and\s+(?:k|p|knit|purl|work|patt|rib|cast|bind|complete|finish)\b)"
 _LENGTH_OF = r"(?:matches|measures\s+(?:the\s+)?same\s+as|is\s+(?:the\s+)?same(?:\s+length)?\s+as|corresponds\s+(?:with|to))"
 _SHAPES = r"(?:inc|dec)(?:reas(?:e|ing))?\b"
@@ -41,10 +40,10 @@ PIECES: tuple[Synonym, ...] = (
     row("patt as|pattern as|patt. as", rf"\bin\s+(?:the\s+)?patt(?:ern)?\.?\s+{_AS_GIVEN}({_PART})\b(?=\s+(?:for|until)\b|\s*[.,;]|\s*$)", r"in as-\1 pattern", "Work in patt as given for back for 10 cm."),
     # --- which stitches it goes on with ---
     row("turn", rf"(,\s*turn)\s*[,;]?\s*(?:and\s+)?(?:work|cont(?:inue)?|complete)\s+(?:on\s+(?:these|this\s+group\s+of|the(?:se)?\s+{N})\s+(?:{N}\s+)?{STS}(?:\s+only)?|on\s+this\s+side)(?:\s+first)?(?:\s+{_STEP})?(?=\s*[.]|\s*$)", r"\1, leaving remaining sts on a holder", "Next row: K30, turn and work on these sts for first side of neck."),
-    row("yarn|wool", rf"\b{_REJOIN}\s+(?:to|at)\s+(?:the\s+)?(?:(?:inner|neck|inside|cent(?:re|er))\s+(?:end|edge)\s+of\s+(?:the\s+)?(?:rem(?:aining)?\.?\s+|held\s+)?{STS}|next\s+st(?:itch)?|inner\s+edge){_THEN}", "rejoin yarn to rem sts", "Rejoin yarn to inner end of rem sts, k to end."),
-    row("rem", rf"\breturn\s+to\s+(?:the\s+)?rem(?:aining)?\.?\s+{STS}\s*,?\s*(?:and\s+)?(?:with\s+(?:rs|right\s+side)\s+facing\s*,?\s*)?{_REJOIN}{_THEN}", "rejoin yarn to rem sts", "Return to rem sts, rejoin yarn and k to end."),
-    row("holder|hold|needle|yarn|thread|pin", rf"((?:^|[.:])\s*(?:with\s+(?:rs|right\s+side)\s+facing\s*,?\s*)?)(?:slip|place|put|leave|sl)\s+(?:the\s+)?(?:next|first|following|foll|cent(?:re|er))\s+({N})\s+{STS}\s+(?:on\s?to|on|to)\s+(?:{HELD_BY}|an?\s+(?:safety\s+pin|thread))(?:\s+for\s+(?:the\s+)?(?:neck-?\s?band|collar|neck|hood))?\s*(?:,|\band\b)\s*(?:with\s+(?:rs|right\s+side)\s+facing\s*,?\s*)?{_REJOIN}(?:\s+to\s+(?:the\s+)?(?:rem(?:aining)?\.?\s+|other\s+|next\s+)(?:{STS}))?\s*(?:,|\band\b)\s*(?=(?:k|p|knit|purl|work|patt|rib)\b|[kp]\d)", r"\1rejoin yarn to rem sts. Hold \2, ", "With RS facing, slip next 15 sts onto a holder, rejoin yarn to rem sts, k to end."),
-    row("join|attach|take up", rf"(\b{_REJOIN}(?:\s+(?:to|at)\s+(?:the\s+)?(?:rem(?:aining)?\.?\s+{STS}|(?:neck|inner|inside|cent(?:re|er))(?:\s+edge)?))?(?:\s*,\s*(?:and\s+)?|\s+and\s+)(?:then\s+)?(?:{OFF}|bo))\s+(?:the\s+)?(?:cent(?:re|er)|middle|next|first)\s+(?={N})", r"\1 ", "Rejoin yarn to rem sts, cast off centre 21 sts, k to end."),
+    row("yarn|wool", rf"\b{JOIN_YARN}\s+(?:to|at)\s+(?:the\s+)?(?:(?:inner|neck|inside|cent(?:re|er))\s+(?:end|edge)\s+of\s+(?:the\s+)?(?:rem(?:aining)?\.?\s+|held\s+)?{STS}|next\s+st(?:itch)?|inner\s+edge){_THEN}", "rejoin yarn to rem sts", "Rejoin yarn to inner end of rem sts, k to end."),
+    row("rem", rf"\breturn\s+to\s+(?:the\s+)?rem(?:aining)?\.?\s+{STS}\s*,?\s*(?:and\s+)?(?:with\s+(?:rs|right\s+side)\s+facing\s*,?\s*)?{JOIN_YARN}{_THEN}", "rejoin yarn to rem sts", "Return to rem sts, rejoin yarn and k to end."),
+    row("holder|hold|needle|yarn|thread|pin", rf"((?:^|[.:])\s*(?:with\s+(?:rs|right\s+side)\s+facing\s*,?\s*)?)(?:slip|place|put|leave|sl)\s+(?:the\s+)?(?:next|first|following|foll|cent(?:re|er))\s+({N})\s+{STS}\s+(?:on\s?to|on|to)\s+(?:{HELD_BY}|an?\s+(?:safety\s+pin|thread))(?:\s+for\s+(?:the\s+)?(?:neck-?\s?band|collar|neck|hood))?\s*(?:,|\band\b)\s*(?:with\s+(?:rs|right\s+side)\s+facing\s*,?\s*)?{JOIN_YARN}(?:\s+to\s+(?:the\s+)?(?:rem(?:aining)?\.?\s+|other\s+|next\s+)(?:{STS}))?\s*(?:,|\band\b)\s*(?=(?:k|p|knit|purl|work|patt|rib)\b|[kp]\d)", r"\1rejoin yarn to rem sts. Hold \2, ", "With RS facing, slip next 15 sts onto a holder, rejoin yarn to rem sts, k to end."),
+    row("join|attach|take up", rf"(\b{JOIN_YARN}(?:\s+(?:to|at)\s+(?:the\s+)?(?:rem(?:aining)?\.?\s+{STS}|(?:neck|inner|inside|cent(?:re|er))(?:\s+edge)?))?(?:\s*,\s*(?:and\s+)?|\s+and\s+)(?:then\s+)?(?:{OFF}|bo))\s+(?:the\s+)?(?:cent(?:re|er)|middle|next|first)\s+(?={N})", r"\1 ", "Rejoin yarn to rem sts, cast off centre 21 sts, k to end."),
     # --- at which edges ---
     row("edges", rf"\b({_SHAPES}\s+(?:{N}\s+)?{STS}\s+)at\s+(?:(?:both|each)\s+)?(?:raglan|armhole|sleeve)\s+edges\b", r"\1at each end", "Dec 1 st at raglan edges on next and every alt row until 30 sts rem."),
     row("raglan edge", rf"\b({_SHAPES}\s+(?:{N}\s+)?{STS}\s+at\s+(?:the\s+)?)raglan\s+edge\b(?![^.]*\bas\s+(?:set|before|established))", r"\1armhole edge", "Dec 1 st at raglan edge on every RS row 4 times."),

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import CUT_YARN, LONG, OFF, ROUND, STS, N, Synonym, row
 
 _LABEL = r"(\s*(?:[a-z][a-z' -]{1,30}:\s*)?)"
 _WORKED = rf"(?=\*|\(|\[|(?:k|p|sl)\s?\d|(?:k|p|knit|purl|work|slip|sl|inc|dec|bo|{OFF}|cast|place|put|leave|rib|patt|[kp]2tog|ssk|skp|yo|m1)\b)"
@@ -190,7 +190,7 @@ PROSE: tuple[Synonym, ...] = (
     ),
     said_row_behind(
         "graft",
-        r"(\bgraft\s+(?:the\s+)?(?:rem(?:aining)?\.?\s+)?(?:sts|stitches))\s*,?\s*(?P<said>or\s+(?:break|cut)\s+(?:the\s+)?yarn\s*,?\s*(?:and\s+)?(?:draw|pull|thread|run)\s+(?:it\s+|tail\s+)?through\s+(?:the\s+)?(?:rem(?:aining)?\s+)?(?:sts|stitches))(?=\s*\.?\s*$)",
+        rf"(\bgraft\s+(?:the\s+)?(?:rem(?:aining)?\.?\s+)?(?:sts|stitches))\s*,?\s*(?P<said>or\s+{CUT_YARN}\s*,?\s*(?:and\s+)?(?:draw|pull|thread|run)\s+(?:it\s+|tail\s+)?through\s+(?:the\s+)?(?:rem(?:aining)?\s+)?(?:sts|stitches))(?=\s*\.?\s*$)",
         "Graft remaining sts, or break yarn and draw through sts.",
     ),
     row("twisted", r"\b1\s?x\s?1\s+twisted\s+rib\b", "twisted rib", "Work 10 rounds in 1x1 twisted rib."),

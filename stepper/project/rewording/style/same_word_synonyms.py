@@ -12,7 +12,7 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import LONG, OFF, ROW, STS, N, Synonym, row
+from stepper.project.rewording.synonym import CUT_YARN, LONG, OFF, ROW, STS, N, Synonym, row
 
 _ON: Final = r"(?:(?:keep|go|carry)\s+on|keep\s+going)"
 _SHAPING: Final = r"(?:any\s+)?(?:more\s+|further\s+)?shaping"
@@ -49,7 +49,7 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("now", rf"(\bneedles?)\s+now{_E}", r"\1", "Change to smaller needles now."),
     # --- verbs ---
     row("attach", r"\battach\s+(?=(?-i:MC|CC\d?|[A-H])\b)", "join ", "Attach CC and knit 2 rounds."),
-    row("fasten", r"(\b(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool))\s*,?\s+and\s+(?=fasten\s+off\b)", r"\1. ", "Break the yarn and fasten off."),
+    row("fasten", rf"(\b{CUT_YARN})\s*,?\s+and\s+(?=fasten\s+off\b)", r"\1. ", "Break the yarn and fasten off."),
     row("over to|swap|move ", rf"\b(?:change\s+over|swap(?:\s+(?:over|back))?|move(?:\s+(?:over|back))?|switch\s+over)\s+to\s+(?:the\s+)?(?={_NEEDLES})", "change to ", "Swap to 3 1/4mm needles. Knit 1 round."),
     row("attach", r"\b(?:re-?attach(?:\s+the)?\s+(yarn|wool)|attach(?:\s+the)?\s+(yarn|wool)\s+again)\b", r"rejoin \1\2", "Place 20 sts on a holder. With RS facing, attach the yarn again and knit to end."),
     said_row_behind("m1|make", rf"(\binc(?:reas(?:e|ing))?\s+{N}\s+{STS}\s+evenly(?:\s+(?:spaced|across|around|distributed))*)\s*[,(]?\s*(?P<said>(?:using|with|by\s+working|working)\s+(?:an?\s+|the\s+)?(?:m1[lr]?|make[-\s](?:1|one)(?:[-\s](?:left|right))?)(?:\s+(?:increases?|method))?)\s*\)?(?=\s*[.;]|\s*$)", "Inc Rnd: Knit, increasing 12 sts evenly spaced, using M1L."),

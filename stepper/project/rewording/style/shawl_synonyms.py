@@ -7,7 +7,7 @@ Source: common practice.
 from __future__ import annotations
 
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import END, LONG, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import CUT_YARN, END, LONG, ROUND, STS, N, Synonym, row
 
 _LIST = r"(?:rows?|rnds?|rounds?)\s+\d+(?:\s*(?:-|to)\s*\d+|(?:\s*,\s*\d+)*\s*,?\s*(?:and|&)\s*\d+)?"
 _SECTION = r"section\s+(?:\d{1,2}|[a-h])\b"
@@ -43,7 +43,7 @@ _NONE = (
 )
 _REST = rf"(?:{_NONE}|until\s+(?:fewer|less)\s+than\s+\d\s+sts\s+rem(?:ain)?\s*[,;]\s*(?:bo|bind\s+off)\s+(?:(?:all|the)\s+)*rem(?:aining)?\s+sts)"
 _DRAWN = (
-    r"(?:\s*[,;.]\s*(?:and\s+)?(?:(?:cut|break)\s+(?:the\s+)?yarn(?:\s*,?\s*and)?(?:\s+(?:draw|pull)\s+(?:the\s+)?(?:tail|yarn|end|it)?\s*through(?:\s+(?:the\s+)?(?:last|final|rem(?:aining)?)\s+(?:st|loop))?)?"
+    rf"(?:\s*[,;.]\s*(?:and\s+)?(?:{CUT_YARN}(?:\s*,?\s*and)?(?:\s+(?:draw|pull)\s+(?:the\s+)?(?:tail|yarn|end|it)?\s*through(?:\s+(?:the\s+)?(?:last|final|rem(?:aining)?)\s+(?:st|loop))?)?"
     r"(?:\s*,?\s*(?:and\s+)?fasten\s+off)?|fasten\s+off))?"
 )
 _AGAIN = r"\s*[;,.]\s*rep(?:eat)?\s+from\s+\*\s+"

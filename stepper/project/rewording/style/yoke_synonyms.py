@@ -11,7 +11,7 @@ from typing import Final
 
 from stepper.project.part_names import PART, WHICH
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import BEGIN, LONG, ROUND, STOP, STS, N, Synonym, row
+from stepper.project.rewording.synonym import BEGIN, CUT_YARN, LONG, ROUND, STOP, STS, N, Synonym, row
 
 _Y: Final = r"(?-i:MC|CC\d?|C\d|[A-H]|[YZ])"
 _BOR: Final = r"(?:bor|(?:the\s+)?(?:beg(?:inning)?|start)\.?\s+of\s+(?:the\s+)?(?:rnd|round)s?)"
@@ -123,7 +123,7 @@ YOKES: tuple[Synonym, ...] = (
         again=True,
     ),
     row("sleeve|held", rf"(\bpick\s+up\s+and\s+(?:knit|k)\b[^.;:]*?,\s*(?:and\s+)?(?:then\s+)?)(?:knit|k)\s+(?:the\s+)?((?:held\s+sleeve|held|sleeve)\s+{STS})(?=\s*[,.;]|\s*$)", r"\1knit across \2", "Pick up and knit 4 sts, knit the sleeve sts, pick up and knit 4 sts."),
-    row("but do not|but don't", r"\s*,?\s*but\s+(?:do\s+not|don't)\s+(?:cut|break)(?:\s+off)?\s+(?:the\s+)?yarn(?:\s+this\s+time)?(?=\s*\.?\s*$)", ". Do not cut the yarn", "Knit the other sleeve the same way, but do not cut the yarn."),
+    row("but do not|but don't", rf"\s*,?\s*but\s+(?:do\s+not|don't)\s+{CUT_YARN}(?:\s+this\s+time)?(?=\s*\.?\s*$)", ". Do not cut the yarn", "Knit the other sleeve the same way, but do not cut the yarn."),
     # --- put together ---
     said_row(
         "all the p|all p|all pieces|all parts",

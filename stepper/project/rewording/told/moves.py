@@ -17,7 +17,7 @@ from typing import Final
 from stepper.craft.needles import SIZE
 from stepper.project.part_names import PART, STRIP, WHICH
 from stepper.project.rewording.on_needles.waiting_synonyms import ON_HOLDER
-from stepper.project.rewording.synonym import SIDE, STS, N
+from stepper.project.rewording.synonym import JOIN_ANY_YARN, SIDE, STS, N
 from stepper.project.rewording.told.phrases import Kinds, ToldPhrase, prepare_kinds
 from stepper.records import dataclass
 from stepper.regex import regex
@@ -38,7 +38,6 @@ _SPOT: Final = (
     r"(?:(?:at|to|in|by|from)\s+(?:the\s+)?(?:(?:neck|neckline|armhole|front|back|side|inner|outer|left|right|underarm|thumb|palm|hand|cent(?:er|re)|middle|beginning|beg|start|"
     r"base|edge|edges|end|tip|of|the|gap|inside|row|rnd|round|opening|shoulder|sleeve|body|first)\b\.?[\s-]*)+(?<!\s))"
 )
-_JOIN: Final = r"(?:(?:re-?)?(?:join|attach)(?:ing)?(?:\s+in)?\s+(?:the\s+|a\s+|an\s+|your\s+)?(?:(?:new|working|main|second|2nd)\s+)?(?:(?:ball|strand|end|length)\s+of\s+)?(?:yarn|wool)\b)"
 _USE: Final = rf"(?P<use>(?:one\s+)?{WHICH}(?:side\s+of\s+(?:the\s+)?neck|{PART}|gusset|{STRIP}))(?:s\b|\s+{_STS}|\b)"
 _WAIT: Final = r"(?:rest|wait|stay|remain|sit|hang|sleep)"
 
@@ -107,7 +106,7 @@ MOVES: Final[Kinds] = prepare_kinds(
     ),
     ("facing", rf"(?:with\s+)?(?:the\s+)?(?P<side>{_SIDE})(?:\s+of\s+(?:the\s+)?work)?\s+facing(?:\s+you)?\b"),
     ("facing", rf"(?:and\s+)?(?:for|ready\s+(?:for|to\s+(?:work|begin(?:\s+with)?|start(?:\s+with)?)))\s+an?\s+(?P<side>{_SIDE})\s+row\b"),
-    ("join", _JOIN),
+    ("join", JOIN_ANY_YARN),
     ("named", r"(?:to|at)\s+(?:the\s+)?(?P<part>(?:left\s+|right\s+)?(?:front|back|sleeve|thumb))\b(?=\s*(?:[,.;]|$)|\s+(?:with|and)\b)"),
     ("to", rf"(?:to|with)(?=\s+(?:the\s+)?(?:rem|held|live|other|second|sts|stitches|{N}|{_PARTS}\s+(?:{_HELD}\s+)?{_STS}))"),
     ("is", rf"(?:are|is|form|make|become|belongs?\s+to)\s+(?:now\s+)?(?:(?:the|your)\s+)?{_USE}"),

@@ -14,7 +14,7 @@ import re
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
-from stepper.project.rewording.synonym import STS, N
+from stepper.project.rewording.synonym import CUT_YARN, STS, N
 from stepper.project.rewording.told.moves import Clause, split_clause
 from stepper.project.rewording.told.moves_back import (
     CENTRE_OFF,
@@ -42,7 +42,7 @@ _BEGINS: Final = regex(
     r"(?:now\s+)?(?:make|(?:knit|work)\s+(?:the|a|an|another|one)\b|(?:work|cont(?:inue)?|go\s+on)\s+(?:with|on)\b|complete)",
     re.IGNORECASE,
 )
-_CUTS: Final = regex(r"(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool)|leave\s+(?:a\s+)?long\s+(?:tail|end)", re.IGNORECASE)
+_CUTS: Final = regex(rf"{CUT_YARN}|leave\s+(?:a\s+)?long\s+(?:tail|end)", re.IGNORECASE)
 """What is done to the yarn, a sentence of its own before stitches that wait."""
 _TELLS: Final = regex(
     r"\b(?:hold|holder|holders|rest|wait|thread|pins?|aside|spare|waste|scrap|unworked|held|set|yarn|wool|needles?|ndls?|dpns?|circulars?|work|cable|string|cotton|cord|another|third|sleeve)\b",

@@ -16,7 +16,7 @@ from typing import Final
 
 from stepper.project.rewording.beginnings import ByLetter
 from stepper.project.rewording.reworded import Reworded, laid_anew
-from stepper.project.rewording.synonym import LONG, ROUND, SIDE, STS, N
+from stepper.project.rewording.synonym import CUT_YARN, LONG, ROUND, SIDE, STS, N
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -192,7 +192,7 @@ _GOES_ON: Final = regex(
 """A full stop behind which the same shaping is told on: "every other round. Carry on like that until ..."."""
 ORDERED_NEXT: Final = regex(
     r"\s*[,;]?\s*(?:and\s+(?:then\s+)?|then\s+)(?=(?:(?:place|put|slip|leave|transfer)\s+(?:(?:all|these|the|rem(?:aining)?|last)\s+)*(?:\d[\d\s,()]*)?(?:sts|stitches)\b"
-    r"|(?:break|cut)\s+(?:off\s+)?(?:the\s+)?yarn|(?:bind|cast)\s+off\s*(?:(?:all|loosely|rem(?:aining)?|in)\b|[.;]|$)))"
+    rf"|{CUT_YARN}|(?:bind|cast)\s+off\s*(?:(?:all|loosely|rem(?:aining)?|in)\b|[.;]|$)))"
     r"|\s*[,;]?\s*(?:and\s+)?then\s+(?=(?:knit|purl|work|rib|rep(?:eat)?|cont(?:inue)?|change|dec(?:rease)?|inc(?:rease)?)\b|[kp]\s?\d|[kp]\s)",
     re.IGNORECASE,
 )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.project.part_names import EDGING, PART, WHICH
-from stepper.project.rewording.synonym import HELD_BY, LONG, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import HELD_BY, JOIN_YARN, LONG, ROUND, STS, N, Synonym, row
 
 _PIECE = (
     r"(?:sleeve|sock|stocking|mitten|mitt|glove|cuff|pocket|earflap|flap|slipper|bootee|legwarmer|leg|strap|panel|piece|band|thumb|"
@@ -19,7 +19,7 @@ _START = r"((?:^|[.!:])\s*)"
 _STOP = r"(?=\s*\.?\s*$|\s*[.!])"
 _DIVIDED = rf"({WHICH}(?:{PART}|side|half))"
 _PUT = r"(?:place|put|slip|sl|leave|transfer|move)"
-_JOIN = r"(?:re-?join|re-?attach|join|attach)\s+(?:the\s+|main\s+|a\s+new\s+ball\s+of\s+)?yarn"
+_JOIN = rf"(?:{JOIN_YARN}|join\s+a\s+new\s+ball\s+of\s+yarn)"
 _ON = rf"(?:\s+(?:on|from)\s+(?:the\s+)?{HELD_BY})?"
 _THEN = r"(?:\s*[,;]\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?|\s*(?=\.)|\s*$)"
 _SIDE_OF = r"(?:(?:the|left|right|first|second|one|this)\s+)*(?:side|half|front|back|shoulder)(?:\s+of\s+(?:the\s+)?(?:neck|front|back|work|opening))?"
