@@ -23,6 +23,7 @@ from stepper.regex import regex
 _IN_ONE_PIECE = frozenset({"piece", "work", "shawl", "cowl", "scarf", "wrap", "blanket"})
 _NUMBERED = regex(r"(?:section|part|clue|stage)\s+(?:\w{1,5})\b", re.I)
 """The name of a section by its number: one of a piece that is worked on."""
+_FROM_ELSEWHERE = 'Measure from the cast-on edge, or write "for" and the length worked from here.'
 
 
 def measured_from(duration: UntilLength, needles: Needles) -> int:
@@ -139,8 +140,7 @@ def without_heel(duration: UntilLength, needles: Needles) -> UntilLength:
     foot = _foot_begun(duration, needles, piece_begun(needles))
     if foot is None:
         told = "no heel was turned in this piece so far, so nobody can tell where its back is."
-        hint = 'Measure from the cast-on edge, or write "for" and the length worked from here.'
-        needles.report(duration.length.place, told, hint, kind="length")
+        needles.report(duration.length.place, told, _FROM_ELSEWHERE, kind="length")
         return duration
     if foot.told:
         needles.warn(duration.length.place, foot.told)
@@ -209,7 +209,7 @@ def _divide(duration: UntilLength, needles: Needles, piece: int) -> int:
     needles.report(
         duration.length.place,
         "no stitches of this piece were put on hold, so nobody can tell where the underarm is.",
-        'Measure from the cast-on edge, or write "for" and the length worked from here.',
+        _FROM_ELSEWHERE,
         kind="length",
     )
     return piece
@@ -270,7 +270,7 @@ def _named(duration: UntilLength, needles: Needles, piece: int) -> int:
         needles.report(
             duration.length.place,
             f"no row of this piece so far is of the {name}, so nobody can tell where it is.",
-            'Measure from the cast-on edge, or write "for" and the length worked from here.',
+            _FROM_ELSEWHERE,
             kind="length",
         )
         return piece

@@ -176,17 +176,7 @@ class Builder(ChartBuilder):
 
     def _do_worked_rounds_in(self, tree: Any) -> WorkRounds:
         number, more, _, manner, beginning = tree.children
-        rounds = Rounds(self._numbers(number), more is not None)
-        place, first = self._tree_place(tree), self._beginning(beginning)
-        return WorkRounds(
-            manner_of(manner),
-            rounds,
-            place,
-            bare=manner is None,
-            even=is_even(manner),
-            as_set=is_as_set(manner),
-            first=first,
-        )
+        return self._worked_in(tree, manner, beginning, Rounds(self._numbers(number), more is not None))
 
     def _do_worked_until(self, tree: Any) -> WorkRounds:
         plain, until = tree.children
@@ -194,10 +184,13 @@ class Builder(ChartBuilder):
 
     def _do_worked_until_in(self, tree: Any) -> WorkRounds:
         manner, beginning, until = tree.children
+        return self._worked_in(tree, manner, beginning, self._until(until))
+
+    def _worked_in(self, tree: Any, manner: Any, beginning: Any, duration: Duration) -> WorkRounds:
         place, first = self._tree_place(tree), self._beginning(beginning)
         return WorkRounds(
             manner_of(manner),
-            self._until(until),
+            duration,
             place,
             bare=manner is None,
             even=is_even(manner),

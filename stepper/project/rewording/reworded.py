@@ -72,14 +72,6 @@ def cut_out(line: Reworded, cuts: Sequence[tuple[int, int, str]]) -> Reworded:
         cuts: Where each stretch begins and ends in the text, in their order, and what is said of it; the
             signs around those words are not.
     """
-    text: list[str] = []
-    places: list[int] = []
-    done = 0
-    for start, end, _ in cuts:
-        text.append(line.text[done:start])
-        places += line.places[done:start]
-        done = end
-    text.append(line.text[done:])
-    places += line.places[done:]
-    kept = tuple(said.strip(" .,;-") for _, _, said in cuts)
-    return replace(line, text="".join(text), places=tuple(places), kept=(*line.kept, *kept))
+    for start, end, _ in reversed(cuts):
+        line = laid_anew(line, start, end, ())
+    return replace(line, kept=(*line.kept, *(said.strip(" .,;-") for _, _, said in cuts)))
