@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 
 from stepper.project.page.orders import casts_on, holds_instruction
+from stepper.project.pairs import WHOLES
 from stepper.project.rewording.asides import label_instructs
 from stepper.project.sizes import names_people
 from stepper.records import dataclass
@@ -377,8 +378,7 @@ def begins_work(row: str) -> bool:
 
 
 _WHOLE = regex(
-    r"(?:(?:the|left|right|first|second|1st|2nd)\s+)*(?:back|fronts?|sleeves?|mittens?|mitts?|gloves?|socks?|stockings?"
-    r"|slippers?|bootees?|legwarmers?)",
+    rf"(?:(?:the|left|right|first|second|1st|2nd)\s+)*(?:back|front|sleeve|{WHOLES})s?",
     re.I,
 )
 """A piece that is knitted by itself, and may have headings of its own below it."""

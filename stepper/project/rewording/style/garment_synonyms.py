@@ -9,6 +9,7 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.craft.needles import SIZE, UK_SIZE
+from stepper.project.pairs import WHOLES
 from stepper.project.part_names import PIECE
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import JOIN_YARN, LONG, OFF, ROUND, STS, N, Synonym, row
@@ -16,7 +17,7 @@ from stepper.project.rewording.synonym import JOIN_YARN, LONG, OFF, ROUND, STS, 
 _E: Final = r"(?=\s*[.;!]|\s*$)"
 _B: Final = r"(^\s*|[.;!]\s+)"
 _PIECE: Final = rf"(?:{PIECE}|it)"
-_TWICE: Final = r"(sleeve|sock|mitten|mitt|glove|bootie|bootee|slipper|leg\s?warmer|arm\s?warmer|wrist\s?warmer|leg|arm|strap|pocket|cuff|panel|ear|wing|paw)"
+_TWICE: Final = rf"(sleeve|{WHOLES}|arm\s?warmer|leg|arm|strap|pocket|cuff|panel|ear|wing|paw)"
 _SIDED: Final = r"((?:left|right)\s+(?:front|sleeve|back|strap|shoulder|side|mitten|mitt|half|panel))"
 _HOLDER: Final = (
     r"(?:(?:an?|some|the|your)\s+)?(?:(?:bit|piece|length|strand|scrap)\s+of\s+)?(?:(?:(?:scrap|waste|spare|smooth|contrast(?:ing)?|extra|separate|another)\s+)+(?:circular\s+)?"

@@ -10,7 +10,8 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.project.part_names import EDGING, PART, WHICH
+from stepper.project.pairs import WHOLES
+from stepper.project.part_names import EDGING, PART, STRIP, WHICH
 from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
 
 _E: Final = r"(?=\s*[.;]|\s+-+\s+\d|\s*$)"
@@ -40,7 +41,7 @@ _LIKE: Final = (
     r"(?:(?:exactly|just|again)\s+)?(?:(?:in\s+)?the\s+same(?:\s+(?:way|manner))?\s+as(?:\s+(?:you\s+did\s+)?(?:for|on))?|as\s+(?:(?:you\s+(?:did|worked|knit)|given|worked|directed|described|written|set\s+out)\s+)?(?:for|on)"
     r"|as(?=\s+(?:the\s+)?(?:left|right|first|section|part|back|front)\b)|like|identical(?:ly)?\s+(?:to|with))\s+(?:the\s+)?"
 )
-_ITEM: Final = r"(?:front|back|sleeve|body|yoke|hood|mitten|mitt|glove|sock|slipper|stocking|legwarmer|wristlet|cuff|shoulder|side|half|strap|band|panel|finger)"
+_ITEM: Final = rf"(?:{WHOLES}|{PART}|{STRIP}|cuff)"
 _OTHER: Final = rf"(?:(?:(?:left|right|first|1st|other)\s+)(?:{_ITEM})|back|front|body|(?:section|part|step|block|stage|tier|square|chapter)\s+\d{{1,2}}|(?:little|ring|middle|index)\s+finger)"
 _MIRRORED: Final = (
     r"(?:(?:with\s+|work(?:ing)?\s+)?(?:(?:all|the|its)\s+)*(?:shapings?|decreases?|decs?|increases?|everything|sides?)\s+(?:(?:is|are)\s+)?(?:reversed|mirrored|in\s+reverse|the\s+other\s+way\s+(?:a?round))"
@@ -48,7 +49,7 @@ _MIRRORED: Final = (
     r"|(?:mirror(?:ing)?|revers(?:e|ing))(?:\s+(?:all|the|both|its))*\s+(?:shapings?|decreases?|decs?|increases?|everything))"
 )
 _GO: Final = r"(?:(?:now\s+|then\s+)?(?:work|knit|make|complete|finish|cont(?:inue)?))"
-_SELF: Final = r"(?:(?:the|this|your|a|one)\s+)*(?:(?:left|right|second|2nd|other)\s+)?(?:front|sleeve|mitten|mitt|glove|sock|slipper|stocking|legwarmer|wristlet)"
+_SELF: Final = rf"(?:(?:the|this|your|a|one)\s+)*(?:(?:left|right|second|2nd|other)\s+)?(?:front|sleeve|{WHOLES})"
 
 REFERENCES: tuple[Synonym, ...] = (
     # --- in whatever words ---
@@ -64,7 +65,7 @@ REFERENCES: tuple[Synonym, ...] = (
     row("follow", rf"{_START}(?:now\s+)?follow\s+(?:all\s+)?(?:the\s+)?(?:instructions|directions|steps|pattern)\s+(?:given\s+)?(?:for|of)\s+(?:the\s+)?(?={_OTHER}\b)", r"\1work as for ", "Follow the directions of the first sleeve."),
     row("sections|parts|steps", rf"{_START}(?:now\s+)?(?:work|knit|do|rep(?:eat)?)\s+(section|part|step|block|stage)s\s+(\d{{1,2}})\s+(?:and|&)\s+(\d{{1,2}})(?:\s+(?:again|once(?:\s+(?:more|again))?|one\s+more\s+time))?{_E}", r"\1work as for \2 \3. Work as for \2 \4", "Repeat sections 2 and 3 once more."),
     row("as|like|same|identical", rf"{_START}(?:{_GO}\s+(?:{_SELF}\s+)?(?<!complete\s)(?<!finish\s)){_LIKE}(?={_OTHER}\b)", r"\1work as for ", "Work exactly like the left mitten up to the thumb."),
-    row("match|correspond", rf"{_START}(?:now\s+)?(?:complete|finish)\s+(?:(?:this|it|the\s+(?:left|right|second)\s+{_ITEM})\s+)?to\s+(?:match|correspond\s+(?:with|to))\s+(?:the\s+)?(?=(?:left|right|first)\s+(?:mitten|mitt|glove|sock|slipper|stocking|wristlet|legwarmer|sleeve)\b)", r"\1complete as for ", "Complete to match the right mitt."),
+    row("match|correspond", rf"{_START}(?:now\s+)?(?:complete|finish)\s+(?:(?:this|it|the\s+(?:left|right|second)\s+{_ITEM})\s+)?to\s+(?:match|correspond\s+(?:with|to))\s+(?:the\s+)?(?=(?:left|right|first)\s+(?:sleeve|{WHOLES})\b)", r"\1complete as for ", "Complete to match the right mitt."),
     row("as far as", r"(\bwork\s+as\s+for\s+(?:the\s+)?[a-z]+(?:\s+[a-z]+|\s+\d+)?)\s+as\s+far\s+as\s+", r"\1 up to ", "Knit as for the first sleeve as far as the cap shaping."),
     row("including|incl", rf"(\b{_LIKE}{_OTHER})\s*,\s*(?P<said>incl(?:uding|\.)?\s+(?:(?:all|the|both)\s+)*(?:markers?|marker\s+threads|armhole\s+markers))\s*,\s*", r"\1 ", "Work like the back, including the markers, until piece measures 50 cm.", spelt_out=True),
     # --- a front as the other, told by its edges ---
