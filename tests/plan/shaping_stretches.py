@@ -125,7 +125,7 @@ SHAPING: tuple[Stretch, ...] = (
     _(F, "Next row: K5, k to last 5 sts dec 6 evenly, k5.", "34"),
     _(F, "Next row: K5, p to last 5 sts, inc 5 sts evenly, k5.", "45", {1: "k5 p3 m1 p6 m1 p6 m1 p6 m1 p6 m1 p3 k5"}),
     _(F, "Knit, increasing 4 sts evenly spaced, using M1L.", "44"),
-    _(F, "Knit, increasing 4 sts evenly spaced, using kfb.", ""),
+    _(F, "Knit, increasing 4 sts evenly spaced, using kfb.", "44", {1: "k4 kfb k9 kfb k9 kfb k9 kfb k5"}),
     # --- another part ---
     _(f"{BACK}== front\n{BEGUN}", "Shape armholes as for back. 30 sts.", "37 34 32 32 30"),
     _(f"{BACK}== front\n{BEGUN}", "Work armhole shaping as for back.", "37 34 32 32 30"),

@@ -9,7 +9,9 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from typing import Final
 
+from stepper.craft.stitches import find_stitch
 from stepper.project.instructions import Evenly, Line, Phrase, Sentence
 from stepper.project.own_stitches.abbreviations import Abbreviations, OwnStitch
 from stepper.project.stitchwork import Element, Several, Spread
@@ -18,15 +20,42 @@ from stepper.regex import regex
 _EVENLY = regex(
     r"\b(?P<change>inc|dec)(?:r?\.|reas\w+|r)?\s[^:]*?\bevenly\b|\bevenly\s+(?P<behind>inc|dec)", re.I
 )
+_SAID: Final = regex(
+    r"\W*(?:by|using|with|working)\s+(?:(?:working|an?|the)\s+)*"
+    r"(?:make[-\s](?:1|one)(?:[-\s](?P<leans>left|right))?|(?P<stitch>[a-z0-9&]+))",
+    re.I,
+)
+"""The stitch in which a line says that it makes a change."""
 
 
 def work_changes(line: Line, own: Abbreviations) -> Line:
-    """Return a line with its even changes worked in the stitches in which the page makes them, told."""
+    """Return a line with its even changes worked in the stitch that it names ("evenly, using kfb").
+
+    Else in that in which the page makes such changes, which is told.
+    """
+    named = _named_in(line)
+    if named is not None:
+        sentences = (
+            replace(each, worked_in=named) if isinstance(each, Evenly) else each for each in line.sentences
+        )
+        return replace(line, sentences=tuple(sentences))
     ways = list(_ways(_directions(line.sentences), own))
     if not ways:
         return line
     sentences = tuple(_worked(each, own) for each in line.sentences)
     return own.tell(replace(line, sentences=sentences), ways)
+
+
+def _named_in(line: Line) -> str | None:
+    """Return the code of the stitch in which a line says that it makes its one even change; None for none."""
+    changes = [each for each in line.sentences if isinstance(each, Evenly)]
+    for words in line.said if len(changes) == 1 else ():
+        said = _SAID.match(words)
+        name = "" if said is None else said["stitch"] or f"m1{(said['leans'] or '')[:1]}"
+        found = find_stitch(name.lower()) if name else None
+        if found is not None and found.shapes and found.change == changes[0].direction:
+            return found.code
+    return None
 
 
 def used_for_changes(text: str, own: Abbreviations) -> list[OwnStitch]:

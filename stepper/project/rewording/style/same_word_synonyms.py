@@ -18,6 +18,9 @@ _ON: Final = r"(?:(?:keep|go|carry)\s+on|keep\s+going)"
 _SHAPING: Final = r"(?:any\s+)?(?:more\s+|further\s+)?shaping"
 _OFF: Final = rf"(?:{OFF}|(?-i:BO))"
 _E: Final = r"(?=\s*[.;,)]|\s*$)"
+_INC_IN: Final = r"(?:m1[lr]?|make[-\s](?:1|one)(?:[-\s](?:left|right))?|k1?f&?b|pfb)"
+_DEC_IN: Final = r"(?:k2tog|p2tog|ssk|skp)"
+"""The stitches in which a change is made that is spread evenly."""
 _NEEDLES: Final = r"(?:larger|smaller|bigger|finer|thicker|us\s+(?:size\s+)?\d|no\.?\s*\d|size\s+\d|\d[\d./¼½¾\s]*mm|circular|dpns?|double)"
 _BOTH: Final = r"(?:each|either|both)\s+(?:sides?|ends?|edges?)"
 _ROWS: Final = r"(?:rows|rnds|rounds)"
@@ -52,7 +55,13 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("fasten", rf"(\b{CUT_YARN})\s*,?\s+and\s+(?=fasten\s+off\b)", r"\1. ", "Break the yarn and fasten off."),
     row("over to|swap|move ", rf"\b(?:change\s+over|swap(?:\s+(?:over|back))?|move(?:\s+(?:over|back))?|switch\s+over)\s+to\s+(?:the\s+)?(?={_NEEDLES})", "change to ", "Swap to 3 1/4mm needles. Knit 1 round."),
     row("attach", r"\b(?:re-?attach(?:\s+the)?\s+(yarn|wool)|attach(?:\s+the)?\s+(yarn|wool)\s+again)\b", r"rejoin \1\2", "Place 20 sts on a holder. With RS facing, attach the yarn again and knit to end."),
-    said_row_behind("m1|make", rf"(\binc(?:reas(?:e|ing))?\s+{N}\s+{STS}\s+evenly(?:\s+(?:spaced|across|around|distributed))*)\s*[,(]?\s*(?P<said>(?:using|with|by\s+working|working)\s+(?:an?\s+|the\s+)?(?:m1[lr]?|make[-\s](?:1|one)(?:[-\s](?:left|right))?)(?:\s+(?:increases?|method))?)\s*\)?(?=\s*[.;]|\s*$)", "Inc Rnd: Knit, increasing 12 sts evenly spaced, using M1L."),
+    *(
+        said_row_behind(has, rf"(\b{way}(?:reas(?:e|ing))?\s+(?:{N}\s+{STS}\s+evenly(?:\s+(?:spaced|across|around|distributed))*|evenly\s+to\s+{N}\s+{STS}))\s*[,(]?\s*(?P<said>(?:(?:using|with|by)\s+(?:working\s+)?|working\s+)(?:an?\s+|the\s+)?{stitch}(?:\s+(?:increases?|decreases?|method))?)\s*\)?(?=\s*[.;]|\s*$)", example)
+        for way, stitch, has, example in (
+            ("inc", _INC_IN, "m1|make|kf|k1f|pfb", "Inc Rnd: Knit, increasing 12 sts evenly spaced, using M1L."),
+            ("dec", _DEC_IN, "k2tog|p2tog|ssk|skp", "Knit, decreasing 12 sts evenly spaced, using ssk."),
+        )
+    ),
     row("off", r"(^\s*|[.]\s+)(?:cast\s+off|(?-i:BO))\s+(?=(?:purlwise|knitwise|as\s+foll(?:ow)?s|loosely|stretchily)\b[^.:]*:)", r"\1bind off ", "Cast off purlwise: P2, *slip both sts back to left needle, p2tog, p1; rep from * until 1 st remains on the right needle and none on the left, cut yarn and draw through."),
     row("everything|the rest", rf"({_OFF}\s+)(?:everything|the\s+rest)\b", r"\1rem sts", "Cast off the rest in rib."),
     row("that are left|that remain", rf"\bthe\s+({N})\s+{STS}\s+that\s+(?:are\s+left|remain)\b", r"rem \1 sts", "Cast off the 6 sts that are left."),

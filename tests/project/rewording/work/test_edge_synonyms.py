@@ -37,7 +37,7 @@ def test_what_is_shaped_is_told_in_one_order(printed: str, words: str) -> None:
         "At the end of every RS row, k1, ssk, work to end, 5 times.",
         "At the beginning of every RS row, k1, ssk, work to last 3 sts, turn, 5 times.",
         "Cast off 5 sts, taking 2 tog across.",
-        "Knit, increasing 12 sts evenly, using kfb.",
+        "Knit, increasing 12 sts evenly, using k2tog.",
         "Work 8 rows of chart A, armhole and neck are shaped at the same time.",
     ],
 )
