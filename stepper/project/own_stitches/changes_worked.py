@@ -35,10 +35,10 @@ def work_changes(line: Line, own: Abbreviations) -> Line:
     """
     named = _named_in(line)
     if named is not None:
-        sentences = (
+        named_so = tuple(
             replace(each, worked_in=named) if isinstance(each, Evenly) else each for each in line.sentences
         )
-        return replace(line, sentences=tuple(sentences))
+        return replace(line, sentences=named_so)
     ways = list(_ways(_directions(line.sentences), own))
     if not ways:
         return line

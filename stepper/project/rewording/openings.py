@@ -60,7 +60,7 @@ _KINDS: Final = prepare_kinds(
     ),
     (
         "behind",
-        rf"{_WITH}(?P<needle>{_LIKE}{_NOUN}\s+(?:size\s+)?(?:\d+(?:\.\d+)?\s?mm|no\.?\s?\d{{1,2}}\.\d+))(?=\W|$){_LONG}",
+        rf"{_WITH}(?P<needle>{_LIKE}{_NOUN}\s+(?:size\s+)?(?:\d+(?:\.\d+)?\s?mm|no\.?\s?(?!10\.5)\d{{1,2}}\.\d+))(?=\W|$){_LONG}",
     ),
     ("sized", rf"{_WITH}(?P<needle>{SIZE}|{_FRACTION})(?=\s*,|\s+and\b)"),
     (
@@ -109,7 +109,7 @@ _BARE: Final = prepare_kinds(
     ),
     (
         "behind",
-        rf"(?P<needle>{_LIKE}{_NOUN}\s+(?:size\s+)?(?:\d+(?:\.\d+)?\s?mm|no\.?\s?\d{{1,2}}\.\d+))(?=\W|$){_LONG}",
+        rf"(?P<needle>{_LIKE}{_NOUN}\s+(?:size\s+)?(?:\d+(?:\.\d+)?\s?mm|no\.?\s?(?!10\.5)\d{{1,2}}\.\d+))(?=\W|$){_LONG}",
     ),
     (
         "method",
