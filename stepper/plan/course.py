@@ -33,7 +33,7 @@ from stepper.plan.lines.short_row_method import turned_in
 from stepper.plan.lines.working import work
 from stepper.plan.state.needle_and_yarn import go_on_with_needle, goes_on_with_needle, take_needle
 from stepper.plan.state.needles import Needles, OpenReachedError, PartReachedError
-from stepper.plan.state.size_alone import AloneIn, why_unmet
+from stepper.plan.state.size_alone import AloneIn, why_as_wide, why_unmet
 from stepper.plan.stitches.row_elements import is_sleeve
 from stepper.plan.told_only import WHEN_DONE
 from stepper.project.duration import Ended
@@ -142,6 +142,11 @@ class Course:
         """Work lines of a section, in the size in force or the one they switch to."""
         needles = self.needles
         chosen = size_in(self.project, section.name) if self.own is not None else None
+        if chosen is not None and lines and not needles.counting.lost:
+            size, rule = chosen
+            told = why_as_wide(rule, lines[0], size, needles.count, self.alone(size), self.project)
+            if told:
+                needles.warn(section.place, told)
         for block in blocks(lines):
             if needles.reached:
                 return

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from functools import lru_cache
 from typing import Final
@@ -11,6 +12,12 @@ from stepper.regex import regex
 
 WHEN_DONE: Final = "when it is done: "
 """Before a remark of what comes once the last stitch of a piece is worked: seams, ends, pressing."""
+_STOPS_SOONER: Final = regex(
+    r"\b(?:stop|end|finish|leave\s+off)\s+(?:already\s+)?(?:at|after|with)\s+(?:about\s+|approx\.?\s+|only\s+)?\d"
+    r"|\b(?:work|knit|rib)\s+only\s+\d",
+    re.IGNORECASE,
+)
+"""Words that let her end sooner what was just told: "if you like a single band, stop at 3 cm"."""
 _FULL_STOP: Final = regex(r"[.!] +(?=[A-Z])")
 
 
@@ -22,6 +29,11 @@ def lead_in_once(remarks: Iterable[str]) -> tuple[str, ...]:
         for at, one in enumerate(led)
     )
     return tuple(one.removeprefix(WHEN_DONE) if twice else one for one, twice in zip(led, again, strict=True))
+
+
+def lets_stop_sooner(remark: str) -> bool:
+    """Return whether a remark lets her end sooner what is worked above it: behind its end it is too late."""
+    return _STOPS_SOONER.search(remark) is not None
 
 
 @lru_cache(maxsize=1024)

@@ -97,6 +97,21 @@ def test_another_size_for_one_section_uses_its_numbers_there() -> None:
     assert ("left sleeve", "2") in sizes
 
 
+def test_a_part_in_another_size_that_is_no_wider_for_it_is_told_so() -> None:
+    """She asked for another body, and would get another length alone.
+
+    Source: the counts that the sample prints behind its divide, 164 in size 2 and 192 in size 4.
+    """
+    plan = planned("size 4 in body")
+    assert isinstance(plan, Plan)
+    told = next(each.text for each in plan.warnings if each.text.startswith("size 4 in body: "))
+    assert "as wide as the 164 stitches that come to it; that size has 192." in told
+    assert "A size can be switched at " in told
+    without = planned()
+    assert isinstance(without, Plan)
+    assert not [each for each in without.warnings if "as wide as" in each.text]
+
+
 def test_a_length_that_leaves_nothing_is_refused() -> None:
     """A stretch of 32 cm cannot become 40 cm shorter."""
     assert "finds nothing to alter" in str(planned("body 40 cm shorter"))

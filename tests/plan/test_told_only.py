@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.plan.told_only import is_told_only, lead_in_once
+from stepper.plan.told_only import is_told_only, lead_in_once, lets_stop_sooner
 
 
 @pytest.mark.parametrize(
@@ -53,3 +53,17 @@ def test_what_comes_when_a_piece_is_done_is_led_in_once() -> None:
         "change needles", "when it is done: Weave in ends", "When dry, trim ends", "with B", "when it is done: Block",
     )  # fmt: skip
     assert lead_in_once(()) == ()
+
+
+@pytest.mark.parametrize(
+    ("remark", "sooner"),
+    [
+        ("If you like a single band then stop at 3 cm", True),
+        ("for a short cuff, end after 12 rounds", True),
+        ("the band is later folded double to the inside", False),
+        ("the increases end at the underarm", False),
+    ],
+)
+def test_what_lets_her_stop_sooner_is_told_before_it_is_too_late(remark: str, sooner: bool) -> None:
+    """A band of 7 cm is knitted when she hears that 3 cm were enough."""
+    assert lets_stop_sooner(remark) is sooner

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from dataclasses import replace
 from functools import singledispatch
 from typing import TypeVar
 
@@ -76,7 +77,7 @@ from stepper.plan.state.own_gauge import gauge_for
 from stepper.plan.stitches.marker_sides import side_unsaid
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_elements import is_sleeve
-from stepper.plan.told_only import WHEN_DONE
+from stepper.plan.told_only import WHEN_DONE, lets_stop_sooner
 from stepper.project.duration import Ended, Paced, Rounds, Times, UntilCount, UntilLength
 from stepper.project.instructions import (
     AtIntervals,
@@ -618,8 +619,19 @@ def _(instruction: Remark, needles: Needles) -> None:
     if needles.count == 0 and len(needles.drafts) > needles.section.start:
         last = needles.drafts[-1]  # the stitches are off: there may be no round left to say it with
         last.remarks = (*last.remarks, f"{WHEN_DONE}{instruction.text}")
+    elif lets_stop_sooner(instruction.text) and len(needles.drafts) > needles.section.start:
+        _say_at_the_stretch(instruction.text, needles)
     else:
         needles.remarks.append(instruction.text)
+
+
+def _say_at_the_stretch(remark: str, needles: Needles) -> None:
+    """Say a remark where the rounds of the line above it begin: it may end them sooner."""
+    drafts = needles.drafts
+    first = len(drafts) - 1
+    while first > needles.section.start and drafts[first - 1].line == drafts[-1].line:
+        first -= 1
+    drafts[first] = replace(drafts[first], remarks=(*drafts[first].remarks, remark))
 
 
 @work.register

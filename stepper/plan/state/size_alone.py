@@ -79,12 +79,39 @@ def why_unmet(line: Line, size: int, count: int, alone: LinesAlone, project: Pro
         return ""
     changes = any(each.before != each.after for each in rounds)
     why = "its shaping stands at places of its own" if changes else "it changes no stitches"
-    able = [other.label or "" for other in lines_labelled_once(project) if spreads_change(other, alone)]
-    can = f"A size can be switched at {one_of(quote_label(each) for each in able)}." if able else _NONE_CAN
     return (
         f'"{line.label}" begins with {rounds[0].before} stitches in size {project.sizes[size]}, '
-        f"{count} are on the needles, and {why}. {can}"
+        f"{count} are on the needles, and {why}. {_where_switched(alone, project)}"
     )
+
+
+def why_as_wide(rule: str, line: Line, size: int, count: int, alone: LinesAlone, project: Project) -> str:
+    """Return why a part that is worked in a size of its own is not as wide as in that size.
+
+    Args:
+        rule: What she wrote: "size S in body".
+        line: The first line of the part.
+        size: The size: its place, from 0.
+        count: Stitches on the needles there.
+        alone: What the lines come to in that size.
+        project: The checked file.
+
+    Returns:
+        Empty if the part begins with the stitches of that size, or changes to them at once.
+    """
+    rounds = alone.get(line.place.line, ())
+    if not count or not rounds or rounds[0].before in (0, count) or spreads_change(line, alone):
+        return ""
+    return (
+        f"{rule}: its lengths are those of size {project.sizes[size]}, but it is as wide as the {count} "
+        f"stitches that come to it; that size has {rounds[0].before}. {_where_switched(alone, project)}"
+    )
+
+
+def _where_switched(alone: LinesAlone, project: Project) -> str:
+    """Return at which lines a size can be switched, so that its stitches are met."""
+    able = [other.label or "" for other in lines_labelled_once(project) if spreads_change(other, alone)]
+    return f"A size can be switched at {one_of(quote_label(each) for each in able)}." if able else _NONE_CAN
 
 
 def quote_label(label: str) -> str:

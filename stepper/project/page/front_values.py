@@ -85,6 +85,10 @@ _ROLE_LETTERED = regex(
 """A yarn called by what it does, and the letter of that: "Main (M)", "Contrast shade (C)"."""
 _NUMBERED = regex(r"^\W*colou?r\s+(?P<number>[1-9])\s*[,:(=–—-]\s*(?P<name>[A-Za-z][A-Za-z' -]*)", re.I)
 """A yarn called by its number: "Colour 2, white: 2 balls"."""
+_NAMED_BEHIND = regex(
+    rf"^\W*(?:shade|colou?r|yarn)\s+({_LETTERS})\s*,\s*([A-Za-z][A-Za-z' -]*?)(?=\s*[:=])", re.I
+)
+"""A yarn called by its letter, and its colour behind it: "Colour A, peat: 300 g"."""
 _SHADED = regex(rf"(?:\b(?:shade|colou?r|yarn)\s+|^\W*)({_LETTERS})\s*\(([^)\n]+)\)")
 _LETTERED = regex(rf"\b(?i:shade|colou?r|yarn)\s+({_LETTERS})(?=\s*(?:[;,.:)\n]|$))")
 """A yarn called by its letter alone: "50 g in colour A"."""
@@ -337,6 +341,7 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
             *((match.group(1), match.group(2)) for match in _KEYED.finditer(row)),
             *((match.group(2), match.group(1)) for match in _BRACKETED.finditer(row)),
             *((f"C{match['number']}", match["name"]) for match in _NUMBERED.finditer(row)),
+            *((match.group(1), match.group(2)) for match in _NAMED_BEHIND.finditer(row)),
             *((_key_in_role(match), match["name"]) for match in _ROLE_SHADED.finditer(row)),
             *((match.group(1), match.group(2)) for match in _SHADED.finditer(row)),
         ]:

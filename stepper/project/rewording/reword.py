@@ -114,9 +114,14 @@ def reword(
     line = write_starred_rounds(line)
     made = write_gathered(write_openings_in_order(_without_name(line)))
     made = _by_rows(made, _WORDINGS)
-    if not yarns:
-        return made
-    return replace(made, yarns=yarns, kept=tuple(printed_again(words, yarns) for words in made.kept))
+    kept = tuple(printed_again(words, yarns) for words in made.kept) if yarns else made.kept
+    return replace(made, yarns=yarns or made.yarns, kept=_as_printed_in_turn(kept, plain))
+
+
+def _as_printed_in_turn(kept: tuple[str, ...], plain: str) -> tuple[str, ...]:
+    """Return what is said with a line in the order in which it is printed, those put otherwise last."""
+    at = {words: plain.find(words) for words in kept}
+    return tuple(sorted(kept, key=lambda words: at[words] if at[words] >= 0 else len(plain)))
 
 
 @lru_cache(maxsize=1024)

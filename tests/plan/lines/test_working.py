@@ -268,3 +268,10 @@ def test_the_middle_stitches_where_yarn_is_rejoined_come_next() -> None:
     start = f"Cast on 76 sts. Work flat.\nWork 4 rows in st st.\n{begun}"
     last = plan_of(project(f"{start}Rejoin the yarn and bind off the middle 32 sts, knit to the end.")).rounds[-1]
     assert [(run.stitch, run.times) for run in flatten(last.phrase)] == [("bo", 32), ("k", 32)]
+
+
+def test_that_a_stretch_may_end_sooner_is_said_where_it_begins() -> None:
+    """Behind its last round it would be too late."""
+    lines = "Cast on 8 sts. Join.\nKnit 1 round.\nWork k1, p1 rib for 6 rounds.\nNote: If you like, stop at 3 rounds.\nBind off."
+    plan = plan_of(project(lines))
+    assert [at for at, each in enumerate(plan.rounds) if "If you like, stop at 3 rounds" in " ".join(each.remarks)] == [2]

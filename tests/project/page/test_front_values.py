@@ -140,6 +140,13 @@ def test_a_yarn_called_by_its_letter_is_that_yarn() -> None:
     ]
 
 
+def test_a_yarn_with_its_colour_behind_its_letter_is_called_by_the_colour() -> None:
+    """Asked for by the letter alone it could not be told from an article; a line of the pattern names none."""
+    rows = ["Colour A, peat: 300 (350) g", "Colour B, unbleached: 50 g", "Colour C, knit 4 rounds."]
+    assert [(yarn.key, yarn.name) for yarn in find_yarns(rows)][:2] == [("A", "peat"), ("B", "unbleached")]
+    assert "knit" not in [yarn.name for yarn in find_yarns(rows)]
+
+
 def test_the_first_needle_is_found() -> None:
     """US numbers are brought to millimetres by the needle table."""
     assert find_needle("a US 7 (4.5 mm) needle") == 4.5

@@ -38,7 +38,7 @@ TOLD: tuple[Synonym, ...] = (
     row("front", rf"^(\s*(?:there\s+are\s+(?:now\s+)?)?)({N}\s+{STS})\s+(?:on|in|for)\s+(?:the\s+)?front\s+and\s+(?:(?:on|in|for)\s+)?(?:the\s+)?back(?=\s*\.?\s*$)", r"\2 each for front and back", "There are 12 sts on the front and on the back."),
     row(":=|: =|:.", rf"^\s*(?P<said>[a-z][a-z -]{{1,30}}):\s*[=.]\s*({N}\s+{STS}\s*\.?\s*)$", r"\2", "Body: = 24 sts."),
     row("thread", r"\b(?:marker|marking)\s+threads?\b", "marker", "Knit to 1 st before the marker thread, yo, k2, yo, k to end."),
-    row("new", rf"\b((?:cast\s+on|co)\s+{N})\s+(?P<said>new)\s+(?={STS})", r"\1 ", "K12, hold 10 sts, cast on 4 new sts, k to end.", spelt_out=True),
+    row("new", rf"\b((?:cast\s+on|co)\s+{N})\s+new\s+(?={STS})", r"\1 ", "K12, hold 10 sts, cast on 4 new sts, k to end."),
     row("without", r"\b(knit|purl)\s+without\s+(?:any\s+|further\s+)*(?:increas|decreas)ings?\s+(?=until\b|for\b)", r"\1 ", "Knit without decreasing until piece measures 12 cm."),
     row("without", r"\b(work|cont(?:inue)?)\s+without\s+(?:any\s+|further\s+)*(?:increas|decreas)ings?\s+(?=until\b|for\b)", r"\1 even ", "Work without increasing until piece measures 12 cm."),
     row("without", r"\b(in\s+(?:st\.?[\s-]?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?|garter(?:\s+st(?:itch)?)?)\.?)\s*,?\s+without\s+(?:any\s+|further\s+)*(?:increas|decreas)ings?(?=\s+(?:until|for)\b|\s*\.?\s*$)", r"\1", "Work 2 cm in stocking stitch without decreasing."),

@@ -48,9 +48,9 @@ CHARTS: tuple[Synonym, ...] = (
     row("chart", rf"{_BEFORE}({_WORD})\s+({_WORD})\s+chart\b", r"\1 chart \2-\3", "Work Rnds 1-4 of Upper Yoke Chart."),
     row("chart", rf"{_BEFORE}({_WORD})\s+chart\b", r"\1 chart \2", "K3, work row 1 of Fern Chart to last 3 sts, k3."),
     # --- its size, and how often it stands in a round ---
-    row("chart", rf"\bwork\s+({_C})\s*\(\s*({N}\s+{ROUND})\s*(?:,|and|x)\s*(\d+)\s+sts\s+(?:per|in\s+(?:each|a|the))\s+repeat\s*\)\s*,?\s*({N})\s+(?:times\s+(?:a?round)|repeats(?:\s+a?round)?){PAUSE}", r"work all \2 of \1, repeating the \3 sts \4 times around", "Work Chart fern (4 rnds, 6 sts per repeat) 8 times round."),
-    row("chart", rf"\bwork\s+({_C})(?:\s+(?P<said>once\s+more|again|as\s+before))?\s*(?:,|-)?\s*(?:there\s+are\s+now|now\s+there\s+are|you\s+now\s+have|now\s+you\s+have|now|this\s+time(?:\s+there\s+are)?)\s+(?:with\s+)?({N})\s+repeats(?:\s+(?:a?round|in\s+(?:the|each)\s+r(?:ou)?nd))?{PAUSE}", r"work \1, which goes \3 times round", "Work Chart fern again, now there are 8 repeats.", spelt_out=True),
-    row("chart", rf"(\bwork\s+{_C})\s+(?P<said>once\s+more|again){PAUSE}", r"\1", "Work Chart fern again.", spelt_out=True),
+    row("chart", rf"\bwork\s+({_C})\s*[(\[]\s*({N}\s+{ROUND})\s*(?:,|and|x)\s*(\d+)\s+sts\s+(?:per|in\s+(?:each|a|the))\s+repeat\s*[)\]]\s*,?\s*({N})\s+(?:times\s+(?:a?round)|repeats(?:\s+a?round)?){PAUSE}", r"work all \2 of \1, repeating the \3 sts \4 times around", "Work Chart fern (4 rnds, 6 sts per repeat) 8 times round."),
+    row("chart", rf"\bwork\s+(?P<said>({_C})(?:\s+(?:once\s+more|again|as\s+before))?)\s*(?:,|-)?\s*(?:there\s+are\s+now|now\s+there\s+are|you\s+now\s+have|now\s+you\s+have|now|this\s+time(?:\s+there\s+are)?)\s+(?:with\s+)?({N})\s+repeats(?:\s+(?:a?round|in\s+(?:the|each)\s+r(?:ou)?nd))?{PAUSE}", r"work \2, repeating the pattern \3 times around", "Work Chart fern again, now there are 8 repeats.", spelt_out=True),
+    row("chart", rf"\bwork\s+(?P<said>({_C})\s+(?:once\s+more|again)){PAUSE}", r"work \2", "Work Chart fern again.", spelt_out=True),
     # --- what is only said ---
     said_row_behind("rest|wait", r"((?:[*)]|\bto\s+end)\s*[.;,]?)\s*(?P<said>(?:here\s+)?(?-i:MC|CC\d?|[A-H])\s+(?:rests|waits|is\s+(?:not\s+(?:used|needed)|resting))(?:\s+(?:here|in\s+this\s+r(?:ou)?nd))?(?:\s*[,;]\s*(?:(?:carry|strand)\s+it(?:\s+(?:loosely|along|up))*|leave\s+it(?:\s+(?:hanging|behind))?)(?:\s+or\s+(?:cut|break)\s+it)?)?)\s*\.?\s*$", "Rnd 5: *1 B, 2 C, 3 B, 2 C*. Here A rests, carry it loosely or cut it."),
     said_row_behind(

@@ -76,7 +76,7 @@ LENGTHS: tuple[Synonym, ...] = (
     ),
     row(
         "neckband|collar",
-        rf"(\bmeasures?\s+{LONG})\s*,?\s+(?P<said>(?:(?:measured|measuring)\s+)?(?:at\s+|in\s+|along\s+)?(?:the\s+)?(?:mid|middle|cent(?:er|re))[-\s](?:of\s+(?:the\s+)?)?(?:front|back))\s*,?\s+(?:(?:from\s+)?below|under|from)\s+(?:the\s+)?(neckband|collar)\b",
+        rf"(\bmeasures?\s+{LONG})\s*,?\s+(?P<said>(?:(?:measured|measuring)\s+)?(?:at\s+|in\s+|along\s+)?(?:the\s+)?(?:mid|middle|cent(?:er|re))[-\s](?:of\s+(?:the\s+)?)?(?:front|back)\s*,?\s+(?:(?:from\s+)?below|under|from)\s+(?:the\s+)?(neckband|collar))\b",
         r"\1 from end of \3",
         "Work until yoke measures 20 cm, mid front, below the neckband.",
         spelt_out=True,
