@@ -82,7 +82,7 @@ def _in_short(round_: Round, plan: Plan) -> str:
 def _stitches_left(effect: about_round.TellStitchesLeft, plan: Plan) -> str:
     round_ = plan.rounds[effect.index]
     left = plural(effect.left, "stitch", "stitches")
-    return f"{left} to the end of this {round_word(round_)}, of {round_.progress}."
+    return f"{left} to the {'turn' if effect.turned else 'end'} of this {round_word(round_)}, of {effect.of}."
 
 
 def _names(yarns: Sequence[str], plan: Plan) -> str:

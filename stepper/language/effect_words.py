@@ -133,7 +133,17 @@ def _lead(effect: effects.TellStep, round_: Round) -> str:
 
 
 def _taken(effect: effects.TellTaken, plan: Plan) -> str:
-    return f"Taken as done: up to {done_name(effect.place, plan)}."
+    taken = f"Taken as done: up to {done_name(effect.place, plan)}"
+    changed = [plan.rounds[index] for index in effect.changed]
+    if not changed:
+        return f"{taken}."
+    if len(changed) > 1:
+        many = f"{words(len(changed))} {round_word(changed[0])}s"
+        return f"{taken}; {many} among them change the number of stitches."
+    told = f"from {changed[0].before} to {changed[0].after} stitches"
+    if changed[0].index == effect.place.index - 1 and not effect.place.stitch:
+        return f"{taken}, which goes {told}."
+    return f"{taken}; among them {place_name(changed[0])}, {told}."
 
 
 def _finished(effect: effects.TellFinished, plan: Plan) -> str:

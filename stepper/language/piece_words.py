@@ -52,7 +52,10 @@ def _next_section(effect: about_piece.TellNextSection, plan: Plan) -> str:
 def _held(effect: about_piece.TellHeld, plan: Plan) -> str:
     if not effect.held:
         return "None is on hold."
-    named = [f"{plural(many, 'stitch', 'stitches')} for {name}" for name, many in effect.held[:_MOST_NAMES]]
+    named = [
+        f"{plural(many, 'stitch', 'stitches')} {'on a holder' if name == 'holder' else f'for {name}'}"
+        for name, many in effect.held[:_MOST_NAMES]
+    ]
     return f"{sentence_case(list_words(named))}."
 
 

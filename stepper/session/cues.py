@@ -311,7 +311,7 @@ class Saw(Cue):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FaultIn(Cue):
-    """Say in which round of the section in hand a fault is."""
+    """Say in which round of the section in hand a fault is, or how far below the needles."""
 
     round_number: int = 0
     """From 1; 0 where it is told by how far it lies below."""

@@ -115,6 +115,8 @@ class TellTaken(Effect):
     """Unit: stitches."""
     place: Position
     """The end of what is taken for done."""
+    changed: tuple[int, ...] = ()
+    """Rounds among them that nobody told and that leave another number of stitches, by index."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -233,7 +233,8 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
         return
     done = plan.rounds[origin.index]
     if place.index > origin.index + 1:
-        yield TellTaken(stitches=event.stitches, place=place)
+        untold = _changed_between(plan, origin.index + 1, place.index)
+        yield TellTaken(stitches=event.stitches, place=place, changed=untold)
     yield from tell_second(plan, origin.index, place.index)
     yield from tell_due(plan, before, event, after)
     yield from tell_ahead(plan, place.index)
@@ -241,10 +242,17 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
     yield step_at(plan, after, Lead.ROUND if same_section else Lead.FULL)
 
 
+def _changed_between(plan: Plan, first: int, end: int) -> tuple[int, ...]:
+    """Return the rounds from one up to another, by index, that leave another number of stitches."""
+    return tuple(round_.index for round_ in plan.rounds[first:end] if round_.before != round_.after)
+
+
 def _moved(plan: Plan, before: State, event: Returned | Jumped, after: State) -> Iterator[Effect]:
     ahead = event.place > event.origin
     if ahead:
-        yield TellTaken(stitches=count_between(plan, event.origin, event.place), place=event.place)
+        stitches = count_between(plan, event.origin, event.place)
+        untold = _changed_between(plan, event.origin.index + 1, event.place.index)
+        yield TellTaken(stitches=stitches, place=event.place, changed=untold)
     yield from tell_reminders(before, after)
     yield from _step_there(plan, after, named=ahead or event.place.index == event.origin.index)
 

@@ -25,6 +25,7 @@ def test_each_answer_is_a_sentence_with_the_answer_first() -> None:
         about_piece.TellHeld(
             held=(("left sleeve", 40), ("right sleeve", 41))
         ): "40 stitches for left sleeve and 41 stitches for right sleeve.",
+        about_piece.TellHeld(held=(("sleeve", 40), ("holder", 41))): "40 stitches for sleeve and 41 stitches on a holder.",
         about_piece.TellCastOn(section="body", stitches=120, is_cast_on=True): "120 stitches, cast on for body.",
         about_piece.TellCastOn(section="body", stitches=90, is_cast_on=False): "90 stitches, taken up for body.",
         about_piece.TellCastOn(section="body", stitches=None, is_cast_on=False): "Nothing is on the needles yet.",

@@ -166,12 +166,12 @@ def test_rounds_sections_and_labels_can_be_gone_to() -> None:
         Taken as done: up to Yoke, round 4 of 6, chart cairn round 2.
         Yoke, round 5 of 6, chart cairn round 3: in ember, knit all two hundred forty six.
         > go to body
-        Taken as done: up to Yoke, round 6 of 6, Divide.
+        Taken as done: up to Yoke, round 6 of 6, Divide, which goes from 246 to 156 stitches.
         Body, round 1 of 15: knit all one hundred fifty six.
         > go to yoke round one
         Yoke, round 1 of 6: knit all two hundred twenty five.
         > go to round fifteen of body
-        Taken as done: up to Body, round 14 of 15.
+        Taken as done: up to Body, round 14 of 15; two rounds among them change the number of stitches.
         Body, round 15 of 15: bind off one hundred fifty six.
         > go to round 16
         Body has 15 rounds.
@@ -247,7 +247,7 @@ def test_a_stride_is_chosen_once_for_each_sort_of_round() -> None:
         Taken as done: up to Yoke, round 2 of 6, Final increase.
         Yoke, round 3 of 6, chart cairn round 1: two chalk.
         > go to body
-        Taken as done: up to Yoke, round 6 of 6, Divide.
+        Taken as done: up to Yoke, round 6 of 6, Divide, which goes from 246 to 156 stitches.
         Body, round 1 of 15: knit all one hundred fifty six.
         """,
     )

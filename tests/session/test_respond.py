@@ -150,7 +150,7 @@ def test_questions_are_answered_in_one_line_each() -> None:
         > where are the increases
         21 increases: 15 gaps of 11 and 6 of 10; 1 done, next in 7 stitches.
         > go to body
-        Taken as done: up to Yoke, round 6 of 6, Divide.
+        Taken as done: up to Yoke, round 6 of 6, Divide, which goes from 246 to 156 stitches.
         Body, round 1 of 15: knit all one hundred fifty six.
         > where are the increases
         None in this round, and none follow.
@@ -342,6 +342,12 @@ def test_only_what_nobody_told_is_said_to_be_taken_as_done() -> None:
     assert (taken.stitches, taken.place) == (150 + 156, Position(index=10))
     jumped = _effect(TellTaken, session, cues.GoTo(at=AT, round_number=3))
     assert (jumped.stitches, jumped.place) == (150 + 156, Position(index=10))
+    untold = [index for index in (9,) if GARMENT.rounds[index].before != GARMENT.rounds[index].after]
+    assert list(taken.changed) == list(jumped.changed) == untold
+    far = _effect(TellTaken, Session(GARMENT, _at(0)), cues.RoundsDone(at=AT, rounds=10))
+    shaped = [each.index for each in GARMENT.rounds[1:10] if each.before != each.after]
+    assert list(far.changed) == shaped
+    assert shaped
     assert "TellTaken" not in _kinds(session, cues.GoTo(at=AT, round_number=1))
     assert "TellTaken" not in _kinds(Session(GARMENT, _at(8)), cues.GoTo(at=AT, round_number=1))
     assert "TellTaken" not in _kinds(session, cues.Back(at=AT))

@@ -185,7 +185,7 @@ def test_a_jump_is_told_with_its_place_before_a_stop_and_taken_back_alike() -> N
         plan_named("switchback"),
         """
         > go to round 20 of yoke
-        Taken as done: up to Yoke, round 19 of 37, chart ridge round 3.
+        Taken as done: up to Yoke, round 19 of 37, chart ridge round 3; two rounds among them change the number of stitches.
         Catch ember behind stitches 5 and 10 of each repeat.
         > go to second increase
         Yoke, round 16 of 37, Second increase, at its beginning. 150 stitches on the needles.
@@ -209,7 +209,7 @@ def test_rounds_at_once_lead_over_stops_and_yarns_taken_up_and_are_taken_back() 
         plan_named("switchback"),
         """
         > go to round 4 of yoke
-        Taken as done: up to Yoke, round 3 of 37.
+        Taken as done: up to Yoke, round 3 of 37; among them Yoke, round 2 of 37, First increase, from 100 to 150 stitches.
         Yoke, round 4 of 37: knit all one hundred fifty.
         > the pine row is finished
         Taken as done: up to Yoke, round 5 of 37, chart trail round 1.

@@ -147,7 +147,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         says="says how many rounds below the needles you see a fault",
         typed=tuple(
             f"{seen} {{number}} {rounds} {below}"
-            for seen in ("mistake", "there is a mistake", "i see a mistake", "i made a mistake")
+            for seen in ("mistake", *(f"{i} a mistake" for i in ("there is", "i see", "i found", "i made")))
             for rounds in ("rounds", "round")
             for below in ("down", "below", "back", "ago", "further down")
         ),

@@ -9,7 +9,7 @@ from functools import lru_cache
 from typing import Any, Final
 
 from stepper.craft.gauge import to_mm
-from stepper.craft.stitches import STITCHES, find_stitch
+from stepper.craft.stitches import STITCHES, Stitch, find_stitch
 from stepper.language.abbreviations import WORDS
 from stepper.language.numbers import decimal, number
 from stepper.language.same_words import ARTICLES
@@ -212,12 +212,16 @@ def stitch_called(said: str) -> str | None:
     term = term_called(said)
     if term is not None:
         return term
-    entry = find_stitch(said) or next(
-        (each for each in STITCHES.values() if said in (normalise(each.said), normalise(each.code))), None
-    )
+    entry = find_stitch(said) or next((each for each in STITCHES.values() if said in _called(each)), None)
     if entry is not None:
         return entry.code
     return said if said in WORDS else None
+
+
+def _called(each: Stitch) -> tuple[str, ...]:
+    """Return what a stitch is called: as it is said, by its code, or as what "make a double stitch" makes."""
+    said = normalise(each.said)
+    return said, normalise(each.code), drop_articles(said).removeprefix("make ")
 
 
 def _read_text(said: str, heard: _Heard) -> str:

@@ -412,6 +412,10 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         ),
         typed=(
             "goto round {number}",
+            "go back to round {number}",
+            "go back to {place} round {number}",
+            "back to round {number}",
+            "back to {place} round {number}",
             "goto {place}",
             "round {number}",
             "r {number}",

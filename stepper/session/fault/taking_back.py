@@ -73,7 +73,7 @@ def rip_back(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely,
     if knitting.stands is not None and fault.index is None:
         marks.append((max(knitting.stands.place, begun), False))
     before = [(p, line) for p, line in marks if p < now and (here is None or p.index <= here)]
-    if here is not None and (fault.index is not None or not before) and Position(index=here) < now:
+    if here is not None and (fault.index is not None or not before) and begun <= Position(index=here) < now:
         before.append((Position(index=here), False))
     found = [_rip(plan, place, now, lifeline=lifeline) for place, lifeline in before]
     return sorted(found, key=lambda each: each.stitches * (1 if each.lifeline else AT_RISK))[:1]

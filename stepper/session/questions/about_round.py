@@ -57,6 +57,10 @@ class TellStitchesLeft(Effect):
     index: int
     left: int
     """Unit: stitches."""
+    of: int
+    """Stitches that the round works at all."""
+    turned: bool
+    """Whether it is turned before its end."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -212,9 +216,17 @@ def _is_alike(one: Round, other: Round) -> bool:
 
 
 def tell_stitches_left(plan: Plan, state: State, at: str) -> Iterator[Effect]:
-    """Tell how many stitches of the round in hand are left."""
+    """Tell how many stitches of the round in hand are left; of a row that is turned those before the turn."""
     round_ = plan.rounds[state.place.index]
-    yield TellStitchesLeft(index=round_.index, left=max(0, round_.progress - state.place.stitch))
+    resting = [(place, run.progress) for place, run in placed_runs(round_) if run.stitch == "rest"]
+    waiting = sum(many for _, many in resting)
+    behind = sum(many for place, many in resting if place >= state.place.stitch)
+    yield TellStitchesLeft(
+        index=round_.index,
+        left=max(0, round_.progress - state.place.stitch - behind),
+        of=round_.progress - waiting,
+        turned=_turn_in(round_) is not None,
+    )
 
 
 def tell_yarns(plan: Plan, state: State, at: str) -> Iterator[Effect]:

@@ -36,6 +36,7 @@ from tests.fixtures import plan_named
         ("how do I know it is twisted", cues.Explain(text="twist")),
         ("what is the gauge", cues.About(topic=Topic.GAUGE)),
         ("what is on hold", cues.About(topic=Topic.HELD)),
+        ("what is a double stitch", cues.Explain(text="ds")),
     ],
 )
 def test_a_part_a_line_and_a_stitch_are_asked_for_by_name(said: str, cue: cues.Cue) -> None:

@@ -42,6 +42,13 @@ def test_ripping_ends_at_the_last_good_count() -> None:
     assert (way.place, way.rounds, way.undone) == (Position(index=1), 2, 160)
 
 
+def test_where_she_sees_the_fault_its_round_is_far_enough() -> None:
+    """The last good count may lie twenty rounds below a mistake that she sees three rounds down."""
+    knitting = Knitting(place=Position(index=3), verified=VERIFIED)
+    (way,) = rip_back(MARKED, knitting, Fault(place=Position(index=3), difference=17, index=2), ())
+    assert (way.place, way.rounds, way.undone) == (Position(index=2), 1, 80)
+
+
 def test_of_two_places_to_rip_to_the_cheaper_is_taken() -> None:
     """Behind a lifeline every stitch stays on its thread, behind a count each has to be picked up. By hand: one round to
     the lifeline, two and eighty stitches picked up to the count."""

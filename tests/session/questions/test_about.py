@@ -88,7 +88,7 @@ def test_a_round_is_done_when_she_sees_its_colour_finished() -> None:
         GARMENT,
         """
         > go to round 4 of yoke
-        Taken as done: up to Yoke, round 3 of 6, chart cairn round 1.
+        Taken as done: up to Yoke, round 3 of 6, chart cairn round 1; among them Yoke, round 2 of 6, Final increase, from 225 to 246 stitches.
         Yoke, round 4 of 6, chart cairn round 2: one chalk, four ember, one chalk, forty one times.
         > the ember round is finished
         Round 5, chart cairn round 3: in ember, knit all two hundred forty six.
@@ -106,7 +106,7 @@ def test_reminders_come_at_a_place_and_at_a_length_and_can_be_forgotten() -> Non
         GARMENT,
         """
         > go to body
-        Taken as done: up to Yoke, round 6 of 6, Divide.
+        Taken as done: up to Yoke, round 6 of 6, Divide; two rounds among them change the number of stitches.
         Body, round 1 of 15: knit all one hundred fifty six.
         > remind me at 5 cm to try it on
         I will remind you at Body, round 6 of 15: try it on.

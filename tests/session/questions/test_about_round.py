@@ -231,6 +231,14 @@ def test_what_follows_of_a_chart_ends_with_its_repeat() -> None:
     assert left == [0, 0, 0, 1, 0, 0, 0]
 
 
+def test_what_is_left_of_a_row_that_is_turned_ends_at_the_turn() -> None:
+    """The ten stitches beyond it are not worked. By hand: ten before the turn, four of them done."""
+    short = plan(("heel", ["co20", ("k20", {"flat": True}), ("k10 turn rest10", {"flat": True})]))
+    for worked, left in ((0, 10), (4, 6)):
+        told = _one(about_round.TellStitchesLeft, about_round.tell_stitches_left(short, _at(2, worked), AT))
+        assert (told.left, told.of, told.turned) == (left, 10, True)
+
+
 def test_a_turn_is_the_next_one_until_it_is_made() -> None:
     """By hand: the second row is turned after sixteen stitches, the third worked to its end. At the very turn it is still
     to be made."""
