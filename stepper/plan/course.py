@@ -82,11 +82,29 @@ class Course:
             keep_section_rows(self.needles)
             if section is not sections_of_piece(section, self.needles.project.sections)[-1]:
                 continue  # the second piece comes behind all sections of the first
+            made_up = self._take_making_up() if self.to_come else ()
             for instruction, source in self.to_come:
                 piece = sections_of_piece(source, self.needles.project.sections)
                 with self._called_by(instruction):
                     self._made_again(instruction, piece, section)
+            self._tell_making_up(made_up)
             self.to_come = []
+
+    def _take_making_up(self) -> tuple[str, ...]:
+        """Take off the last round what is done once it is off the needles: a second piece is knitted first."""
+        if not self.needles.drafts:
+            return ()
+        last = self.needles.drafts[-1]
+        told = tuple(each for each in last.remarks if each.startswith(WHEN_DONE))
+        last.remarks = tuple(each for each in last.remarks if each not in told)
+        return told
+
+    def _tell_making_up(self, told: tuple[str, ...]) -> None:
+        """Tell with the last round of the second piece what was taken off that of the first."""
+        if told:
+            last = self.needles.drafts[-1]
+            more = tuple(each for each in told if each not in last.remarks)
+            last.remarks = (*last.remarks, *more)
 
     def _refuse_more_behind_second(self, section: Section) -> None:
         """Report rows behind a line that makes the second of a finished piece: whose they are is open."""

@@ -46,6 +46,17 @@ def test_making_up_is_told_with_the_last_round_whatever_is_still_on_the_needles(
     assert [each.remarks for each in plan.rounds][4] == ("Sew side seams",)
 
 
+def test_making_up_waits_for_the_second_piece() -> None:
+    """Told with the first sleeve it would be forgotten over the second."""
+    plan = knit(*SLEEVE, "Work second sleeve to match.", "Fold the neckband in and sew it down.", "Weave in ends.")
+    first, second = (each for each in plan.rounds if each.before and not each.after)
+    assert first.remarks == ()
+    assert [each.removeprefix("when it is done: ") for each in second.remarks] == [
+        "Fold the neckband in and sew it down",
+        "Weave in ends",
+    ]
+
+
 def test_three_are_the_piece_and_two_more() -> None:
     """Make 3."""
     assert [round_.after for round_ in knit(*SLEEVE, "Make 3.").rounds].count(0) == 3
