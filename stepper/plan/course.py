@@ -91,7 +91,7 @@ class Course:
             self.to_come = []
 
     def _take_making_up(self) -> tuple[str, ...]:
-        """Take off the last round what is done once it is off the needles: a second piece is knitted first."""
+        """Take off the last round what is done once it is off the needles: a second piece comes first."""
         if not self.needles.drafts:
             return ()
         last = self.needles.drafts[-1]
