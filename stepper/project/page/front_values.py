@@ -16,7 +16,7 @@ from stepper.regex import regex
 
 _NUMBER = r"\d+(?:\.\d+)?(?:\s?[½¼¾]|\s1/2)?"
 _GAUGE = regex(
-    rf"(?P<st>{_NUMBER})\s*(?:sts?|stitches)\b\.?\s*(?:and|&|,|x|×|by|/)\s*(?P<rows>{_NUMBER})\s*"
+    rf"(?P<st>{_NUMBER})\s*(?:sts?|stitches)\b\.?\s*(?:and|&|,|x|×|by|/|\+)\s*(?P<rows>{_NUMBER})\s*"
     r"(?P<word>rows?|rnds?|rounds?)\b",
     re.I,
 )

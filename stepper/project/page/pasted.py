@@ -12,6 +12,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import replace
+from typing import Final
 
 from stepper.project.marks.mark_references import plain_reference
 from stepper.project.marks.part_marks import single_stars
@@ -35,6 +36,13 @@ from stepper.project.reading.wording import Words
 from stepper.project.stripes.stripe_sequences import StripeSequences
 from stepper.records import dataclass
 from stepper.regex import regex
+
+
+_GAP: Final = regex(
+    r"^(\s*(?:rows?|rnds?|rounds?)\s+\d{1,3}(?:\s*[-&,]\s*\d{1,3})*(?:\s*\((?:RS|WS)\))?)(?:\t|[^\S\n]{2,})(?=[*\[(a-z])",
+    re.I,
+)
+"""A row with its number in a column of its own, set off by a gap where other pages print a colon."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -78,7 +86,7 @@ def take_apart(text: str) -> Pasted:
         The pieces, with the title and sizes. Always: the pieces put together are the text, white space aside;
         each is a line, a note, or front matter of a named kind.
     """
-    printed = [" ".join(_closed_up(writable(row)).split()) for row in text.splitlines()]
+    printed = [" ".join(_closed_up(_GAP.sub(r"\1: ", writable(row))).split()) for row in text.splitlines()]
     rows, origins = name_rounds(*set_headings_apart(printed))
     found = sizes_of(rows)
     sizes = found.names or tuple(str(number) for number in range(1, found.number + 1))

@@ -225,3 +225,9 @@ def test_a_row_copied_a_hundred_times_is_looked_through_at_once() -> None:
     assert not hung_on([find_gauges, find_needles], again)
     assert not hung_on([find_needles], f"{again} and a 3 mm crochet hook")
     assert find_needles("4 mm needles, a 3 mm crochet hook, 5 mm dpns") == (4.0, 5.0)
+
+
+def test_a_gauge_may_be_joined_by_a_plus() -> None:
+    """Else the file would get one that is made up."""
+    (gauge,) = find_gauges("32 sts + 44 rnds to 10cm in st st.")
+    assert (gauge.stitches, gauge.rounds) == (32, 44)

@@ -146,3 +146,18 @@ def test_a_heading_of_several_words_set_wide_is_read_as_words() -> None:
     """Its words stand apart by more blanks than its letters."""
     page = take_apart("Heron cardigan\n\nL E F T   F R O N T\nCast on 40 sts. Work flat.\nKnit 2 rows.\n\nR I G H T   F R O N T\nCast on 40 sts.\nKnit 2 rows.\n")
     assert [part.name for part in page.parts if part.is_worked] == ["left front", "right front"]
+
+
+def test_a_row_whose_number_stands_in_a_column_of_its_own_is_a_row() -> None:
+    """Set off by a gap instead of a colon, such rows ran into one that nobody could read."""
+    page = take_apart(
+        "Mesh sock\n\nCast on 40 sts. Join.\nrnd 1   *p1, k3\nrnd 2   as rnd 1\nrnd 3\t*p1, k1, yo, ssk\n"
+        "Knit 2 rnds.\nrow 4 of the list is long.\n"
+    )
+    lines = [piece.text for piece in page.pieces if piece.kind == "line"]
+    assert [line for line in lines if line.startswith("rnd")] == [
+        "rnd 1: *p1, k3",
+        "rnd 2: as rnd 1",
+        "rnd 3: *p1, k1, yo, ssk",
+    ]
+    assert "row 4:" not in " ".join(piece.text for piece in page.pieces)
