@@ -37,7 +37,6 @@ from stepper.project.stripes.stripe_sequences import StripeSequences
 from stepper.records import dataclass
 from stepper.regex import regex
 
-
 _GAP: Final = regex(
     r"^(\s*(?:rows?|rnds?|rounds?)\s+\d{1,3}(?:\s*[-&,]\s*\d{1,3})*(?:\s*\((?:RS|WS)\))?)(?:\t|[^\S\n]{2,})(?=[*\[(a-z])",
     re.I,
