@@ -60,6 +60,11 @@ CASTING: tuple[Synonym, ...] = (
         )
     ),
     # --- the manner ---
+    said_row_behind(
+        "method",
+        rf"(\b(?:cast\s+on|co)\s+{N}\s+{STS})\s*,\s*(?P<said>(?:in\s+|by\s+|with\s+|using\s+)?(?:your|any|an?)\s+(?:(?:most|very|favou?rite)\s+)*(?:stretchy|stretchiest|elastic|loosest|usual|favou?rite|stretch)\s+(?:cast-?\s?on\s+)?method)(?=\s*[.;]|\s*$)",
+        "Cast on 56 sts, your stretchiest method.",
+    ),
     said_row(
         "loosely",
         rf"\b(?P<said>(?:very\s+)?loosely)\s*,?\s+(?=(?:cast\s+on|co|{OFF}|bo)\b)",
