@@ -188,6 +188,17 @@ def as_it_is_set(instruction: WorkRounds, needles: Needles) -> WorkRounds | None
     return replace(instruction, manner="pattern", as_set=False)
 
 
+def _side_worked(cycle: tuple[Template, ...], needles: Needles) -> str:
+    """Return the side on which the first of some rows was worked before, if they come on it each time.
+
+    The rows of the back say their side seldom: on the other one the front would be inside out.
+    """
+    if not needles.flat or len(cycle) % 2 or needles.free:
+        return ""
+    worked = (draft.side for draft in needles.drafts if draft.flat and draft.template == cycle[0])
+    return next(worked, "")
+
+
 def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Needles) -> int | None:
     """Return which row of a pattern comes first, from 0; None, reported, if it has none of that number or
     side."""
@@ -209,7 +220,7 @@ def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Nee
     if not 0 <= at < len(cycle):
         needles.report(instruction.place, f"the pattern has {len(cycle)} rows, and no row {at + 1}.")
         return None
-    side = cycle[0].side if instruction.manner.startswith(NAMED) else ""
+    side = (cycle[0].side or _side_worked(cycle, needles)) if instruction.manner.startswith(NAMED) else ""
     if not comes_on_side(at + 1, side, needles):
         needles.report(
             instruction.place,

@@ -69,3 +69,15 @@ def test_nor_for_the_garter_stitch_of_a_border() -> None:
     """"K 4 rows. Work in patt for 20 cm": the frill of a sleeve would be garter stitch to its top."""
     work = [*BACK[:-1], "Knit 4 rows.", "Work in patt for 20 cm.", ENDED]
     assert "only a border was worked in this piece" in faults(text_of(work, 1, "cm")[0])
+
+
+@pytest.mark.parametrize(("ribbed", "fits"), [(4, True), (3, False)])
+def test_the_pattern_of_the_back_comes_on_the_side_it_has_there(ribbed: int, fits: bool) -> None:
+    """Behind a rib that ends on the other side than on the back, all of the front would be inside out."""
+    back = [line.replace("Row 1 (RS)", "Row 1") for line in BACK[:-2]]
+    front = ["Cast on 20 sts.", f"Work {ribbed} rows in k1, p1 rib.", "Work 8 rows in patt as given for back.", ENDED]
+    work = text_of([*back, *front], 1, "cm")[0]
+    if fits:
+        assert len(plan_of(work).rounds) > 20
+    else:
+        assert "a WS row comes next, and row 1 of the pattern is none" in faults(work)
