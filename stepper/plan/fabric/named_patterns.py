@@ -193,7 +193,8 @@ def _side_worked(cycle: tuple[Template, ...], needles: Needles) -> str:
 
     The rows of the back say their side seldom: on the other one the front would be inside out.
     """
-    if not needles.flat or len(cycle) % 2 or needles.free:
+    begins = not needles.drafts or not needles.drafts[-1].before
+    if not needles.flat or len(cycle) % 2 or needles.free or begins or needles.counting.unread:
         return ""
     worked = (draft.side for draft in needles.drafts if draft.flat and draft.template == cycle[0])
     return next(worked, "")
