@@ -97,7 +97,8 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
     most = 3 * (plan.count_before(len(plan.rounds)) + sum(many for _, many in row.held)) or MOST_COME
     if not (0 if row.stitches else 1) <= cue.stitches <= most:  # none: they are bound off at its end
         return Refusal(sentence=f"{cue.stitches} cannot be. Say how many stitches are on the needles.")
-    if row.stitches and any(cue.stitches >= row.stitches + many for _, many in row.held):
+    one = (work.rows or _rows_proposed(row)) == 1  # of many rows the number of rows would be lost
+    if one and row.stitches and any(cue.stitches >= row.stitches + many for _, many in row.held):
         joined = OpenWork(joined=True, answers=(_YES,), declined=True, heard=work.heard)
         return (RowSaid(at=cue.at, said=joined),)
     return (RowSaid(at=cue.at, said=replace(work, stitches=cue.stitches, idle=False)),)

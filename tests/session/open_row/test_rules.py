@@ -47,6 +47,8 @@ def say(session: Session, *cues: Cue) -> tuple[Event, ...]:
         (cowl(), (Next(), Next(), Back(), Count(stitches=40), Yes()), OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40)),
         # A count that was misheard is dropped, and said again.
         (cowl(), (Next(), Count(stitches=50), No(), Count(stitches=40), Yes()), OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=40)),
+        # Other stitches wait on a holder, and a sleeve that grows past that in many rows keeps their number.
+        (replace(cowl(), open=replace(ROW, held=(("", 12),))), (RoundsDone(rounds=48), Count(stitches=56), Yes()), OpenAnswer(kind=OpenKind.ROWS, rows=48, stitches=56)),
         # Nothing is knitted for it: a no where nothing was proposed, and a yes.
         (cowl(), (No(), Yes()), OpenAnswer(kind=OpenKind.IDLE)),
         (cowl(proposed=ONE_ROUND), (No(), No(), Yes()), OpenAnswer(kind=OpenKind.IDLE)),
