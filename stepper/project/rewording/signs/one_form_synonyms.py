@@ -6,6 +6,7 @@ ending is known with each of them. They change how something is written, never w
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import ROUND, SIDE, STS, Synonym, row
 
 _F = r"(?:\d+(?:\.\d+)?(?:\s?[¼½¾⅛⅜⅝⅞]|[\s-][1-7]/[248])?|[¼½¾⅛⅜⅝⅞])"
@@ -19,7 +20,11 @@ _LISTED = rf"{_F}(?:\s*[(\[]\s*{_COMMAS}\s*[)\]])?"
 _JOINED = r"(\bjoin\b[^.;]*?)\s*[,;]?\s*(?:and\s+)?(?:placing|place|pm|marking)\b(?:\s+an?)?(?:\s+(?:unique|different|contrasting|distinctive|special|colou?red)(?:-colou?red)?(?=\s))?(?:\s+(?:marker|m)\b)?"
 _STARTED = r"(?:beg(?:in(?:ning)?)?\.?|start)"
 
+_FOR_BEG = rf"(?:for|to\s+mark|as)\s+(?:the\s+)?(?:new\s+)?(?:bor\b|{_STARTED}\s+of\s+(?:the\s+)?{ROUND})"
+
 ONE_FORM: tuple[Synonym, ...] = (
+    # Before what a marker is placed for is put in one form, or the bracket behind it stands in the way.
+    said_row_behind("(", rf"(\b(?:pm|place\s+(?:(?:a|the|your)\s+)?markers?)(?:\s+{_FOR_BEG})?)\s*\(\s*(?P<said>(?:(?:use|with|in|a|the|of|your|this|one|is)\s+)*(?:unique|different|contrasting|special|odd|other)(?:[-\s]colou?r(?:ed)?)?(?:\s+(?:marker|one|colou?r|kind|from\s+the\s+(?:others|rest)))*)\s*!?\s*\)", "K20, pm, k20, pm for BOR (unique marker!)."),
     row("arm edge|arm-edge", r"\barm[-\s]edge\b", "armhole edge", "Dec 1 st at arm edge of next 4 rows."),
     row("last of", r"\b(?:on|in)\s+the\s+last\s+of\s+(?:these|those)(?:\s+(?:rows|rounds|rnds))?\s*,?\s+(?=(?:inc|dec))", "on the last round ", "Knit 8 rounds. In the last of these decrease 4 sts evenly."),
     # --- short words ---
