@@ -13,7 +13,7 @@ off here in one order, and each step reads what the one before has left.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import field, replace
 
 from stepper.project.duration import Rounds, Times
@@ -247,11 +247,27 @@ def _read_line(text: str, place_of: Callable[[int, int], Span], words: Words) ->
     side = side or builder.picked_from
     if side:
         head = replace(head, side=side, rows=True)
-    said = tuple(dict.fromkeys((*said, *builder.said)))
+    said = tuple(dict.fromkeys(_parts_in_turn((*said, *builder.said))))
     builder.assumed.extend(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
     line = _line(label, head, with_repeats_told(sentences, said, words.sizes), text, whole, said)
     line = replace(line, times=head.times, assumed=tuple(builder.assumed))
     return _without_dashed(line, plain, place_of, words)
+
+
+_FOR_PART = regex(
+    r"for (?:the )?(?:(?:left|right|first|second|other) )?(?:back|front|sleeve|underarm|body)", re.I
+)
+"""What a stretch of a row is for."""
+
+
+def _parts_in_turn(said: Sequence[str]) -> Sequence[str]:
+    """Say in one what the stretches of a row are for: alone "for sleeve" tells of none which it is."""
+    parts = [words for words in said if _FOR_PART.fullmatch(words)]
+    if len(parts) < 2:
+        return said
+    first = said.index(parts[0])
+    told = f"the stretches of the row are in turn {', '.join(parts)}"
+    return (*said[:first], told, *(words for words in said[first:] if words not in parts))
 
 
 _SET_ON = regex(r"\bpick(?:ing|ed)?\s+up\b(?!\s+and\s+(?:k|knit|p|purl)\b)[^.;]*\bprovisional\b", re.I)

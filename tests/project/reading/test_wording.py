@@ -401,3 +401,13 @@ def test_a_turn_at_the_stitch_before_a_double_one_has_to_say_whether_that_is_wor
     problems = read(line).problems
     assert whether is (problems == ())
     assert whether or "before the turn is not said" in problems[0].message
+
+
+def test_what_the_stretches_of_a_row_are_for_is_told_in_their_order() -> None:
+    """ "For back. For sleeve. For front." says of no stretch which it is, and the second sleeve was lost."""
+    line = read("Set-up rnd: k28 for back, pm, k10 for sleeve, pm, k28 for front, pm, k10 for sleeve.").line
+    assert line is not None
+    assert line.said == ("the stretches of the row are in turn for back, for sleeve, for front, for sleeve",)
+    alone = read("K28 for back, k10.").line
+    assert alone is not None
+    assert alone.said == ("for back",)
