@@ -104,7 +104,7 @@ def sentence_case(text: str) -> str:
 
 def end_sentence(text: str) -> str:
     """End a text as a sentence: with a full stop, unless it has its end already."""
-    said = text.rstrip(".")
+    said = text.rstrip(".:;, ")  # "as follows:" leads on to a step of its own
     return said if said.endswith(("!", "?", ".)", "!)", "?)")) else f"{said}."
 
 

@@ -68,9 +68,10 @@ def test_a_round_of_another_section_is_named_with_it() -> None:
 
 def test_a_sentence_that_has_its_end_gets_no_full_stop() -> None:
     """A page that cheers her on ends with a mark of its own."""
-    assert [end_sentence(each) for each in ("Whew!", "twist", "Snug it up.", "(Really.)")] == [
+    assert [end_sentence(each) for each in ("Whew!", "twist", "Snug it up.", "(Really.)", "Turn the heel:")] == [
         "Whew!",
         "twist.",
         "Snug it up.",
         "(Really.)",
+        "Turn the heel.",
     ]
