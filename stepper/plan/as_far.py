@@ -124,21 +124,36 @@ def _up_to(project: Project, ends: Mapping[int, int]) -> Project:
 def _with_ends(section: Section, ends: Mapping[int, int]) -> tuple[Line, ...]:
     lines = list(section.lines)
     for at, line in enumerate(section.lines):
-        unread = any(isinstance(each, Unread) for each in line.sentences)
-        since = 0 if unread else ends.get(line.place.line)
+        since = 0 if _is_unread(line) else ends.get(line.place.line)
         if since is None:
             continue
         lines[at] = _ended(line, since)
         if _BESIDE.search(line.text):
-            above = next((one for one in range(at - 1, -1, -1) if works(section.lines[one])), None)
-            if above is not None and not is_in_own_words(section.lines[above]):
+            above = next((one for one in range(at - 1, -1, -1) if _is_worked(section.lines[one], ends)), None)
+            if above is not None and not _is_open_or_hers(section.lines[above], ends):
                 lines[above] = _ended(section.lines[above], since)
     return tuple(lines)
 
 
+def _is_unread(line: Line) -> bool:
+    return any(isinstance(each, Unread) for each in line.sentences)
+
+
+def _is_remark(line: Line) -> bool:
+    return propose(line.text.removeprefix("Note: ")).kept is Kept.NOTE
+
+
+def _is_worked(line: Line, ends: Mapping[int, int]) -> bool:
+    """Return whether rows are knitted for a line: one that is not read and no remark speaks of some, too."""
+    return works(line) or (line.place.line in ends and not _is_remark(line))
+
+
+def _is_open_or_hers(line: Line, ends: Mapping[int, int]) -> bool:
+    return line.place.line in ends or is_in_own_words(line)
+
+
 def _ended(line: Line, since: int) -> Line:
     """Return a line at which the garment ends; worked before so many rounds, it is what it was."""
-    read = works(line) and not any(isinstance(each, Unread) for each in line.sentences)
-    said = not read and propose(line.text.removeprefix("Note: ")).kept is Kept.NOTE
-    ended = replace(line, ends=UpToHere(said=said, since=since))
+    read = works(line) and not _is_unread(line)
+    ended = replace(line, ends=UpToHere(said=not read and _is_remark(line), since=since))
     return ended if since else replace(ended, numbers=(), every="")  # no row of a block

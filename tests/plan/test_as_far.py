@@ -35,6 +35,8 @@ def as_far(work: str, size: str = "M") -> Plan | None:
         ("Cast on 40 sts.\nRow 1: Knit.\nRow 2: Purl.\nRow 3: *K3, p4; rep from * to end.\nRow 4: Purl.", 3, "Row 3: *K3"),
         (f"Cast on 40 sts.\nKnit 8 rows.\n{MARK}\nNote: At the same time twirl them.", 1, "Knit 8 rows."),
         (f"Cast on 40 sts.\nKnit 8 rows.\n{MARK}\nNote: When piece measures 3 cm, twirl.", 1, "Knit 8 rows."),
+        (f"Cast on 40 sts.\nKnit 8 rows.\n{MARK}\nNote: K10, twirl 4.\n{MARK}\nNote: At the same time twirl.", 9, "Note: K10"),
+        (f"Cast on 40 sts.\nKnit 8 rows.\n{MARK}\nNote: Mind it.\n{MARK}\nNote: At the same time twirl.", 1, "Knit 8 rows."),
         (f"Cast on 40 sts.\nRow 1: Knit.\nRow 2: Purl.\n{MARK}\nNote: Row 3: Twirl.\nRow 4: Purl.", 3, "Note: Row 3"),
     ],
 )

@@ -38,7 +38,8 @@ def next_row(plan: Plan, state: State, cue: Next | GoOn) -> Decision:
     row, work = _row(plan), state.knitting.row_said
     if is_more_to_hear(row, work):
         return (RowSaid(at=cue.at, said=replace(work, heard=work.heard + 1)),)
-    if work == OpenWork(heard=work.heard) and row.proposed is not None and row.proposed.kind is OpenKind.IDLE:
+    fresh = work == OpenWork(heard=work.heard)
+    if work.idle or (fresh and row.proposed is not None and row.proposed.kind is OpenKind.IDLE):
         return Refusal(sentence=_NOTHING)
     question = question_of(row, work)
     if question is None:

@@ -75,6 +75,7 @@ def test_what_is_said_and_agreed_to_is_the_answer(garment: Plan, cues: tuple[Cue
         (cowl(), (RoundsDone(rounds=MOST_ROWS + 1),)),
         (cowl(), (RoundsDone(rounds=-1),)),
         (cowl(), (No(later=True),)),
+        (cowl(), (No(), Next())),
         (cowl(proposed=IDLE), (Next(),)),  # to go on, or a round by its words?
         (cowl(proposed=ONE_ROUND), (No(unsure=True),)),
         # What turns, joins or holds cannot be kept by a count.

@@ -21,8 +21,22 @@ BETWEEN_PARTS: tuple[Synonym, ...] = (
         r"\1, pm",
         "Joining rnd: K 20 of left sleeve, M, k 20 of body, M.",
     ),
+    row(
+        "sleeve to|front to|back to|body to",
+        r"(?<=[*,:]\s)(k|knit)\s+(?=(?:(?:left|right|first|second)\s+)?(?:sleeve|front|back|body)\s+to\s+(?:next\s+)?(?:m|marker)\b)"
+        r"|(?<=\*)(k|knit)\s+(?=(?:(?:left|right|first|second)\s+)?(?:sleeve|front|back|body)\s+to\s+(?:next\s+)?(?:m|marker)\b)",
+        r"\1\2 across ",
+        "K10, pm, k20, pm, k10. Next rnd: *K sleeve to m, sm, k1, ssk, k to 3 sts before next m, k2tog, k1, sm; rep from * once.",
+    ),
+    row(
+        "front|back",
+        r"((?:\bsm|slip\s+m(?:arker)?)\s*,\s*(?:k|knit)\s+)(?:the\s+)?(?P<said>(?:front\s*\(\s*back|back\s*\(\s*front)\s*\))(?=\s*;\s*rep\s+from\s+\*\s+once\b)",
+        r"\1to marker",
+        "Rnd 1: *Sm, k1, ssk, k to 3 sts before m, k2tog, k1, sm, k front (back); rep from * once.",
+        spelt_out=True,
+    ),
 )
-"""Markers between the parts of a joining round, by their letter; tried before the parts are read."""
+"""The parts of a yoke with their markers by their letter, before they are read; markers in a joining round."""
 
 MARKERS: tuple[Synonym, ...] = (
     row(

@@ -8,6 +8,7 @@ back" are half of all. Whose stitches were gained or lost changes nothing in how
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
 
 _LIST = r"\d+(?:\s*[,;:/-]\s*\d+)*"
@@ -47,6 +48,9 @@ LISTS: tuple[Synonym, ...] = (
 """The rows for single words, tried before numbers are looked at."""
 
 STATED_COUNTS: tuple[Synonym, ...] = (
+    said_row_behind("each", rf"(\b{N}\s+{_S}\s+(?:dec|inc)(?:reased|['’]d)?)\s*,\s*(?P<said>{N}\s+(?:{_S}\s+)?(?:from|in|on|at|for)\s+each\s+(?:sleeve|side|front|back|end|edge|half|section|part))(?=\s*[.]|\s*$)", "*K8, k2tog; rep from * to end. 4 sts dec, two from each sleeve."),
+    said_row_behind("as before", rf"(\b{N}\s+{_S}\b[^.]*?),\s*(?P<said>sleeves?\s+as\s+before)(?=\s*[.]|\s*$)", "Knit 2 rounds. 40 sts: 12 for front and back, sleeves as before."),
+    said_row("phase|stage", r"^\s*(?P<said>(?:phase|stage)\s+(?:\d|[a-d]|one|two|three|four)\b)\s*[.:]?\s*$", "Phase 1."),
     row("size", rf"({N}\s+{_S}{_TAIL})\s*,?\s+(?:(?:for|in|on)\s+)?(?:all|every|each)\s+sizes?(?:{_E}|(?=\s*,\s*then\b))", r"\1", "K2tog around. 6 sts rem for all sizes."),
     row("gusset|thumb", rf"((?:^|[-.;:,(\[]|\band)\s*{N})\s+(gusset|thumb)\s+{_S}{_E}", r"\1 sts of \2", "Rnd 3: Knit to m, m1r, sm, k to end. 41 sts; 5 thumb sts."),
     row("-", rf"(-\s*{N})\s+(?P<said>{_PART})(?={_S}{_TAIL}{_E})", r"\1 ", "Knit to end-44 body sts.", spelt_out=True),
