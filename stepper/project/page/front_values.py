@@ -6,7 +6,7 @@ Everything here is a guess from the words of a page. What is not found is left f
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from stepper.craft.needles import MM_SIZE, NEEDLE_ROLES, US_SIZE
@@ -90,6 +90,10 @@ _NAMED_BEHIND = regex(
 )
 """A yarn called by its letter, and its colour behind it: "Colour A, peat: 300 g"."""
 _SHADED = regex(rf"(?:\b(?:shade|colou?r|yarn)\s+|^\W*)({_LETTERS})\s*\(([^)\n]+)\)")
+_INITIALLED = regex(
+    r"(?<![\w.])(?P<key>[A-Z])\.?\s*[,=:]\s*(?P<name>[A-Z][a-z]{2,11})(?=\s*(?:[;.,]|$))"
+)
+"""A letter and a word with a capital behind it, as in a list of abbreviations."""
 _LETTERED = regex(rf"\b(?i:shade|colou?r|yarn)\s+({_LETTERS})(?=\s*(?:[;,.:)\n]|$))")
 """A yarn called by its letter alone: "50 g in colour A"."""
 _MEASURE = regex(
@@ -325,6 +329,20 @@ def find_needle_names(text: str) -> dict[str, float]:
     return named if len(set(named.values())) == len(named) else {}
 
 
+def names_colours(text: str) -> bool:
+    """Return whether a list explains colours by their first letters: "N., Navy; W., White"."""
+    return sum(match["key"] == match["name"][0] for match in _INITIALLED.finditer(text)) > 1
+
+
+def _initialled(row: str, rows: Sequence[str]) -> Iterator[tuple[str, str]]:
+    """Yield the colours that a row explains by their first letters, if other rows call two yarns so."""
+    others = " ".join(each for each in rows if each != row).lower()
+    named = [match for match in _INITIALLED.finditer(row) if match["key"] == match["name"][0]]
+    called = sum(re.search(rf"\b{match['name'].lower()}\b", others) is not None for match in named)
+    if called > 1:
+        yield from ((match["key"], match["name"]) for match in named)
+
+
 def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
     """Find the yarns: the letters that the lines use, and their names.
 
@@ -344,6 +362,7 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
             *((match.group(1), match.group(2)) for match in _NAMED_BEHIND.finditer(row)),
             *((_key_in_role(match), match["name"]) for match in _ROLE_SHADED.finditer(row)),
             *((match.group(1), match.group(2)) for match in _SHADED.finditer(row)),
+            *_initialled(row, rows),
         ]:
             clean = "" if _MEASURE.search(name) else _yarn_name(name)
             if clean and key not in found:

@@ -20,6 +20,7 @@ from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.own_stitches.yarn_letters import letters_of
 from stepper.project.page.drawn.chart_numbers import name_rounds
 from stepper.project.page.drawn.grid_charts import find_grids
+from stepper.project.page.front_values import names_colours
 from stepper.project.page.headings import heading_of, is_clutter, is_whole_piece
 from stepper.project.page.own_abbreviations import read_lists
 from stepper.project.page.own_stripes import PageStripes, read_sequences
@@ -117,7 +118,11 @@ def take_apart(text: str) -> Pasted:
         stripes=stripes.sequences,
         letters=letters,
         text=_running(sorted([*told, *doubtful], key=lambda piece: piece.row)),
-        yarn_rows=tuple(piece.text for piece in told if piece.front == "yarn"),
+        yarn_rows=tuple(
+            piece.text
+            for piece in told
+            if piece.front == "yarn" or (piece.front == "abbreviations" and names_colours(piece.text))
+        ),
     )
 
 

@@ -51,13 +51,13 @@ _ON_HALF = regex(
 )
 """What is worked on one half of a foot, each in a row of its own: "Instep: Work in pattern."."""
 _SHORTENED = regex(
-    r"(?:(?<![:—-])\s(?:k|p)|\b(?:cont|foll|alt|rep|approx|patt|inc|dec)|\bat\s+(?:the\s+)?beg|\d\s+sts?|\bNos?)\.$",
+    r"(?:(?<![:—-])\s(?:k|p)|\b(?:cont|foll|alt|rep|approx|patt|inc|dec)|\bat\s+(?:the\s+)?beg|[\d)\]]\s+sts?|\bNos?)\.$",
     re.I,
 )
 """A word cut short by a full stop at the end of a row: a small letter below goes on with its sentence."""
 _GOES_ON_SMALL = regex(
     r"(?:at|on|of|each|both|in|to|tog|rem|remain|until|from|for|and|over|row|rows|alt|foll|every|next|straight|without|"
-    r"end|stitch|stitches|needles?|evenly|knitwise|purlwise)\b\.?|\d"
+    r"end|stitch|stitches|needles?|evenly|knitwise|purlwise|down|up|along|across)\b\.?|\d"
 )
 """What such a sentence goes on with; none of it begins an instruction of its own."""
 _ONE_STITCH = regex(r":\s*[kp]$", re.I)

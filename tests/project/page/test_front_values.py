@@ -7,6 +7,7 @@ from stepper.project.page.front_values import (
     find_needle,
     find_needles,
     find_yarns,
+    names_colours,
     in_inches,
 )
 from tests.hanging import hung_on, needs_clock
@@ -231,3 +232,13 @@ def test_a_gauge_may_be_joined_by_a_plus() -> None:
     """Else the file would get one that is made up."""
     (gauge,) = find_gauges("32 sts + 44 rnds to 10cm in st st.")
     assert (gauge.stitches, gauge.rounds) == (32, 44)
+
+
+def test_colours_are_known_by_the_letters_that_a_list_of_abbreviations_gives_them() -> None:
+    """Leaflets of old print name the wools under materials, and their letters among the abbreviations."""
+    rows = ["3 (4 : 4) ozs. Navy, 2 ozs. White, 1 oz. Rust.", "st.st., stocking stitch; N., Navy; W., White; R., Rust; ins., inches."]
+    assert [(each.key, each.name) for each in find_yarns(rows)] == [("N", "navy"), ("W", "white"), ("R", "rust")]
+    assert names_colours(rows[1])
+    assert not names_colours("L., left; R., right; st., stitch.")
+    sides = ["2 balls of oat wool", "L., Left; R., Right."]
+    assert [each.key for each in find_yarns(sides)] == ["MC"]

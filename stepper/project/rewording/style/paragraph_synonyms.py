@@ -24,6 +24,12 @@ _CABLES = "|".join(
 _TWIST = r"(?:being|making|be|make|take|taking)\s+(?:sure|certain|care(?:ful)?)\s+(?:that\s+)?not\s+to\s+twist"
 
 STOPS: tuple[Synonym, ...] = (
+    row(
+        "needle",
+        r"(\bneedles?\s+and\s+)((?-i:[A-Z]))\.(?=\s*,?\s+(?:and\s+)?(?:cast|co|pick|work|rib|k|p|knit|purl|begin)\b)",
+        r"\1\2",
+        "With 4 mm needles and A. cast on 20 sts.",
+    ),
     row(".", rf"\b(?=[^\W\d_]+\.)({_SHORT})\.(?=\s+[a-z(]|\s*,)", r"\1", "Cast off 3 sts. at beg. of next 2 rows.", exact=True),
     row("rep.|inc.|dec.", r"\b((?i:rep|inc|dec))\.(?=\s+\d)", r"\1", "Rep. 1st row 9 times.", exact=True),
     row("sl", r"\bsl\.\s*(?=\d)", "sl ", "Row 2: Sl. 1, k. to end."),
