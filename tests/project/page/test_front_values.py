@@ -7,8 +7,8 @@ from stepper.project.page.front_values import (
     find_needle,
     find_needles,
     find_yarns,
-    names_colours,
     in_inches,
+    names_colours,
 )
 from tests.hanging import hung_on, needs_clock
 

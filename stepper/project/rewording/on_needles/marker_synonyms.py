@@ -26,7 +26,7 @@ BETWEEN_PARTS: tuple[Synonym, ...] = (
         r"(?<=[*,:]\s)(k|knit)\s+(?=(?:(?:left|right|first|second)\s+)?(?:sleeve|front|back|body)\s+to\s+(?:next\s+)?(?:m|marker)\b)"
         r"|(?<=\*)(k|knit)\s+(?=(?:(?:left|right|first|second)\s+)?(?:sleeve|front|back|body)\s+to\s+(?:next\s+)?(?:m|marker)\b)",
         r"\1\2 across ",
-        "K10, pm, k20, pm, k10. Next rnd: *K sleeve to m, sm, k1, ssk, k to 3 sts before next m, k2tog, k1, sm; rep from * once.",
+        "Next rnd: *K sleeve to m, sm, k1, ssk, k to 3 sts before next m, k2tog, k1, sm; rep from * once.",
     ),
     row(
         "front|back",
