@@ -331,7 +331,7 @@ def find_needle_names(text: str) -> dict[str, float]:
 
 def names_colours(text: str) -> bool:
     """Return whether a list explains colours by their first letters: "N., Navy; W., White"."""
-    return sum(match["key"] == match["name"][0] for match in _INITIALLED.finditer(text)) > 1
+    return len([match for match in _INITIALLED.finditer(text) if match["key"] == match["name"][0]]) > 1
 
 
 def _initialled(row: str, rows: Sequence[str]) -> Iterator[tuple[str, str]]:
