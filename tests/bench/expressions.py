@@ -1,4 +1,4 @@
-"""Compile every expression of the house and keep what it compiles to and what it demands, for all processes that are started after.
+"""Compile every expression of the house and keep what it compiles to, what it demands and how it begins, for all processes that are started after.
 
     python -m tests.bench.expressions
 
@@ -13,6 +13,8 @@ import importlib
 import pkgutil
 
 import stepper
+from stepper.project.reading.first_letters import KEPT_LETTERS
+from stepper.project.rewording.beginnings import ByLetter
 from stepper.project.rewording.demands import KEPT_DEMANDS, find_demands
 from stepper.project.rewording.synonym import Synonym
 from stepper.regex import EXPRESSIONS, WORDINGS, regex
@@ -27,10 +29,12 @@ def main() -> None:
     rows = [each for each in gc.get_objects() if type(each) is Synonym]
     for each in late:
         each.search("")
+    for forms in [each for each in gc.get_objects() if type(each) is ByLetter]:
+        forms.at("a", 0)
     for row in rows:
         row.pattern.search("")
         find_demands(row.expression)
-    for kept in (EXPRESSIONS, WORDINGS, KEPT_DEMANDS):
+    for kept in (EXPRESSIONS, WORDINGS, KEPT_DEMANDS, KEPT_LETTERS):
         kept.keep(least=1)
     print(f"{len(late)} expressions and {len(rows)} rows")
 
