@@ -17,6 +17,7 @@ from stepper.session.questions import (
     about_round,
     about_series,
     slips,
+    why,
 )
 
 
@@ -25,7 +26,7 @@ def test_every_effect_has_words() -> None:
     defined = {
         each
         for module in (
-            *(about, about_ahead, about_named, about_piece, about_round, about_series, slips),
+            *(about, about_ahead, about_named, about_piece, about_round, about_series, slips, why),
             *(answers, doubts, round_reached, effects, faults, to_fetch, next_skein, telling),
         )
         for _, each in inspect.getmembers(module, inspect.isclass)

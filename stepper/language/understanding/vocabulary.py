@@ -370,9 +370,6 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             "wrong colour {number} rounds back",
             "wrong colour {number} rounds below",
             "wrong yarn {number} rounds below",
-            "i see a mistake {number} rounds down",
-            "mistake {number} rounds down",
-            "there is a mistake {number} rounds down",
         ),
     ),
     Wording(

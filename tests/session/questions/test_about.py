@@ -129,7 +129,7 @@ def test_when_all_is_knitted_only_what_lies_behind_can_be_asked(topic: Topic) ->
     """What was last done, or twice, altered, noted, and what she asked to be reminded of have an answer; a round that is left has
     none. Where nothing was ever to be knitted, nothing lies behind either."""
     behind = {Topic.REMINDERS, Topic.NOTES, Topic.LAST_STEP, Topic.LAST_ROUND, Topic.ALTERATIONS, Topic.WORKED_TWICE}
-    behind |= {Topic.WRONG_YARN, Topic.LONG_FLOAT, Topic.YARN_OUT, Topic.UNREAD}
+    behind |= {Topic.WRONG_YARN, Topic.LONG_FLOAT, Topic.YARN_OUT, Topic.UNREAD, Topic.HELD}
     refused = []
     for garment, index in ((GARMENT, 22), (GARMENT, 23), (plan(), 0)):
         session = Session(
