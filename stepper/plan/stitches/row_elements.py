@@ -193,10 +193,6 @@ def is_short(name: str, held: Iterable[str]) -> bool:
     return bool(words) and any(words <= set(part.split()) for part in held)
 
 
-_GROWN_IN = {"thumb": "gusset"}
-"""What a part is called while it grows, whose stitches are those of the part. Source: common practice."""
-
-
 def _meant(name: str, held: dict[str, int], section: str, lots: Mapping[str, str]) -> str:
     """Return the held part that a name means, in the section that is worked; the name itself if none."""
     own, words = section.lower(), set(name.split())
@@ -204,8 +200,6 @@ def _meant(name: str, held: dict[str, int], section: str, lots: Mapping[str, str
         return own
     if name in held:
         return name
-    if _GROWN_IN.get(name) in held:
-        return _GROWN_IN[name]
     fits = [part for part in held if words <= set(part.split())] or _of_a_pair(name, held)
     only = next(iter(held)) if len(held) == 1 else ""
     if not fits and is_unnamed(only) and not _of_other_side(name, lots.get(only, "")):

@@ -120,8 +120,13 @@ def reword(
 
 def _as_printed_in_turn(kept: tuple[str, ...], plain: str) -> tuple[str, ...]:
     """Return what is said with a line in the order in which it is printed, those put otherwise last."""
-    at = {words: plain.find(words) for words in kept}
-    return tuple(sorted(kept, key=lambda words: at[words] if at[words] >= 0 else len(plain)))
+    places: list[int] = []
+    behind: dict[str, int] = {}
+    for words in kept:
+        at = plain.find(words, behind.get(words, 0))
+        behind[words] = at + 1 if at >= 0 else len(plain)
+        places.append(at if at >= 0 else len(plain))
+    return tuple(words for _, words in sorted(zip(places, kept, strict=True), key=lambda each: each[0]))
 
 
 @lru_cache(maxsize=1024)

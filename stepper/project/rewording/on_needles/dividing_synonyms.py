@@ -54,6 +54,7 @@ DIVISIONS: tuple[Synonym, ...] = (
     # --- the gusset of a thumb waits ---
     row("gusset", r"\b(k|p|knit|purl|work)\s+to\s+(?:the\s+)?(?:thumb\s+)?gusset(?=\s*,|\s+and\b)", r"\1 to marker", "Next rnd: Knit to the gusset, hold 17 sts, knit to end."),
     row("remov", rf"\b(to\s+(?:the\s+)?(?:first\s+|next\s+)?(?:gusset\s+|thumb\s+)?(?:marker|m))\s*,\s*hold\s+({N})\s+{STS}(?:\s+for\s+(?:gusset|thumb))?(?:\s*,\s*|\s+(?:and\s+|while\s+)?){_REMOVE}", r"\1, remove marker, hold \2 sts for thumb, remove marker", "Next rnd: Knit to gusset marker, place 17 gusset sts on waste yarn and remove markers, knit to end."),
+    row("gusset", rf"\b(?:place|put|slip|transfer|move)\s+(?:the\s+)?({N})\s+gusset\s+{STS}\s+(?:on\s+to|onto|on|to)\s+{_HOLDER}(?=\s*[,;]|\s+and\b)", r"hold \1 sts for thumb", "Next rnd: Knit to marker, put the 17 gusset sts on hold, CO 3 sts, knit to end."),
     said_row_behind("their place|the gap|the hole|the opening|them", rf"(\b(?:co|cast\s+on)\s+{N}(?:\s+{STS})?)\s+(?P<said>(?:in\s+(?:their|its)\s+place|in\s+place\s+of\s+(?:them|these)|(?:to\s+bridge|over|across|above)\s+(?:the\s+)?(?:gap|hole|opening|thumb)))(?=\s*[,.;]|\s*$|\s+and\b)", "Next rnd: K20, hold 17 sts for thumb, cast on 3 sts in their place, k to end."),
 )  # fmt: skip
 """The rows, tried on lines that nothing else reads."""
