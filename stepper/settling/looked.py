@@ -76,14 +76,15 @@ def look(loaded: LoadedProject) -> Looked:
         asked = _look_at(_left_at(text, replace(row, line=left.first)), row, text)
         numbers = _numbers(asked, take_in_hand(text, loaded.path.parent))
         reply, _ = propose_reply(asked, numbers)
+    sure = not asked.proposal.doubtful
     if asked.proposal.kept in (Kept.NOTE, Kept.OUT):  # a yes to a row that is knitted would lose it
-        worked = says_stitches(asked.left.text) or asked.proposal.rows not in ("", "1")
+        worked = not sure or says_stitches(asked.left.text) or asked.proposal.rows not in ("", "1")
         worked = worked or (row.stitches == 0 and COMES.search(asked.left.text) is not None)
         reply = None if worked else Reply(kept=asked.proposal.kept)
-    if reply is None and asked.proposal.kept in (Kept.CAST_ON, Kept.PICK_UP):
+    if reply is None and sure and asked.proposal.kept in (Kept.CAST_ON, Kept.PICK_UP):
         # A line that is read, and open for what stands beside it.
         reply = Reply(kept=asked.proposal.kept, moved=numbers.moved_proposed())
-    if reply is None and asked.proposal.kept is Kept.BIND_OFF:
+    if reply is None and sure and asked.proposal.kept is Kept.BIND_OFF:
         reply = Reply(kept=Kept.BIND_OFF)
     same = asked.same or _same_meant(asked.left, text, second=second)
     if same is not None and _comes_as_it_is(same, asked.left, text):

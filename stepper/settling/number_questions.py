@@ -18,6 +18,7 @@ from stepper.project.page.unread.answers import (
     read_numbers,
     split_numbers,
 )
+from stepper.project.page.unread.doubts import may_change
 from stepper.project.page.unread.proposals import Kept, Proposal
 from stepper.project.page.unread.steps import counts_by_words
 from stepper.records import dataclass
@@ -28,23 +29,16 @@ from stepper.sitting.folding import print_folded
 
 _MOST_CHANGED = 1000
 """Stitches gained or lost in one row that are taken for a slip, and more."""
-_CHANGES: Final = regex(
-    r"\b(?:(?:inc|dec)(?:s|\.|reas(?:e|es|ing|ings))?|(?:bind|cast)(?:ing)?[\s-]+off|cast(?:ing)?[\s-]+on|CO|BO"
-    r"|pick(?:ing)?\s+up|(?<!without )(?<!any )shap(?:e|ing))(?!\w)",
-    re.I,
-)
-"""Words by which the number of stitches is likely another after a row: it is not proposed to be the same."""
-_TOGETHER: Final = regex(r"\b(?:[kp]\s?\d?\s?tog|tog|ssk|ssp|skpo|psso|m1\w?|kfb|pfb)\b", re.I)
-_OVER: Final = regex(r"\b(?:yo|yrn|yfwd|wfwd|yarn\s+over|w\.\s?fwd)\b", re.I)
-"""What makes good in lace what is worked together."""
-_EACH_ALIKE: Final = regex(
-    r"\b(?:each|every|both|all|next|foll\w*|these|the)\s+(?:(?:of\s+the\s+)?(?:next|foll\w*|these)\s+)?(?:\w+\s+){0,2}?(?:rows|rnds|rounds)\b"
-    r"|\b(?:each|every)\s+(?:row|rnd|round)\b|\b(?:beg\w*|start|ends?)\s+of\s+(?:the\s+)?(?:next|foll\w*|these|each|every)\b",
-    re.I,
-)
-"""Words by which several rows are worked alike, so that each changes as many stitches."""
 _NEEDS_COUNT: Final = "Say how many stitches after them, too: 84 sts, or same."
 _NEEDS_ROWS: Final = "Say how many rows, or until what length: 12 rows, or until 12 cm."
+
+
+_IN_EACH: Final = regex(r"\b(?:every|each|next|foll(?:owing)?|these|all)\b", re.I)
+"""Words by which each of several rows may change the number alike."""
+_AT_TIMES: Final = regex(
+    r"\brep(?:eat)?\b|\balt|\bother\b|\bevery\s+\d|\d(?:st|nd|rd|th)\b|\bthen\b|\b(?:un)?til\b", re.I
+)
+"""Words by which only some of them do."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -109,7 +103,8 @@ class NumberQuestions:
         if told:
             kept = replace(count, each=told)
             return RowNumbers(rows=str(len(told)), count=kept, typed=(AnsweredNumber(values=told[:1]),))
-        if not count.text and self._may_change:
+        lasts = bool(rows) and not rows[0].isdigit()  # in which of them the number changes is not known then
+        if self._may_change and (not count.text or lasts):
             return RowNumbers(rows=rows)
         each = self._each_proposed(rows, count.text) if self._needs_each(rows, count) else ()
         typed = (AnsweredNumber(values=each[:1]),) if each else ()
@@ -136,10 +131,8 @@ class NumberQuestions:
 
     @property
     def _may_change(self) -> bool:
-        """Whether the words make another number of stitches likely."""
-        if _CHANGES.search(self.words):
-            return True
-        return _TOGETHER.search(self.words) is not None and _OVER.search(self.words) is None
+        """Whether the words may make another number of stitches."""
+        return self.proposal.strange or may_change(self.words)
 
     def is_whole(self, numbers: RowNumbers) -> bool:
         """Return whether nothing has to be asked about numbers any more."""
@@ -294,8 +287,8 @@ class NumberQuestions:
         return () if not last or not self.before else (self.before,) * (many - 1) + (last,)
 
     def _in_steps(self, many: int, last: int) -> tuple[int, ...]:
-        """Return the counts if all rows change as many; empty if that is not said or does not come out."""
-        if not last or not self.before or _EACH_ALIKE.search(self.words) is None:
+        """Return the counts if all rows change as many stitches; empty if that does not come out."""
+        if not last or not self.before or not _IN_EACH.search(self.words) or _AT_TIMES.search(self.words):
             return ()
         step, over = divmod(last - self.before, many)
         return () if over else tuple(self.before + step * row for row in range(1, many + 1))

@@ -117,14 +117,19 @@ def ask_yes(question: str, default: str = "yes") -> bool:
     return ask_read(f"{question} yes or no", default, lambda said: known.get(said.lower(), told))
 
 
-def ask_right(question: str) -> None:
-    """Ask for yes, or to leave it open; Enter means yes.
+def ask_right(question: str, default: str = "yes") -> None:
+    """Ask for yes, or to leave it open.
+
+    Args:
+        question: It, on one line.
+        default: What Enter means; empty where it has to be said.
 
     Raises:
         LaterAsked: As `ask`; `BackAsked` and `StopAsked` likewise.
     """
     known = {"yes": True, "y": True}
-    ask_read(f"{question} yes or later", "yes", lambda said: known.get(said.lower(), "Answer yes or later."))
+    told = "Answer yes or later."
+    ask_read(f"{question} yes or later", default, lambda said: known.get(said.lower(), told))
 
 
 def can_ask() -> bool:

@@ -11,6 +11,7 @@ from stepper.project.page.unread.same_lines import SamePart
 from stepper.project.sizes import begun_by_size
 from stepper.records import dataclass
 from stepper.regex import regex
+from stepper.settling.coming import COMES
 from stepper.settling.number_questions import NumberQuestions, RowNumbers
 from stepper.settling.prompting import ask
 from stepper.settling.rows_asked import RowAsked
@@ -103,7 +104,7 @@ def ask_kind(
     """
     proposed, default = propose_reply(asked, numbers)
     hers = asked.left.kind is LeftKind.ROW and not asked.defines
-    if by_parts and hers and asked.proposal.kept in (Kept.ROWS, Kept.ANEW):
+    if by_parts and hers and asked.proposal.kept in (Kept.ROWS, Kept.ANEW) and _speaks_of_parts(asked):
         proposed, default = Reply(kept=Kept.PARTS), Kept.PARTS.value
     if asked.same is not None:
         same = asked.same if asked.same.plain else None
@@ -135,8 +136,16 @@ def ask_kind(
             print_folded(HELP if answer in ("?", "help") else [told])
 
 
+def _speaks_of_parts(asked: RowAsked) -> bool:
+    """Return whether a row is to be asked of its stitches: of a remark on empty needles none come."""
+    return asked.so_far.stitches != 0 or COMES.search(asked.left.text) is not None
+
+
 def propose_reply(asked: RowAsked, numbers: NumberQuestions) -> tuple[Reply | None, str]:
-    """Return what Enter takes, and how it stands in brackets; None where that is one of the short answers."""
+    """Return what Enter takes, and how it stands in brackets; None where that is one of the short answers.
+
+    Where the row may be of another kind nothing stands there: Enter then takes nothing.
+    """
     kept = asked.proposal.kept
     head = asked.left.text.partition(":")[0].removeprefix("Note: ")
     of_size = begun_by_size(head, numbers.file.sizes)
@@ -145,10 +154,13 @@ def propose_reply(asked: RowAsked, numbers: NumberQuestions) -> tuple[Reply | No
         return (None, "later") if _BEGINS.search(head) else (Reply(kept=Kept.OUT), _SHORT[Kept.OUT])
     if asked.left.kind is LeftKind.LINE:
         found = numbers.propose()
-        goes_on = _HERS in asked.left.why and kept is Kept.ROWS and not asked.refused and not asked.own
+        sure = not asked.refused and not asked.own and not asked.proposal.doubtful
+        goes_on = _HERS in asked.left.why and kept is Kept.ROWS and sure
         if goes_on and numbers.is_whole(found):
             return Reply(kept=kept, numbers=found), numbers.say(found)
         return None, "later"
+    if asked.proposal.doubtful or asked.on_other_side:
+        return None, ""
     if kept is Kept.ROWS and asked.defines:
         return Reply(kept=kept), "by its words"
     if kept is Kept.ROWS:

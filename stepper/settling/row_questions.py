@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Final
 
+from stepper.project.page.unread.doubts import may_be_worked
 from stepper.project.page.unread.kept_rows import (
     marked_rows,
     put_rows,
@@ -285,5 +286,8 @@ def ask_front(left: LeftOpen, file: FileInHand) -> str:
         LaterAsked: It is left open; `BackAsked` and `StopAsked` likewise.
     """
     print_folded(["It stands in front of the pattern, so it is never knitted from there."])
-    ask_right("Keep it as a comment?")
+    worked = may_be_worked(left.text)
+    if worked:
+        print_folded(["It may be knitted: then leave it open, and write it in the file where it is worked."])
+    ask_right("Keep it as a comment?", "" if worked else "yes")
     return take_mark_off(file.text, left.first)

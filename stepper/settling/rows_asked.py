@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.plan.so_far import SoFar, find_so_far
+from stepper.project.page.unread.doubts import is_doubtful_note
 from stepper.project.page.unread.kept_rows import split_sentences
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open
 from stepper.project.page.unread.mends import Mend, MendKind, find_mends
@@ -25,6 +26,8 @@ from stepper.regex import regex
 
 _IN_FRONT: Final = "stands in front of the pattern"
 """What the mark says of text between a stitch pattern and the first part: mostly remarks."""
+_STRANGE: Final = "what it means is not read"
+"""What is told of an abbreviation of the page that nobody can count by."""
 ROW_BY_ROW: Final = {"go", "at once"}
 """What rows may say that are kept one by one, each with its count."""
 
@@ -33,6 +36,12 @@ _OFF: Final = regex(rf"{BINDS_OFF}(?:sts?\.|[^.;])*", re.I)
 _AT_EDGE: Final = regex(
     r"\bat\s+(?:the\s+)?(?:beg|start\b|(?:each|both|either)\s+(?:end|side)|(?:[a-z]+\s+)?edges?\b)", re.I
 )
+
+
+_SIDE: Final = regex(
+    r"^[^:]{0,30}\(\s*(?:(?P<wrong>W\.?\s?S\.?|wrong\s+side)|(?P<right>R\.?\s?S\.?|right\s+side))\s*\)", re.I
+)
+"""The side of the work that is printed with the head of a row."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,9 +62,17 @@ class RowAsked:
 
     @property
     def sentence_kinds(self) -> tuple[Kept, ...]:
-        """What each of its sentences may be."""
+        """What each of its sentences may be; none if one of them is doubtful."""
         empty = self.so_far.stitches == 0
-        return tuple(propose(each, empty=empty).kept for each in split_sentences(self.left.text))
+        each = [propose(sentence, empty=empty) for sentence in split_sentences(self.left.text)]
+        return tuple(one.kept for one in each) if not any(one.doubtful for one in each) else ()
+
+    @property
+    def on_other_side(self) -> bool:
+        """Whether it is printed for the side of the work that does not face the knitter there."""
+        side = _SIDE.search(self.left.text)
+        known = bool(self.so_far.stitches) and self.so_far.flat is True
+        return known and side is not None and (side["wrong"] is not None) != self.so_far.wrong
 
     @property
     def defines(self) -> bool:
@@ -88,8 +105,9 @@ def look_at(
         so_far = SoFar(stitches=None, flat=so_far.flat)
     behind = rows[left.last].strip() if left.last < len(rows) else ""
     proposal = propose(left.text, empty=so_far.stitches == 0, behind=behind)
-    if is_remark(left):
-        proposal = replace(proposal, kept=Kept.NOTE)
+    proposal = replace(proposal, strange=_STRANGE in left.why)
+    if is_remark(left) or _is_in_front(left, proposal):
+        proposal = replace(proposal, kept=Kept.NOTE, doubtful=is_doubtful_note(left.text))
     refused = _why_refused(left.text) if proposal.kept is Kept.ROWS else ""
     if refused:
         proposal = replace(proposal, kept=Kept.ANEW)
@@ -111,8 +129,14 @@ def is_remark(left: LeftOpen) -> bool:
     if left.kind is not LeftKind.ROW:
         return False
     proposal = propose(left.text)
-    remark = proposal.kept is Kept.NOTE or (_IN_FRONT in left.why and not proposal.numbered)
+    remark = proposal.kept is Kept.NOTE or _is_in_front(left, proposal)
+    if is_doubtful_note(left.text):
+        return False
     return remark and not any(each.kind is MendKind.SPELT for each in find_mends(left.text))
+
+
+def _is_in_front(left: LeftOpen, proposal: Proposal) -> bool:
+    return _IN_FRONT in left.why and not proposal.numbered
 
 
 def _why_refused(words: str) -> str:

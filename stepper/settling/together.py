@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from stepper.project.page.unread.doubts import may_be_worked
 from stepper.project.page.unread.kept_rows import put_rows, take_mark_off, write_kept
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen
 from stepper.project.page.unread.proposals import Kept
@@ -21,11 +22,14 @@ def alike_below(left: LeftOpen, opened: Sequence[LeftOpen], text: str) -> tuple[
         text: The whole file.
 
     Returns:
-        Two or more, this one among them; none if it has to be asked about by itself.
+        Two or more, this one among them; none if it has to be asked about by itself, as text in front is that
+        may be knitted.
     """
     at, rows = opened.index(left), text.split("\n")
     if left.kind is LeftKind.FRONT:
-        found = [each for each in opened if each.kind is LeftKind.FRONT]
+        if may_be_worked(left.text):
+            return ()
+        found = [each for each in opened if each.kind is LeftKind.FRONT and not may_be_worked(each.text)]
     elif left.kind is LeftKind.ROW:
         found = []
         for each in opened[at:]:

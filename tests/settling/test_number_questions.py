@@ -172,11 +172,14 @@ def test_rows_of_which_the_last_changes_the_number_need_no_list(
 
 
 def test_rows_that_lose_as_many_each_are_proposed_so(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
-    """Five rows from 90 to 80 lose two each; where that does not come out nothing is proposed."""
-    asked = questions(Proposal(kept=Kept.ROWS, rows="5", count="80"), before=90, words="Lose 2 loops in each of the next 5 rows.")
+    """Five rows from 90 to 80 lose two each; where that does not come out, or only some of them may, nothing is proposed."""
+    asked = questions(Proposal(kept=Kept.ROWS, rows="5", count="80"), before=90, words="Take 2 off in each of these.")
     assert asked.propose().count == CountAnswer(text="80", each=(88, 86, 84, 82, 80))
     assert asked.say(asked.propose()) == "5 rows, with 88 86 84 82 80 sts after each"
     assert [each.values for each in asked.propose().typed] == [(88,)]  # a count of each row is for her size alone
+    for words in ("Rep these 2 rows until 80 sts are left.", "Take 2 off in every other one of these.", ""):
+        some = questions(Proposal(kept=Kept.ROWS, rows="5", count="80"), before=90, words=words)
+        assert not some.is_whole(some.propose()), words
     # 76 stands nowhere: the first round may lose all eight, or none.
     assert questions(Proposal(kept=Kept.ROWS, rows="2", count="72"), before=80, words="Lose 8 loops, twirl 1 rnd.").propose().count == CountAnswer(text="72")
     asked = questions(Proposal(kept=Kept.ROWS, rows="3", count="83"), before=90)

@@ -96,7 +96,7 @@ def test_words_that_cannot_be_kept_are_told_before_she_answers(
 ) -> None:
     """What is proposed is then to be asked of its stitches; if she keeps it all the same, it is told again and asked again."""
     text = file_with("Twirl 12 loops, turn, twirl back.")
-    type_answers(monkeypatch, "rows", "", "note")
+    type_answers(monkeypatch, "rows", "1 row, same", "note")
     assert settle(text) == ["Note: Twirl 12 loops, turn, twirl back."]
     shown = capsys.readouterr().out
     assert "As it stands it cannot be kept: the row is turned before its end" in shown

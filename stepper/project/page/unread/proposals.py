@@ -7,11 +7,20 @@ letters; still nothing is made up: a number that is proposed is printed in the r
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from enum import Enum
 from typing import Final
 
 from stepper.project.page.orders import holds_instruction, is_order
 from stepper.project.page.stops import sentences_of
+from stepper.project.page.unread.doubts import (
+    is_doubtful_end,
+    is_doubtful_note,
+    is_doubtful_pick_up,
+    is_measured,
+    names_several,
+    orders_row,
+)
 from stepper.project.reading.elements import WORDS
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.signs.size_lists import in_brackets
@@ -67,6 +76,10 @@ class Proposal:
     moved: str = ""
     """What is cast on, picked up or put on hold: `38 (40, 42)`, `54 for first sleeve, 54 for second sleeve`;
     empty if the words do not say."""
+    doubtful: bool = False
+    """Whether it may be of another kind: then she is asked, and nothing is proposed."""
+    strange: bool = False
+    """Whether a stitch in it is not known, so that nobody can tell whether the number stays the same."""
 
 
 NUMBER: Final = (
@@ -76,7 +89,7 @@ NUMBER: Final = (
 """A number as printed, with its list of sizes in one pair of brackets or several, or in and out of them by
 turns: `168 (180) 192 (208) 228`."""
 _BEHIND: Final = regex(
-    rf"(?:(?<=[.!?:;)])|(?<=\s)[=–—-]|[(\[–—=]|\bnow(?:\s+have)?|\btotal\s+of|\bhave)\s*(?P<count>{NUMBER})"
+    rf"(?:(?<=[.!?:;)])|(?<=\s)[=–—-]|[(\[–—=→]|\bnow(?:\s+have)?|\btotal\s+of|\bhave)\s*(?P<count>{NUMBER})"
     rf"(?:\s+[a-z]+){{0,2}}?\s*{STS}\.?(?:\s+(?:in\s+total|total|rem(?:ain(?:ing)?)?|left|on\s+(?:the\s+)?needles?"
     rf"|for\s+all\s+sizes)){{0,2}}\s*[)\]]?\s*[.;]?\s*$",
     re.I,
@@ -93,12 +106,16 @@ _REMAIN: Final = regex(
     re.I,
 )
 """The count that rows are worked until."""
-_LEFT: Final = regex(rf"(?P<count>{NUMBER})\s*{STS}\s+(?:remain\b|rem\b|are\s+left\b)", re.I)
+_LEFT: Final = regex(
+    rf"(?P<count>{NUMBER})\s*{STS}\s+(?:remain\b|rem\b|are\s+left\b|left(?=\s*[.,;)]))"
+    r"(?!\s+(?:on|in|before|at)\b)",
+    re.I,
+)
 """The count that remains, whatever is told of it."""
 _HEAD: Final = regex(
-    r"^\W*(?:(?:(?!(?:is|are)\b)[\w'-]+\s+){0,3}?(?:rows?|rnds?|rounds?)\b\.?\s*"
-    r"(?P<first>\d+)(?:\s*(?:[-–—]|to|and|&)\s*(?P<last>\d+))?\s*(?:\([^)]{1,20}\))?\s*[:.]"
-    r"|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?:rows?|rnds?|rounds?)\b[^:.]{0,20}[:.]"
+    r"^\W*(?:(?:(?!(?:is|are|from|as|of|cont\w*|rep\w*|work|until|on|in)\b)[\w'-]+\s+){0,3}?(?:rows?|rnds?|rounds?)\b\.?\s*"
+    r"(?P<first>\d+)(?:\s*(?P<joint>[-–—]|to|and|&)\s*(?P<last>\d+))?\s*(?:\([^)]{1,20}\))?\s*[:.]"
+    r"|(?P<nth>\d+)(?:st|nd|rd|th|d)\s+(?:row|rnd|round)\b[^:.]{0,20}[:.]"
     r"|(?P<one>(?:next|foll\w*|inc|dec|set-?up|joining|dividing|eyelet|turning|first|last|final)\s+"
     r"(?:row|rnd|round)\b[^:.]{0,30}[:.]))",
     re.I,
@@ -115,7 +132,7 @@ _SO_MANY: Final = regex(
     re.I,
 )
 _LONGER: Final = regex(
-    r"\b(?:until|till|for|times|patterns|repeats|rows|rnds|rounds|rep(?:eat(?:ing)?)?\s+(?!from)|cont(?:inue)?|even|straight|throughout"
+    r"\b(?:until|till|for|times|(?:carry|go|keep)(?:ing)?\s+(?:on|going|doing)|like\s+this|thus|so\s+on|again|down\s+to|each|up\s+to|before\s+and\s+after|st\.?\s?st|stocking|stockinette|garter|moss|seed|patt(?:ern)?|patterns|repeats|rows|rnds|rounds|rep(?:eat(?:ing)?)?\s+(?!from)|cont(?:inue)?|even|straight|throughout"
     r"|every|alt(?:ernate)?|length|long|in\s+patt(?:ern)?|rib(?:bing)?|complete|as\s+(?:given\s+)?for|same)\b",
     re.I,
 )
@@ -139,6 +156,16 @@ _REPEATED: Final = regex(
     rf"(?P<times>{NUMBER}|{'|'.join(_WORD_NUMBERS)}|once|twice)\s*(?:more\s*)?(?:times?(?:\(s\))?)?\b",
     re.I,
 )
+_TO_AN_END: Final = regex(
+    r"\b(?:until|till)\b|\bin\s+all\b|\b(?:al)?together\b|\btotal\b|\bform\b|\bset\b|\bor\b", re.I
+)
+"""Words by which a number of rows or of times is not how many are still to be knitted."""
+_SHORT_OF: Final = regex(r"\s*(?:less|short(?:er)?|longer|before)\b", re.I)
+"""Words by which a length is told against another."""
+_PART_WAY: Final = regex(
+    r"\b(?:k|knit|p|purl|work|rib)\s+(?:on\s+)?to\s+(?!(?:the\s+)?(?:end|last)\b)(?!(?:within\s+)?\d)", re.I
+)
+"""A row that is worked up to a place, and is not all of a row."""
 _UNIT: Final = r"(?:cms?\b|mm\b|ins?\b|inch(?:es)?\b|[\"”″])"
 _LENGTH: Final = rf"\d[\d.½¼¾⅛⅜⅝⅞]*(?:\s?[(\[][\d\s.,;:½¼¾⅛⅜⅝⅞–—-]+[)\]])*\s*{_UNIT}"
 _LASTING: Final = regex(
@@ -234,15 +261,18 @@ def propose(text: str, *, empty: bool = False, behind: str = "") -> Proposal:
     said = in_brackets(" ".join(text.split())[:LONGEST])
     count = printed_count(said) or printed_count(in_brackets(behind), alone=True)
     kept = _kind(said, empty=empty)
-    kinds = {_kind(each, empty=empty) for each in sentences_of(said)}
+    sentences = sentences_of(said)
+    kinds = {_kind(each, empty=empty) for each in sentences}
     if len(kinds) > 1 and kinds & {Kept.BIND_OFF, Kept.CAST_ON, Kept.PICK_UP}:
         kept = Kept.SPLIT
     if kept is Kept.NOTE and Kept.ROWS in kinds:
         kept = Kept.ROWS  # what is told first is not all
     head = _HEAD.match(said)
-    rows = _rows_in_head(head) if head is not None else _rows(said)
+    doubtful = _is_doubtful(kept, said, sentences, counted=bool(count or printed_change(said)))
+    rows = "" if doubtful or names_several(said) else _rows_in_head(head) if head is not None else _rows(said)
     return Proposal(
         kept=kept,
+        doubtful=doubtful,
         rows=rows,
         numbered=head is not None,
         says_rows=_says_rows(said, rows, headed=head is not None),
@@ -250,6 +280,23 @@ def propose(text: str, *, empty: bool = False, behind: str = "") -> Proposal:
         change=printed_change(said) if not count else "",
         moved=_moved(said, kept, count),
     )
+
+
+def _is_doubtful(kept: Kept, said: str, sentences: Sequence[str], *, counted: bool) -> bool:
+    """Return whether words may be of another kind than they look like."""
+    match kept:
+        case Kept.NOTE | Kept.OUT:
+            return is_doubtful_note(said)
+        case Kept.ROWS | Kept.ANEW:
+            first = (_not_told(said) or sentences)[0]
+            lasts = _SO_MANY.search(first) is not None or _LASTING.search(first) is not None
+            return not orders_row(first, counted=counted or lasts)
+        case Kept.BIND_OFF:
+            return is_doubtful_end(said)
+        case Kept.PICK_UP:
+            return is_doubtful_pick_up(said)
+        case _:
+            return False
 
 
 def says_stitches(text: str) -> bool:
@@ -319,25 +366,41 @@ def _kind(said: str, *, empty: bool) -> Kept:
     return Kept.ANEW if empty and _HEAD.match(said) is None else Kept.ROWS
 
 
+def _not_told(said: str) -> list[str]:
+    """Return the sentences of some words that do not only tell something."""
+    return [each for each in sentences_of(said) if not _TOLD.match(each) and not _SAYS.match(each)]
+
+
+def _is_worked(sentence: str) -> bool:
+    """Return whether rows are knitted for a sentence."""
+    lasts = _LASTING.search(sentence) is not None or _SO_MANY.search(sentence) is not None
+    return lasts or says_stitches(sentence) or orders_row(sentence)
+
+
 def _rows_in_head(head: re.Match[str]) -> str:
     if head["last"] is None:
         return "1"
-    return str(max(1, int(head["last"]) - int(head["first"]) + 1))
+    many = int(head["last"]) - int(head["first"]) + 1
+    if many < 1 or (head["joint"].isalpha() and head["joint"] != "to" and many > 2):
+        return ""  # "Rows 2 and 4" are not three, and do not follow each other
+    return str(many)
 
 
 def _rows(said: str) -> str:
-    repeated = _REPEATED.search(said)
+    if sum(map(_is_worked, _not_told(said))) > 1:
+        return ""  # "Rib for 2 in. Knit three rows." is not three rows
+    repeated = _REPEATED.search(said) if not _TO_AN_END.search(said) else None
     if repeated is not None:
         rows, times = in_figures(repeated["rows"]), in_figures(repeated["times"])
         numbers = [int(rows) * int(each) for each in re.findall(r"\d+", times)]
         return one_list(" ".join(map(str, numbers)))
-    many = _SO_MANY.search(said)
+    many = _SO_MANY.search(said) if not _TO_AN_END.search(said) else None
     if many is not None:
         several = (
             len(_ROWS.findall(said)) > 1 or _MORE.search(said) is not None
         )  # "on next 4 rows, then on 3 alt rows": neither is how many
         return "" if several else one_list(in_figures(many["rows"] or many["plain"]))
-    chart = _CHART.search(said)
+    chart = _CHART.search(said) if not _TO_AN_END.search(said) else None
     if chart is not None:
         return str(max(1, int(chart["last"]) - int(chart["first"]) + 1))
     lasting = _LASTING.search(said)
@@ -345,7 +408,10 @@ def _rows(said: str) -> str:
         several = len(_A_ROW.findall(said)) > 1 or (
             _ONE_ROW.search(said) is not None and sum(map(says_stitches, sentences_of(said))) > 1
         )  # "*k8, k2tog* around. Knit 1 round." is two
-        return "" if several or _LONGER.search(said) else "1"
+        several = several or _LONGER.search(said) is not None or _PART_WAY.search(said) is not None
+        return "" if several or is_measured(said) else "1"
+    if _SHORT_OF.match(said[lasting.end() :]):
+        return ""  # "until the foot is 3 in. less than your foot" is no length of the foot
     if lasting["for"]:
         return f"for {_plain_length(lasting['for'])}"
     measured = _FROM.match(said[lasting.end() :])
