@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.project.page.unread.doubts import is_measured
 from stepper.project.page.unread.left_open import LeftKind
 from stepper.project.page.unread.proposals import Kept
 from stepper.project.page.unread.same_lines import SamePart
@@ -65,6 +66,10 @@ _OFF: Final = "bind off all sts"
 _BEGINS: Final = regex(r"\b(?:start|begin|join)", re.I)
 _HERS: Final = "in your own words"
 """Told of a line that would have to know the stitches of a row in own words; it may be kept so too."""
+_BRINGS: Final = regex(r"\bcast\s+(?:on|up)\b|\bCO\b|\b(?:pick|take)\s+(?:\w+\s+)?up\b", re.I)
+"""An order by which stitches come onto the needles."""
+_TO_LENGTH: Final = regex(r"\b(?:until|till|as\s+long\s+as|same\s+length)\b", re.I)
+"""Words by which another part may only be measured against."""
 _WHAT: Final = "What is it?"
 _MOVED: Final = regex(
     r"(?P<verb>cast on|pick up|hold)\s+(?P<moved>\d.*)|(?P<again>again)\s+(?P<part>.+)", re.I
@@ -106,7 +111,7 @@ def ask_kind(
     hers = asked.left.kind is LeftKind.ROW and not asked.defines
     if by_parts and hers and asked.proposal.kept in (Kept.ROWS, Kept.ANEW) and _speaks_of_parts(asked):
         proposed, default = Reply(kept=Kept.PARTS), Kept.PARTS.value
-    if asked.same is not None:
+    if asked.same is not None and _is_again(asked, asked.same):
         same = asked.same if asked.same.plain else None
         proposed, default = Reply(kept=Kept.AGAIN, part=same), say_part(asked.same)
     while True:
@@ -138,7 +143,14 @@ def ask_kind(
 
 def _speaks_of_parts(asked: RowAsked) -> bool:
     """Return whether a row is to be asked of its stitches: of a remark on empty needles none come."""
-    return asked.so_far.stitches != 0 or COMES.search(asked.left.text) is not None
+    comes = _BRINGS if asked.proposal.doubtful else COMES  # "they are not picked up later"
+    return asked.so_far.stitches != 0 or comes.search(asked.left.text) is not None
+
+
+def _is_again(asked: RowAsked, same: SamePart) -> bool:
+    """Return whether a row surely works another part once more, rather than only speak of it."""
+    speaks = asked.proposal.kept is Kept.NOTE or _TO_LENGTH.search(asked.left.text) is not None
+    return same.plain or not (speaks or is_measured(asked.left.text))
 
 
 def propose_reply(asked: RowAsked, numbers: NumberQuestions) -> tuple[Reply | None, str]:

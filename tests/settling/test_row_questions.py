@@ -169,6 +169,10 @@ def test_text_in_front_of_the_pattern_stays_a_comment(monkeypatch: pytest.Monkey
     front = find_left_open(text)[0]
     type_answers(monkeypatch, "no", "")
     assert ask_front(front, take_in_hand(text, Path())) == "\n".join(text.split("\n")[1:])
+    casts_on = find_left_open(text.replace("Loops are long.", "Make a ring or cast on 8 sts."))[0]
+    type_answers(monkeypatch, "", "later")
+    with pytest.raises(LaterAsked):  # what may be knitted is no comment by Enter
+        ask_front(casts_on, take_in_hand(text, Path()))
     between = file_with("Twirl k2 all round.").replace('"twirl" is not understood here.', "this stands in front of the pattern.")
     assert look_at(find_left_open(between)[0], between).proposal.kept is Kept.NOTE
 

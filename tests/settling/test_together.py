@@ -34,6 +34,14 @@ def test_remarks_are_together_until_something_is_knitted() -> None:
     assert together(hat("Note: It is soft.", "Knit 1 row.", "Note: This is her hat.")) == []
 
 
+def test_text_in_front_that_may_be_knitted_is_asked_about_alone() -> None:
+    """Among six remarks in front of a shawl stood its cast-on and three of its parts."""
+    fronts = ["Size 1 is small.", "Cast on 8 sts into a ring.", "Pins are sharp.", "1st round: o, k1, o."]
+    front = "".join(f"# LOOK (row {at} of the text): it stands in front of the pattern.\n# {each}\n" for at, each in enumerate(fronts))
+    assert together(hat(front=front)) == ["Size 1 is small.", "Pins are sharp."]
+    assert together(hat(front=front), 1) == []
+
+
 def test_one_answer_keeps_them_all(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
     """Or none, and they are asked about one by one."""
     text = hat("Note: It is soft.", "Note: This is her hat.")

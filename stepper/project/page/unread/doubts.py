@@ -38,7 +38,7 @@ _ORDERED: Final = regex(
     r"|crochet|graft\w*|set\s+(?:lace|up|(?:the\s+)?(?:patt\w*|panel))|begin\s+again|start\s+again"
     r"|(?:end|finish)(?:ing)?\s+(?:with|on|after|in)|measur\w+|straight|even(?=\s+(?:until|for|to))"
     r"|same|alike|again|another|the\s+other|like\s+(?:the\s+)?(?:first|\d|before|other)|as\s+(?:for|before|above|given|the)\b"
-    r"|times|twice|until|till|every|alt(?:\.|ernat\w+)?|between\s+each|increases|decreases"
+    r"|\d+\s+more|times|twice|until|till|every|alt(?:\.|ernat\w+)?|between\s+each|increases|decreases"
     r"|stockinette|stocking|garter|moss|seed|st\.?\s?st|flat\s+from|to\s+and\s+fro|back\s+and\s+forth|in\s+the\s+round)(?!\w)",
     re.I,
 )
@@ -49,12 +49,15 @@ _OF_ROWS: Final = regex(
     re.I,
 )
 """Rows by their number, a number of them, or panels with their widths."""
+_FEW: Final = 3
+"""Letters of the shortest remark."""
 _LABEL: Final = regex(r"^\W*(?:[^\W\d][\w'’ -]{0,34}(?:\([^)]{0,40}\)\s*)?(?::|\.\s?[–—-]+|\.--)\s*)", re.I)
 """A label in front of a sentence: "Back:", "To Shape Neck.—"."""
 _TALK: Final = regex(
     r"^\W*(?:if|when(?:ever)?|where(?:ver)?|whether|there(?:by)?|it|it['’]s|you|you['’]\w+|we|i|they|he|she|this|that|that['’]s|these|those|the|a|an|some"
     r"|many|most|both|nb|n\.b|note|yes|no|still|better|don['’]t|do\s+not|always|never|only|well|as|because|since|in\s+(?:this|case)|in\s+the\s+last"
-    r"|for\s+(?:an?|the)|so|every\s+\w+\s+is|each|all|here|corrections?|even\s+rounds)\b",
+    r"|for\s+(?:an?|the)|so|every\s+\w+\s+is|each|all|here|corrections?|even\s+rounds"
+    r"|\d[\d\s/,:()\[\]–-]*+(?:[a-z]+\s+)?(?:sts?|stitches))\b",
     re.I,
 )
 """How a sentence begins that tells something, or hangs on another."""
@@ -76,7 +79,7 @@ _NO_ROW: Final = regex(
     rf"\bw\s*&\s*t\b|(?<!\bend, )(?<!\bend )(?<!\bend; )\bturn\b(?!\s+up\b)"
     rf"|\bn\d\b|\b(?:instep|sole|needles?\s+\d)\s*:|\b(?:knit|weave|work)\s+(?:them|it|ends?|tails?)\s+in\b"
     rf"|\b(?:on|over)\s+(?:the\s+)?(?:(?:these|this|first|last|rem\w*|other|set\s+of)\s+)+\d+(?:\s?[(\[][^)\]]*[)\]])?\s*(?:\w+\s+)?{STS}"
-    rf"|^\W*(?!(?:knit|purl|work|rib|k|p)\b)(?:[a-z'-]+\s+){{0,2}}{_ROW}\W*$|\bbegin\s+again\b|\bfrom\s+row\b|\bfrom\s*\*+\s*to\s*\*+",
+    rf"|^\W*(?!(?:knit|purl|work|rib|k|p)\b)(?:[a-z'-]+\s+){{0,2}}{_ROW}\W*$|\bbegin\s+again\b|\b(?:the\s+same|alike)\W*$|\bfrom\s+row\b|\bfrom\s*\*+\s*to\s*\*+",
     re.I,
 )
 """Words that turn a row before its end, or are of a part of it, of a part of the stitches, or of no row."""
@@ -104,7 +107,8 @@ _OFF_IN_PART: Final = regex(
 """Words by which not all stitches are bound off, or others wait."""
 _NUMBERED_AGAIN: Final = regex(
     rf"\b\d+\s+as\s+(?:rnd\s+|row\s+)?\d|\d(?:st|nd|rd|th|d)\s+{_ROW}\b.*\d(?:st|nd|rd|th|d)\s+{_ROW}\b|\b{_ROW}\s*\d+\s*[:.].*\b{_ROW}\s*\d+\s*[:.]"
-    rf"|\b(?:and|&)\s+(?:all|every|each)\b[^.:]{{0,30}}(?:{_ROW}|[RW]\.?S)\b|\b(?:next|foll\w*)\s+(?:and|&)\s|[.;]\s+(?:next|foll\w*)\s+{_ROW}\b",
+    rf"|\b(?:and|&)\s+(?:all|every|each)\b[^.:]{{0,30}}(?:{_ROW}|[RW]\.?S)\b|\b(?:next|foll\w*)\s+(?:and|&)\s|[.;]\s+(?:next|foll\w*)\s+{_ROW}\b"
+    rf"|:.*\b{_MANY}\s+(?:rows|rnds|rounds)\b",
     re.I,
 )
 """More rows than one, each by its own number or word."""
@@ -137,9 +141,9 @@ _LESS: Final = regex(
     re.I,
 )
 """One stitch less each."""
-_TWO_LESS: Final = regex(r"(?<![\w.])(?:[kp]\.?\s?3\s?tog|sk2po?|s2kp2?|sk2p|cdd|dd|sssk)(?!\w)", re.I)
+_TWO_LESS: Final = regex(r"(?<![\w.])(?:[kp]\.?\s?3\s?tog|sk2po?|s2kp2?|sk2p|cdd|d\.?\s?d|sssk)(?!\w)", re.I)
 _MORE: Final = regex(
-    r"(?<![\w.])(?:yo|yrn|y?fwd|w\.?\s?fwd|yarn\s+over|(?-i:o)(?=\s*[,;.*)])|m1[lrp]?|m\.1|kfb|pfb)(?!\w)",
+    r"(?<![\w.])(?:yo|yrn|y?fwd|w\.?\s?f(?:wd)?|yarn\s+over|(?-i:o)(?=\s*[,;.*)])|m1[lrp]?|m\.1|kfb|pfb)(?!\w)",
     re.I,
 )
 """One stitch more each."""
@@ -159,8 +163,8 @@ def is_doubtful_note(said: str) -> bool:
     Args:
         said: The words as printed.
     """
-    if not any(map(str.isalpha, said)):
-        return True
+    if sum(map(str.isalpha, said)) < _FEW:
+        return True  # a star, or the letter of a yarn
     signs = (_ORDERED, _OF_ROWS, _MEASURED, SHORTHAND, _BACK)
     return any(sign.search(said) is not None for sign in signs)
 

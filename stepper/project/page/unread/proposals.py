@@ -90,11 +90,12 @@ NUMBER: Final = (
 turns: `168 (180) 192 (208) 228`."""
 _BEHIND: Final = regex(
     rf"(?:(?<=[.!?:;)])|(?<=\s)[=–—-]|[(\[–—=→]|\bnow(?:\s+have)?|\btotal\s+of|\bhave)\s*(?P<count>{NUMBER})"
-    rf"(?:\s+[a-z]+){{0,2}}?\s*{STS}\.?(?:\s+(?:in\s+total|total|rem(?:ain(?:ing)?)?|left|on\s+(?:the\s+)?needles?"
+    rf"(?:\s+(?!(?:gusset|thumb|pocket|edge|border|band|panel|steek|underarm|instep|sole|raglan|marked|new|extra|more)\b)[a-z]+){{0,2}}?"
+    rf"\s*{STS}\.?(?:\s+(?:in\s+total|total|rem(?:ain(?:ing)?)?|left|on\s+(?:the\s+)?needles?"
     rf"|for\s+all\s+sizes)){{0,2}}\s*[)\]]?\s*[.;]?\s*$",
     re.I,
 )
-"""The count behind a row."""
+"""The count behind a row, not one of a part of its stitches: "7 gusset sts"."""
 _CHANGED: Final = regex(
     rf"(?P<count>{NUMBER})\s*{STS}\s*(?P<way>inc|dec)(?:'d|reased|\.)?(?:\s+(?:in\s+all|each\s+time))?[)\]]?\s*[.;]?\s*$",
     re.I,
