@@ -140,7 +140,8 @@ def _is_unread(line: Line) -> bool:
 
 
 def _is_remark(line: Line) -> bool:
-    return propose(line.text.removeprefix("Note: ")).kept is Kept.NOTE
+    found = propose(line.text.removeprefix("Note: "))
+    return found.kept is Kept.NOTE and not found.doubtful
 
 
 def _is_worked(line: Line, ends: Mapping[int, int]) -> bool:

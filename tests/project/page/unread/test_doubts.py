@@ -37,6 +37,7 @@ from tests.tables import each_row
         ("8 [9, 10] times.", True),
         ("When it is 4 cm long dec 2 at the seam.", True),
         ("From here all is st st.", True),
+        ("Twirl each pair over the thumb.", True),
         ("*", True),
     ],
 )
