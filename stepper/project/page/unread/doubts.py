@@ -15,7 +15,7 @@ from stepper.project.page.stops import sentences_of
 from stepper.project.rewording.synonym import STS
 from stepper.regex import regex
 
-_ROW: Final = r"(?:rows?|rnds?|rounds?)"
+_ROW: Final = r"(?:rows?|rnds?|rounds?|rds?)"
 _MANY: Final = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty)"
 _MEASURED: Final = regex(
     r"(?<![\w.])[\d½¼¾][\d.½¼¾⅓⅔⅛⅜⅝⅞]*+(?:\s?[(\[][\d\s,:;/.–½¼¾⅓⅔⅛⅜⅝⅞-]{1,60}[)\]]|\s?[/:–-]\s?\d[\d.½¼¾⅛⅜⅝⅞]*+)*+\s*"

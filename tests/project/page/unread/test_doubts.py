@@ -155,6 +155,7 @@ def test_an_end_in_part_and_stitches_that_come_back_are_asked_about() -> None:
         ("PART I 1st round: o, k1, o.", True),
         ("Ten rounds form the pattern.", True),
         ("Each round is to be worked 4 times.", True),
+        ("And the moss, 2 sts. and 2 rds.: 1st rd. 1 M., 1 W.", True),
         ("3 mm needles; 6 buttons; a stitch-holder.", False),
         ("k2tog knit 2 together, ssk slip, slip, knit", False),
     ],
