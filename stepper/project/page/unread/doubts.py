@@ -150,7 +150,7 @@ _MORE: Final = regex(
 _MORE_LESS: Final = regex(r"(?<![\w.])(?:[kp]?\s?\d*\s?tog(?:ether)?)(?!\w)", re.I)
 """Any that are worked together, however many: those that are not counted are not known."""
 _BARE: Final = regex(
-    r"(?:[.:;→=]|--|[–—])\s*[(\[]?\d+(?:\s?[(\[:/,–-][\d\s,:/–-]+[)\]]?)?\s*[)\]]?\W*$"
+    r"(?:(?<!\b[kp])\.|[:;→=]|--|[–—])\s*[(\[]?\d+(?:\s?[(\[:/,–-][\d\s,:/–-]+[)\]]?)?\s*[)\]]?\W*$"
     r"|[.:;]\s*(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:-\w+)?|eleven|twelve|\w+teen)\b[^.]{0,30}\W*$",
     re.I,
 )

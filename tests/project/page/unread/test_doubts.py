@@ -118,6 +118,7 @@ def test_several_rows_are_no_one_row(words: str, several: bool) -> None:
         ("K1, * o, k 3, sl 1, n, pass the slipped stitch over, k 3, o, k 1; repeat.", False),
         ("K. 2 tog., w.fwd., K. 1, w.fwd., s.k.p.o.", False),
         ("With needles No. 2 and yarn N. knit one row.", False),
+        ("Twirl, P. 2, K. 15.", False),
         ("Yo twice, k2tog, loop.", True),
         ("K2tog, loops.", True),
         ("*K2tog, k1*, yo, loop.", True),
