@@ -35,6 +35,7 @@ from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import (
     done_name,
     end_sentence,
+    name_from,
     on_day,
     place_name,
     round_name,
@@ -143,7 +144,7 @@ def _taken(effect: effects.TellTaken, plan: Plan) -> str:
     told = f"from {changed[0].before} to {changed[0].after} stitches"
     if changed[0].index == effect.place.index - 1 and not effect.place.stitch:
         return f"{taken}, which goes {told}."
-    return f"{taken}; among them {place_name(changed[0])}, {told}."
+    return f"{taken}; among them {name_from(changed[0].index, effect.place.index - 1, plan)}, {told}."
 
 
 def _finished(effect: effects.TellFinished, plan: Plan) -> str:

@@ -209,7 +209,7 @@ def test_rounds_at_once_lead_over_stops_and_yarns_taken_up_and_are_taken_back() 
         plan_named("switchback"),
         """
         > go to round 4 of yoke
-        Taken as done: up to Yoke, round 3 of 37; among them Yoke, round 2 of 37, First increase, from 100 to 150 stitches.
+        Taken as done: up to Yoke, round 3 of 37; among them round 2, First increase, from 100 to 150 stitches.
         Yoke, round 4 of 37: knit all one hundred fifty.
         > the pine row is finished
         Taken as done: up to Yoke, round 5 of 37, chart trail round 1.

@@ -88,7 +88,7 @@ def test_a_round_is_done_when_she_sees_its_colour_finished() -> None:
         GARMENT,
         """
         > go to round 4 of yoke
-        Taken as done: up to Yoke, round 3 of 6, chart cairn round 1; among them Yoke, round 2 of 6, Final increase, from 225 to 246 stitches.
+        Taken as done: up to Yoke, round 3 of 6, chart cairn round 1; among them round 2, Final increase, from 225 to 246 stitches.
         Yoke, round 4 of 6, chart cairn round 2: one chalk, four ember, one chalk, forty one times.
         > the ember round is finished
         Round 5, chart cairn round 3: in ember, knit all two hundred forty six.
