@@ -119,6 +119,19 @@ def test_a_repeat_is_named_by_its_number() -> None:
         (effects.TellUndone(event=None, again=False), "Taken back: that."),
         (effects.TellRecap(done=None, at=AT), "Nothing has been knitted yet."),
         (effects.TellRecap(done=Position(index=2), at=""), "Last done: Neckband, round 2 of 2."),
+        (effects.TellTaken(stitches=450, place=Position(index=3)), "Taken as done: up to Yoke, round 1 of 6."),
+        (
+            effects.TellTaken(stitches=700, place=Position(index=4), changed=(3,)),
+            "Taken as done: up to Yoke, round 2 of 6, Final increase, which goes from 225 to 246 stitches.",
+        ),
+        (
+            effects.TellTaken(stitches=900, place=Position(index=5), changed=(3,)),
+            "Taken as done: up to Yoke, round 3 of 6, chart cairn round 1; among them round 2, Final increase, from 225 to 246 stitches.",
+        ),
+        (
+            effects.TellTaken(stitches=900, place=Position(index=5), changed=(0, 3)),
+            "Taken as done: up to Yoke, round 3 of 6, chart cairn round 1; two rounds among them change the number of stitches.",
+        ),
         (effects.Close(), ""),
     ],
 )
