@@ -75,7 +75,8 @@ def _in_short(round_: Round, plan: Plan) -> str:
     yarns = about_round.yarns_of(round_)
     if len(yarns) > 1:
         parts.append(f"in {_names(yarns, plan)}")
-    parts.append(f"{plural(round_.after, 'stitch', 'stitches')} after it")
+    if not round_.is_uncounted:
+        parts.append(f"{plural(round_.after, 'stitch', 'stitches')} after it")
     return ", ".join(parts)
 
 

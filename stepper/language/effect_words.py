@@ -49,7 +49,7 @@ from stepper.plan.told_only import lead_in_once
 from stepper.plan.yarn.strand_remarks import catches_of
 from stepper.plan.yarn.worked_twice import second_pieces
 from stepper.session import answers, effects
-from stepper.session.counting.tally import Shaping, shaping_at
+from stepper.session.counting.tally import Shaping, is_counted_at, shaping_at
 from stepper.session.due import round_reached
 from stepper.session.effects import Effect, Lead, ReadingChange
 from stepper.session.speech_length import MOST_S, seconds_of
@@ -141,7 +141,8 @@ def _taken(effect: effects.TellTaken, plan: Plan) -> str:
     if len(changed) > 1:
         many = f"{words(len(changed))} {round_word(changed[0])}s"
         return f"{taken}; {many} among them change the number of stitches."
-    told = f"from {changed[0].before} to {changed[0].after} stitches"
+    before = f"from {changed[0].before} " if is_counted_at(plan, Position(index=changed[0].index)) else ""
+    told = f"{before}to {changed[0].after} stitches"
     if changed[0].index == effect.place.index - 1 and not effect.place.stitch:
         return f"{taken}, which goes {told}."
     return f"{taken}; among them {name_from(changed[0].index, effect.place.index - 1, plan)}, {told}."
@@ -176,10 +177,13 @@ def _stop(effect: effects.TellStop, plan: Plan) -> str:
 # Answers
 
 
+_UNCOUNTED: Final = "Nobody knows how many stitches are on the needles here."
+
+
 def _place(effect: answers.TellPlace, plan: Plan) -> str:
     place = effect.place
     many = plural(effect.count, "stitch", "stitches") if effect.count else "No stitches"
-    on_needles = f"{many} on the needles."
+    on_needles = f"{many} on the needles." if effect.count is not None else _UNCOUNTED
     if place.index >= len(plan.rounds):
         if plan.open is not None:
             return f"{sentence_case(plan.open.section)}, at a row that I do not read. {on_needles}"
@@ -237,6 +241,10 @@ def _next_change(shaping: Shaping) -> str:
 
 
 def _expected(effect: answers.TellExpected, plan: Plan) -> str:
+    if effect.now is None or effect.end is None:
+        known = f" {effect.now} now." if effect.now is not None else ""
+        known = f" {effect.end} at the end." if effect.end is not None else known
+        return f"{_UNCOUNTED if effect.now is None else 'Nobody knows the count at the end.'}{known}"
     if effect.now == effect.end:
         line = f"{plural(effect.now, 'stitch', 'stitches')}, now and at the end."
     else:

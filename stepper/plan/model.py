@@ -13,6 +13,7 @@ from enum import StrEnum
 from stepper.craft.even.manners import Manner
 from stepper.craft.stitches import stitch
 from stepper.plan.materials import Materials
+from stepper.project.reading.own_words import UNCOUNTED
 from stepper.records import dataclass
 
 
@@ -169,6 +170,11 @@ class Round:
     def progress(self) -> int:
         """How many stitches the round has, as counted on the right needle. Unit: stitches."""
         return sum(item.progress for item in self.phrase)
+
+    @property
+    def is_uncounted(self) -> bool:
+        """Whether nobody knows how many stitches it leaves: of several rows only the last was counted."""
+        return self.words.rstrip(" .").endswith(UNCOUNTED)
 
     @property
     def numbered(self) -> str:

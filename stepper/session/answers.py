@@ -16,7 +16,7 @@ from stepper.session import cues
 from stepper.session.changed_plan import respacing
 from stepper.session.counting import doubts
 from stepper.session.counting.checks import expected_at_end
-from stepper.session.counting.tally import between_markers, count_at
+from stepper.session.counting.tally import between_markers, count_at, is_counted_at
 from stepper.session.effects import Effect, Lead, TellFinished, TellHelp, TellStep
 from stepper.session.fault import respond as inquiry
 from stepper.session.open_row.telling import tell_open_row
@@ -42,8 +42,8 @@ class TellPlace(Effect):
     """Say where the knitting stands."""
 
     place: Position
-    count: int
-    """Stitches on the needles. Unit: stitches."""
+    count: int | None
+    """Stitches on the needles; None where nobody knows. Unit: stitches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,8 +59,9 @@ class TellSpacing(Effect):
 class TellExpected(Effect):
     """Say how many stitches there should be."""
 
-    now: int
-    end: int
+    now: int | None
+    """None where nobody knows, here and at the end."""
+    end: int | None
     between: tuple[int, ...]
     """Between the markers at the end of the round; empty without markers. Unit: stitches."""
 
@@ -101,6 +102,11 @@ class TellTimeKnitted(Effect):
     """Whether her own pace is known; otherwise the usual one is assumed."""
 
 
+def tell_place(plan: Plan, place: Position) -> TellPlace:
+    """Tell a place with the stitches on the needles, where they are known."""
+    return TellPlace(place=place, count=count_at(plan, place) if is_counted_at(plan, place) else None)
+
+
 def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False, taught: bool = False) -> Effect:
     """Tell the current step from the place in it, or that no round is left.
 
@@ -132,7 +138,7 @@ def _again(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
 
 def _where(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
     place = state.place
-    yield TellPlace(place=place, count=count_at(plan, place))
+    yield tell_place(plan, place)
     if place.stitch and sort_of(plan.rounds[place.index]) in (RoundSort.COLOURS, RoundSort.TEXTURE):
         # Nobody has counted so many stitches of a chart; which repeat it is shows on the needles.
         for each in about_round.tell_repeat(plan, state, cue.at):
@@ -149,7 +155,9 @@ def _spacing(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
 def _how_many(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
     place = state.place
     between = between_markers(plan.rounds[place.index]) if place.index < len(plan.rounds) else ()
-    yield TellExpected(now=count_at(plan, place), end=expected_at_end(plan, place), between=between)
+    now = count_at(plan, place) if is_counted_at(plan, place) else None
+    end = expected_at_end(plan, place) if is_counted_at(plan, Position(index=place.index + 1)) else None
+    yield TellExpected(now=now, end=end, between=between)
 
 
 def _how_far(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:

@@ -13,11 +13,11 @@ from typing import Any, Final
 
 from stepper.plan.model import Plan
 from stepper.session import cues, read_along
-from stepper.session.answers import ANSWERS, TellPlace, step_at
+from stepper.session.answers import ANSWERS, step_at, tell_place
 from stepper.session.changed_plan import respacing
 from stepper.session.clock_cues import Beat, Silence
 from stepper.session.counting import doubts
-from stepper.session.counting.tally import count_at, count_between
+from stepper.session.counting.tally import count_between
 from stepper.session.due.round_reached import tell_due, tell_reminders, tell_second
 from stepper.session.effects import (
     AskCount,
@@ -266,7 +266,7 @@ def _step_there(plan: Plan, after: State, *, named: bool) -> Iterator[Effect]:
         named: Whether what was said before lets her know the place.
     """
     if stop_in_hand(plan, after) and not named:
-        yield TellPlace(place=after.place, count=count_at(plan, after.place))
+        yield tell_place(plan, after.place)
     yield step_at(plan, after, Lead.FULL)
 
 

@@ -430,7 +430,7 @@ def joined_behind(words: str) -> tuple[str, ...]:
 def write_short_rows(answer: OpenAnswer, words: str, before: int) -> Forms:
     """Write short rows as whole rows that leave as many stitches and the same side facing."""
     same = "" if answer.stitches == before else str(answer.stitches)
-    return (write_each(words, (*[""] * (answer.rows - 1), same)),)
+    return (write_each(words, (*[""] * (answer.rows - 1), same), uncounted=bool(same)),)
 
 
 OF_PARTS: Final = (OpenKind.PARTS, OpenKind.SHORT_ROWS, OpenKind.TAKEN, OpenKind.COME)

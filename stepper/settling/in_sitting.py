@@ -302,7 +302,7 @@ def _counted(answer: OpenAnswer, looked: Looked) -> Reply:
     noted = find_depended_on(asked.left.text) or is_row_of_ring(asked)
     if noted or stitches == 0:  # its words are a note above the rows
         here = numbers.before or stitches
-        count = CountAnswer(each=(*(here,) * (answer.rows - 1), stitches))
+        count = numbers.counted_behind(answer.rows, stitches)
         typed += [AnsweredNumber(values=(stitches,))] if stitches != here else []
     elif count is None or not as_proposed:
         single = AnsweredNumber(values=(stitches,))
@@ -310,8 +310,8 @@ def _counted(answer: OpenAnswer, looked: Looked) -> Reply:
         same = stitches == before
         text = "" if same else count.text if printed and count is not None else single.text
         changes = not same and answer.rows > 1
-        each = (*((before or stitches,) * (answer.rows - 1)), stitches) if changes else ()
-        count = CountAnswer(text=text, each=each)
+        last = numbers.counted_behind(answer.rows, stitches) if changes else CountAnswer()
+        count = replace(last, text=text)
         typed += [single] if not same and (changes or not printed) else []
     return Reply(kept=Kept.ROWS, numbers=RowNumbers(rows=rows, count=count, typed=tuple(typed)))
 
@@ -324,8 +324,8 @@ def _by_note(answer: OpenAnswer, looked: Looked) -> tuple[Written, ...]:
     if here == 0:
         (rows,) = write_counted(answer, asked.left.text, 0)
     else:
-        each = (*(here or answer.stitches,) * (answer.rows - 1), answer.stitches)
-        rows = write_each(asked.left.text, tuple(map(str, each)))
+        count = looked.numbers.counted_behind(answer.rows, answer.stitches)
+        rows = write_each(asked.left.text, tuple(map(str, count.each)), uncounted=count.last_alone)
     return (write_first_read(((*rows, *_behind(answer, looked)),), asked.left, looked.file),)
 
 

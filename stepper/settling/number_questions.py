@@ -49,6 +49,8 @@ class CountAnswer:
     """As it is written in the file, a number, a list or a change; empty if the number stays the same."""
     each: tuple[int, ...] = ()
     """The count after each of several rows, if they were answered one by one."""
+    last_alone: bool = False
+    """Whether only the last of them was counted, and those before it stand as before them."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -260,6 +262,12 @@ class NumberQuestions:
         each = ask_read(f"How many stitches after each of the {many} rows?", default, read)
         self.typed.append(AnsweredNumber(values=each[:1]))
         return each
+
+    def counted_behind(self, rows: int, stitches: int) -> CountAnswer:
+        """Return the counts of several rows of which only the number behind the last was said."""
+        before = self.before or stitches
+        each = (*(before,) * (rows - 1), stitches)
+        return CountAnswer(each=each, last_alone=stitches != before and not _says_last(self.words))
 
     def _by_words(self, count: str) -> tuple[int, ...]:
         """Return the count after each row where the words tell them all."""

@@ -69,7 +69,7 @@ def forms_of(reply: Reply, asked: RowAsked) -> Forms:
     rows = numbers.rows if numbers is not None else asked.proposal.rows
     count = numbers.count if numbers is not None else None
     if count is not None and count.each:
-        return (write_each(words, tuple(map(str, count.each))),)
+        return (write_each(words, tuple(map(str, count.each)), uncounted=count.last_alone),)
     text = count.text if count is not None else ""
     by_number = asked.proposal.numbered and rows == asked.proposal.rows
     plain = write_kept(words, kept, rows=rows, count=text, flat=asked.so_far.flat)

@@ -94,9 +94,18 @@ def test_what_it_seems_to_be_is_proposed_and_kept_with_a_yes(
             OpenAnswer(kind=OpenKind.ROWS, rows=3, stitches=30),
             [
                 "Note: Twirl k2 in loops.",
-                "Own words: by the words above, row 1 of 3. 40 sts.",
-                "Own words: by the words above, row 2 of 3. 40 sts.",
+                "Own words: by the words above, row 1 of 3, stitches not counted. 40 sts.",
+                "Own words: by the words above, row 2 of 3, stitches not counted. 40 sts.",
                 "Own words: by the words above, row 3 of 3. 30 sts.",
+            ],
+        ),
+        (
+            "Twirl k2 in loops, and in the last round k2tog all round.",
+            OpenAnswer(kind=OpenKind.ROWS, rows=2, stitches=20),
+            [
+                "Note: Twirl k2 in loops, and in the last round k2tog all round.",
+                "Own words: by the words above, row 1 of 2. 40 sts.",
+                "Own words: by the words above, row 2 of 2. 20 sts.",
             ],
         ),
         ("Twirl k2 in loops. 44 sts.", OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=42), ["Own words: Twirl k2 in loops. 44 sts. 42 sts."]),
@@ -198,7 +207,10 @@ def test_what_later_rows_hang_on_is_no_matter_of_a_count(tmp_path: Path, words: 
             "",
             True,
             OpenAnswer(kind=OpenKind.ROWS, rows=2, stitches=34),
-            ["Own words: by the words above, row 1 of 2. 40 sts.", "Own words: by the words above, row 2 of 2. 34 sts."],
+            [
+                "Own words: by the words above, row 1 of 2, stitches not counted. 40 sts.",
+                "Own words: by the words above, row 2 of 2. 34 sts.",
+            ],
         ),
     ],
 )

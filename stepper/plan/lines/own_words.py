@@ -20,6 +20,7 @@ from stepper.plan.stitches.row_elements import UNNAMED, name_apart
 from stepper.project.instructions import BindOff, OwnWords, Phrase
 from stepper.project.model import RuleKind
 from stepper.project.problems import Span
+from stepper.project.reading.own_words import UNCOUNTED
 from stepper.project.stitchwork import Work
 from stepper.regex import regex
 
@@ -210,6 +211,8 @@ def _tell(template: Template, before: int, after: int, needles: Needles, *, lost
         behind = " as printed" if own.count is not None else ""
         leaving = sum(one.times.of(needles.size) for one in own.held if one.times is not None)
         counts = f"{before} before, {leaving} on hold, {after} after{behind}"
+    elif own.text.rstrip(" .").endswith(UNCOUNTED):
+        counts = f"nobody knows how many, and they stand as {after} up to the row that was counted"
     elif own.count is None:
         counts = f"{before} before and after, as no count is printed behind them"
     elif before == after:

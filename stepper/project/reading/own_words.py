@@ -85,6 +85,9 @@ class OwnRow:
         )
 
 
+UNCOUNTED: Final = "stitches not counted"
+"""How the words of a row end whose number of stitches nobody knows: of several rows only the last was
+counted, and the count written behind the others is the one before them."""
 _KNIT: Final = " Knit "
 _MOVES: Final = regex(
     r"(?P<come>(?:cast|CO|pick)\b(?!\s+off))|(?P<go>(?:bind|cast)\s+off\b|BO\b)|(?P<held>hold\b)", re.I

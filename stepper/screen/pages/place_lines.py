@@ -12,9 +12,9 @@ from stepper.screen.drawing.style import BOLD
 from stepper.screen.pages.ahead import find_next_shaping, say_duration
 from stepper.screen.pages.count_badge import count_expected
 from stepper.screen.scene import Scene
-from stepper.session.counting.tally import markers_in
+from stepper.session.counting.tally import is_counted_at, markers_in
 from stepper.session.pace.outlook import paces_of
-from stepper.session.state import State
+from stepper.session.state import Position, State
 
 _NARROW = 36
 """Columns below which words yield to figures."""
@@ -25,8 +25,11 @@ def list_counts(scene: Scene, columns: int) -> list[Row]:
     round_ = scene.course.rounds[scene.state.place.index]
     now, end = count_expected(scene.plan, scene.state)
     narrow = columns < _NARROW
-    if now == end:
-        counts: Row = (Styled(f"{now} sts", BOLD), Styled("" if narrow else " throughout"))
+    here, behind = scene.state.place, Position(index=round_.index + 1)
+    if not (is_counted_at(scene.plan, here) and is_counted_at(scene.plan, behind)):
+        counts: Row = (Styled("? sts", BOLD), Styled("" if narrow else " that nobody knows"))
+    elif now == end:
+        counts = (Styled(f"{now} sts", BOLD), Styled("" if narrow else " throughout"))
     elif narrow:
         counts = (Styled(f"{now} to {end} sts", BOLD),)
     else:

@@ -9,7 +9,7 @@ from stepper.craft.gauge import SPAN_MM
 from stepper.plan.model import Plan
 from stepper.plan.under_way.lengthen import in_rows, rounds_to_reach
 from stepper.session.counting.count_timing import why_count
-from stepper.session.counting.tally import count_at
+from stepper.session.counting.tally import count_at, is_counted_at
 from stepper.session.cues import Count, Length, OffBy
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Counted, Measured
@@ -22,6 +22,8 @@ FARTHEST_OFF = 20.0
 def count(plan: Plan, state: State, cue: Count) -> Decision:
     """Compare a count with those expected here and at the end of the round."""
     place = state.place
+    if not is_counted_at(plan, place):
+        return Refusal(sentence=_uncounted(plan, place))
     expected, end = count_at(plan, place), expected_at_end(plan, place)
     if not place.stitch and place.index and why_count(plan, state, place.index - 1) is not None:
         # She was asked for it here, so the count after the next round is not a right answer.
@@ -42,6 +44,13 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
             expected_end=end,
         ),
     )
+
+
+def _uncounted(plan: Plan, place: Position) -> str:
+    """Say that no count can be wrong among rows of which only the last was counted, and which can."""
+    last = next((each for each in plan.rounds[place.index :] if not each.is_uncounted), None)
+    then = f" {last.after} are expected after the last of them." if last is not None else ""
+    return f"Among these rows nobody knows the count.{then}"
 
 
 def expected_at_end(plan: Plan, place: Position) -> int:

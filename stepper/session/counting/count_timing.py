@@ -72,8 +72,8 @@ def why_count(plan: Plan, state: State, done: int) -> str | None:
         done: Index of the round.
     """
     asking, round_ = state.knitting.asking, plan.rounds[done]
-    if asking is Asking.NEVER or not round_.after:
-        return None  # with nothing on the needles there is nothing to count
+    if asking is Asking.NEVER or not round_.after or round_.is_uncounted:
+        return None  # nothing is on the needles, or nobody knows how many
     check = round_.checkpoint.reason if round_.checkpoint is not None else None
     if asking is Asking.PATTERN:
         return check

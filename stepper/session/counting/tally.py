@@ -61,6 +61,12 @@ def count_at(plan: Plan, place: Position) -> int:
     return plan.count_before(place.index)
 
 
+def is_counted_at(plan: Plan, place: Position) -> bool:
+    """Return whether the stitches at a place are known: not among rows of which only the last was counted."""
+    near = (place.index - 1, place.index) if place.stitch else (place.index - 1,)
+    return not any(plan.rounds[at].is_uncounted for at in near if 0 <= at < len(plan.rounds))
+
+
 def count_between(plan: Plan, start: Position, end: Position) -> int:
     """Count the stitches from one place to another; below 0 if the other comes first."""
     first, last = min(start.index, end.index), max(start.index, end.index)

@@ -246,6 +246,7 @@ def ask_checks(plan: Plan, state: State, done: int, first: int | None = None) ->
         each
         for each in range(done, (done if first is None else first) - 1, -1)
         if all(later.after == on_needles for later in plan.rounds[each : done + 1])
+        and not plan.rounds[done].is_uncounted
     ]
     reason = next(filter(None, (why_count(plan, state, each) for each in due)), None)
     if reason is None and state.knitting.asking is not Asking.NEVER:

@@ -304,3 +304,36 @@ def test_a_count_within_a_row_in_own_words_is_not_judged() -> None:
         Round 3: knit all twenty four.
         """,
     )
+
+
+ONLY_LAST_COUNTED = """
+Cast on 40 sts.
+Join in the round.
+Knit 2 rounds.
+Note: Twirl the loops.
+Own words: by the words above, row 1 of 3, stitches not counted. 40 sts.
+Own words: by the words above, row 2 of 3, stitches not counted. 40 sts.
+Own words: by the words above, row 3 of 3. 50 sts.
+Knit 2 rounds.
+"""
+
+
+def test_where_nobody_knows_the_count_none_is_said_and_none_is_wrong() -> None:
+    """Of three rows only the last was counted: 40 would be false behind the others, and 46 no fault."""
+    session = opened(plan_of(project(ONLY_LAST_COUNTED)))
+    check(
+        after(session, "six rounds done", "go back one round"),
+        """
+        > where am i
+        Body, round 6 of 8, at its beginning. Nobody knows how many stitches are on the needles here.
+        > how many stitches
+        Nobody knows how many stitches are on the needles here. 50 at the end.
+        > count is 46
+        Among these rows nobody knows the count. 50 are expected after the last of them.
+        > next step
+        Count now: 50 expected, as printed for this row.
+        Round 7: knit all fifty.
+        > count is 50
+        50, as it should be.
+        """,
+    )

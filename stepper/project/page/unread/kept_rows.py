@@ -13,6 +13,7 @@ from stepper.project.page.marks import MARK
 from stepper.project.page.quoting import comment, value, writable
 from stepper.project.page.stops import sentences_of
 from stepper.project.page.unread.proposals import LONGEST, NUMBER, Kept, printed_change, printed_count
+from stepper.project.reading.own_words import UNCOUNTED
 from stepper.regex import regex
 
 _HEAD: Final = regex(
@@ -93,18 +94,20 @@ def _take_aside(plain: str) -> tuple[str, str]:
     return head, f"{head} {aside['name'].strip()}: {plain[match.end() :]}"
 
 
-def write_each(words: str, counts: Sequence[str]) -> tuple[str, ...]:
+def write_each(words: str, counts: Sequence[str], *, uncounted: bool = False) -> tuple[str, ...]:
     """Write rows one by one: the words once as a note, then a row for each with its count.
 
     Args:
         words: The words of the page, which are for all of the rows.
         counts: The stitches after each row, a number or a list; empty for the same as before it, `0` at the
             end where all are bound off.
+        uncounted: Whether nobody knows the count of any but the last, and none of them is to be said.
     """
     plain = " ".join(words.split())
     rows = [f"Note: {plain}"]
     for number, count in enumerate(counts, start=1):
-        which = f"by the words above{f', row {number} of {len(counts)}' if len(counts) > 1 else ''}."
+        which = f"by the words above{f', row {number} of {len(counts)}' if len(counts) > 1 else ''}"
+        which += f", {UNCOUNTED}." if uncounted and number < len(counts) else "."
         if count == "0":
             rows.append(f"Own words, bind off all sts: {which}")
         else:
