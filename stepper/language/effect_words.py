@@ -183,7 +183,8 @@ _UNCOUNTED: Final = "Nobody knows how many stitches are on the needles here."
 def _place(effect: answers.TellPlace, plan: Plan) -> str:
     place = effect.place
     many = plural(effect.count, "stitch", "stitches") if effect.count else "No stitches"
-    on_needles = f"{many} on the needles." if effect.count is not None else _UNCOUNTED
+    where = "by the pattern" if effect.is_off else "on the needles"
+    on_needles = f"{many} {where}." if effect.count is not None else _UNCOUNTED
     if place.index >= len(plan.rounds):
         if plan.open is not None:
             return f"{sentence_case(plan.open.section)}, at a row that I do not read. {on_needles}"

@@ -11,7 +11,7 @@ from stepper.craft.even.spacing import count_gaps
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.measures import plural
 from stepper.language.numbers import ordinal_words, words
-from stepper.language.places import round_word, sentence_case
+from stepper.language.places import name_from, round_word, sentence_case
 from stepper.plan.model import Plan, Round
 from stepper.session import effects
 from stepper.session.effects import Effect
@@ -110,6 +110,16 @@ def _ask_again(effect: faults.AskAgain, plan: Plan) -> str:
 
 def _sound(effect: faults.TellSound, plan: Plan) -> str:
     return f"It is all there: {effect.stitches}. The count was a slip."
+
+
+def _fault_open(effect: faults.TellFaultOpen, plan: Plan) -> str:
+    if effect.loop:
+        return f"The loop is not caught yet: {LADDERED}. Then say: it is caught."
+    many, where = abs(effect.difference), name_from(effect.index, effect.here, plan)
+    if not many:
+        return "The fault is not mended yet. Say: what happened; or: not now."
+    side = "too many" if effect.difference > 0 else "too few"
+    return f"Still open: {many} {side}, counted in {where}. Say: what happened; or: not now."
 
 
 def _ladder(effect: faults.TellLadder, plan: Plan) -> str:
@@ -289,6 +299,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         effects.TellCauses: _causes,
         faults.AskAgain: _ask_again,
         faults.TellSound: _sound,
+        faults.TellFaultOpen: _fault_open,
         faults.TellLadder: _ladder,
         faults.AskToFinish: _finish,
         effects.TellMend: _mend,

@@ -44,6 +44,8 @@ class TellPlace(Effect):
     place: Position
     count: int | None
     """Stitches on the needles; None where nobody knows. Unit: stitches."""
+    is_off: bool = False
+    """Whether she counted others and that is open, so that the number is only the pattern's."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -138,7 +140,9 @@ def _again(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
 
 def _where(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
     place = state.place
-    yield tell_place(plan, place)
+    fault = state.knitting.fault
+    yield replace(tell_place(plan, place), is_off=fault is not None and fault.difference != 0)
+    yield from inquiry.tell_fault_open(plan, state)
     if place.stitch and sort_of(plan.rounds[place.index]) in (RoundSort.COLOURS, RoundSort.TEXTURE):
         # Nobody has counted so many stitches of a chart; which repeat it is shows on the needles.
         for each in about_round.tell_repeat(plan, state, cue.at):

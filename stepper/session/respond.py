@@ -222,6 +222,7 @@ def _plan_changed(plan: Plan, before: State, event: PlanChanged, after: State) -
 def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State) -> Iterator[Effect]:
     """Tell the next step, after what is worth checking if a round was finished."""
     origin, place = event.origin, event.place
+    yield from inquiry.tell_left_behind(plan, before, after)
     if place.index == origin.index:
         if not place.stitch:  # a stop before the round is heard
             yield step_at(plan, after, Lead.FULL if plan.rounds[place.index].number == 1 else Lead.ROUND)

@@ -47,6 +47,20 @@ class AskAgain(Effect):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TellFaultOpen(Effect):
+    """Say that a fault is open yet, where only the place or the next step is told."""
+
+    difference: int
+    """Stitches too many; below 0 for too few, 0 where it was seen and not counted. Unit: stitches."""
+    index: int
+    """The round in which it was counted or seen."""
+    here: int
+    """The round in hand."""
+    loop: bool
+    """Whether a live loop is not caught yet."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class TellSound(Effect):
     """Say that every stretch is as it should be, so that the whole count was a slip."""
 
@@ -105,6 +119,26 @@ def ask_next(plan: Plan, state: State) -> Iterator[Effect]:
         yield AskAgain(expect=count_at(plan, fault.place), plain=True)
     else:
         yield from _tell_found(inquiry)
+
+
+def tell_fault_open(plan: Plan, state: State) -> Iterator[Effect]:
+    """Say that a fault is open yet: the stitches told besides are those of the pattern."""
+    fault = state.knitting.fault
+    if fault is not None and plan.rounds:
+        last = len(plan.rounds) - 1
+        yield TellFaultOpen(
+            difference=fault.difference,
+            index=min(fault.place.index, last),
+            here=min(state.place.index, last),
+            loop=fault.hangs_a_loop,
+        )
+
+
+def tell_left_behind(plan: Plan, before: State, after: State) -> Iterator[Effect]:
+    """Say once, with the first step away from where a fault was found, that it is open yet."""
+    fault = after.knitting.fault
+    if fault is not None and fault.place == before.place != after.place:
+        yield from tell_fault_open(plan, after)
 
 
 def _ladder(plan: Plan, inquiry: Inquiry) -> Effect:

@@ -55,6 +55,7 @@ from stepper.session.state import (
     Verified,
 )
 from tests.plans import plan
+from tests.playbook import after, check, opened
 
 LACE = plan(("shawl", [("co40", {"markers": (10, 30)}), ("k40", {"markers": (10, 30)}), "(k2 yo k2tog)x10"]))
 
@@ -326,3 +327,22 @@ def test_where_no_count_is_off_none_is_asked_for_once_more() -> None:
     looked = Fault(place=Position(index=2), difference=0, sights=(Observation(seen=Seen.LOOP, number=0),))
     state = State(seq=3, knitting=Knitting(place=Position(index=2), fault=looked))
     assert not any(isinstance(each, AskAgain) for each in ask_next(piece, state))
+
+
+def test_an_open_fault_is_not_forgotten_by_a_step_and_named_where_she_asks_for_her_place() -> None:
+    """She counted 48 fewer: the number of the pattern must not be told as what is on her needles."""
+    session = after(opened(plan(("body", ["co144", *["k144"] * 4]))), "two rounds done", "count is 96")
+    check(
+        session,
+        """
+        > next step
+        Still open: 48 too few, counted in round 3. Say: what happened; or: not now.
+        Count now: 144 expected, 3 rounds without a count.
+        Round 4: knit all one hundred forty four.
+        > next step
+        Round 5: knit all one hundred forty four.
+        > where am i
+        Body, round 5 of 5, at its beginning. 144 stitches by the pattern.
+        Still open: 48 too few, counted in round 3. Say: what happened; or: not now.
+        """,
+    )
