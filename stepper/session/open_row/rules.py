@@ -44,7 +44,7 @@ def next_row(plan: Plan, state: State, cue: Next | GoOn) -> Decision:
     question = question_of(row, work)
     if question is None:
         return _rows(plan, state, cue, 1)
-    return _said(cue, work, _YES) if question.ask in _KNITTED else _first(question)
+    return _said(cue, row, work, _YES) if question.ask in _KNITTED else _first(question)
 
 
 def rows_done(plan: Plan, state: State, cue: RoundsDone) -> Decision:
@@ -100,7 +100,9 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
         return Refusal(sentence=f"{cue.stitches} cannot be. Say how many stitches are on the needles.")
     one = (work.rows or _rows_proposed(row)) == 1  # of many rows the number of rows would be lost
     if one and row.stitches and any(cue.stitches >= row.stitches + many for _, many in row.held):
-        joined = OpenWork(joined=True, answers=(_YES,), declined=True, heard=work.heard)
+        joined = OpenWork(
+            joined=True, answers=(_YES,), declined=True, heard=work.heard, stitches=cue.stitches
+        )
         return (RowSaid(at=cue.at, said=joined),)
     return (RowSaid(at=cue.at, said=replace(work, stitches=cue.stitches, idle=False)),)
 
@@ -121,7 +123,7 @@ def yes(plan: Plan, state: State, cue: Yes) -> Decision:
         then = question_of(row, replace(work, answers=(*work.answers, _YES), declined=True))
         if question.ask is Ask.SAME and then is not None and then.answer is not None:
             return _answered(cue, row, then.answer)  # it would be the same question once more
-        return _said(cue, work, _YES) if question.takes_yes else _first(question)
+        return _said(cue, row, work, _YES) if question.takes_yes else _first(question)
     rows = work.rows or _rows_proposed(row)
     if work.stitches is not None:
         return _answered(cue, row, OpenAnswer(kind=OpenKind.ROWS, rows=rows, stitches=work.stitches))
@@ -142,7 +144,7 @@ def no(plan: Plan, state: State, cue: No) -> Decision:
     row, work = _row(plan), state.knitting.row_said
     if cue.later or cue.unsure:
         return Refusal(sentence="Then it waits here: behind it nothing is known yet.")
-    if work.stitches is not None or work.idle:
+    if (work.stitches is not None and not work.joined) or work.idle:
         return (RowSaid(at=cue.at, said=replace(work, stitches=None, idle=False)),)
     if work.rows:
         return Refusal(sentence="Say the count after them, or go back.")
@@ -152,7 +154,7 @@ def no(plan: Plan, state: State, cue: No) -> Decision:
     if question is not None and (row.stitches == 0 or question.ask not in _KNITTED):
         if question.answer is not None:  # something in it is not so: the last answer, or one before
             return back(plan, state, Back(at=cue.at))
-        return _said(cue, work, PartAnswer()) if question.takes_no else _first(question)
+        return _said(cue, row, work, PartAnswer()) if question.takes_no else _first(question)
     if row.fabric:
         by_words = "Knit them: next step after each round, then the count."
         return Refusal(sentence=f"They order {row.fabric}, and I would go on as before. {by_words}")
@@ -164,9 +166,13 @@ def not_before(plan: Plan, state: State, cue: Cue) -> Decision:
     return Refusal(sentence="First the row that I do not read. To hear it, say: again.")
 
 
-def _said(cue: Cue, work: OpenWork, answer: PartAnswer) -> Decision:
-    """Keep an answer about the stitches of the row."""
-    return (RowSaid(at=cue.at, said=replace(work, answers=(*work.answers, answer), declined=True)),)
+def _said(cue: Cue, row: OpenRow, work: OpenWork, answer: PartAnswer) -> Decision:
+    """Keep an answer about the stitches of the row; a count that led to the questions answers its own."""
+    said = replace(work, answers=(*work.answers, answer), declined=True)
+    then = question_of(row, said) if said.stitches is not None else None
+    if then is not None and then.ask is Ask.SAME:
+        said = replace(said, answers=(*said.answers, PartAnswer(number=said.stitches)), stitches=None)
+    return (RowSaid(at=cue.at, said=said),)
 
 
 def _number(cue: Count, row: OpenRow, work: OpenWork, question: PartQuestion) -> Decision:
@@ -182,7 +188,7 @@ def _number(cue: Count, row: OpenRow, work: OpenWork, question: PartQuestion) ->
     if not question.least <= number <= question.most:
         limit = f"at most {question.most}" if number > question.most else f"at least {question.least}"
         return Refusal(sentence=f"{number} cannot be: it is {limit}.")
-    return _said(cue, work, PartAnswer(number=number))
+    return _said(cue, row, work, PartAnswer(number=number))
 
 
 def _first(question: PartQuestion) -> Refusal:

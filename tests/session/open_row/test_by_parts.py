@@ -92,8 +92,9 @@ TURNS = asked(turns=True)
         (asked(HELD, BACK, stitches=0, held=PIECES), (False, False, 30, True, True), OpenAnswer(kind=OpenKind.COME, rows=1, stitches=30, round=True)),
         # Or comes back within the row.
         (asked(BACK, flat=False, held=(("sleeve", 12),)), (True, True, 50, True), OpenAnswer(kind=OpenKind.PARTS, parts=(worked(40, 38), part(BACK, 12, "sleeve")))),
-        # A count that is higher by what waits.
-        (replace(cowl(), open=replace(ROW, held=(("instep", 20),))), (70, True, 70, True), OpenAnswer(kind=OpenKind.PARTS, parts=(worked(40, 50), part(BACK, 20, "instep")))),
+        # A count that is higher by what waits, which is not asked for once more.
+        (replace(cowl(), open=replace(ROW, held=(("instep", 20),))), (70, True, True), OpenAnswer(kind=OpenKind.PARTS, parts=(worked(40, 50), part(BACK, 20, "instep")))),
+        (replace(cowl(), open=replace(ROW, held=(("instep", 20),))), (70, False, True), OpenAnswer(kind=OpenKind.ROWS, rows=1, stitches=70)),
     ],
 )
 def test_the_answers_tell_the_whole_row(garment: Plan, said: tuple[int | bool, ...], answer: OpenAnswer) -> None:
