@@ -60,13 +60,24 @@ class FileInHand:
             "alone",
             lambda said: alone.get(said.lower(), "Answer alone or every."),
         ):
+            self.keep_for_hers()
+            self.tell_kept()
+
+    def keep_for_hers(self) -> bool:
+        """Keep the file for her size alone; return whether it was for several until now."""
+        several = self.several
+        if several:
             self.text, self.alone = keep_for_size(self.text, self.size), True
-            print_folded(
-                [
-                    f"The file is kept for size {self.size} alone from here (only: {self.size}); "
-                    "no other size is worked out."
-                ]
-            )
+        return several
+
+    def tell_kept(self) -> None:
+        """Tell that the file is for her size alone from here."""
+        print_folded(
+            [
+                f"The file is kept for size {self.size} alone from here (only: {self.size}); "
+                "no other size is worked out."
+            ]
+        )
 
     def problems_with(self, text: str, first: int, rows: int) -> tuple[Problem, ...]:
         """Return what is not read in some rows of a changed text.

@@ -18,11 +18,7 @@ from stepper.plan.model import OpenKind, OpenRow, PartKind, Plan, Proposed
 from stepper.plan.so_far import find_misfits
 from stepper.project.page.marks import find_standing_marks
 from stepper.project.page.unread.answers import AnsweredNumber
-from stepper.project.page.unread.kept_rows import (
-    keep_for_size,
-    put_rows,
-    write_each,
-)
+from stepper.project.page.unread.kept_rows import put_rows, write_each
 from stepper.project.page.unread.proposals import Kept
 from stepper.project.page.unread.same_lines import SamePart
 from stepper.project.problems import UnsoundFileError
@@ -146,8 +142,7 @@ class OpenRows:
             answer = replace(answer, parts=row.proposed.parts)
         forms = write_asked(answer, row, asked.left)
         file = looked.file
-        if file.several and not file.alone:
-            file.text, file.alone = keep_for_size(file.text, file.size), True
+        file.keep_for_hers()
         each_form = (write_first_read((form,), asked.left, file) for form in forms)
         return self._first_that_fits(each_form, looked)
 
@@ -342,8 +337,8 @@ def _behind(answer: OpenAnswer, looked: Looked) -> tuple[str, ...]:
 def _keep_for_her_size(reply: Reply, file: FileInHand) -> None:
     """Keep the file for her size alone if a number is for no other."""
     typed = reply.numbers.typed if reply.numbers is not None else ()
-    if file.several and any(each.single for each in typed):
-        file.text, file.alone = keep_for_size(file.text, file.size), True
+    if any(each.single for each in typed):
+        file.keep_for_hers()
 
 
 def _misfit(text: str, first: int, rows: int, file: FileInHand) -> str:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from stepper.language.open_words import ask_parts
 from stepper.plan.model import OpenKind, OpenRow
-from stepper.project.page.unread.answers import AnsweredNumber
 from stepper.project.page.unread.left_open import LeftOpen
 from stepper.session.open_row.by_parts import Ask, PartQuestion, question_after
 from stepper.session.state import OpenAnswer, PartAnswer
@@ -66,8 +65,9 @@ def ask_stitches(asked: RowAsked, row: OpenRow, file: FileInHand) -> Forms:
         if question.answer is None:
             answers.append(said)
         elif said.yes:
-            typed = [each.number for each in answers if each.number] or [row.stitches]
-            file.settle_sizes(AnsweredNumber(values=(number,)) for number in typed)
+            # All of it is counted on her needles: for the other sizes not even a yes says how many.
+            if question.answer.kind is not OpenKind.IDLE and file.keep_for_hers():
+                file.tell_kept()
             return _written(question.answer, row, asked.left)
         else:
             answers.pop()

@@ -64,6 +64,22 @@ def test_back_before_the_first_leads_to_what_it_is_and_the_end_of_the_input_ends
         ask("Twirl to the gap and turn.")
 
 
+def test_what_she_counts_on_her_needles_is_kept_for_her_size_and_not_asked_of_every(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The numbers of size M were written for all of them, and `check` refused the others."""
+    type_answers(monkeypatch, "no", "12", "yes", "yes", "yes")
+    text = project(f"Cast on 40 (50) sts. Work flat.\nKnit 2 rows.\n{MARK}\nNote: Twirl, turn.\nKnit 2 rows.", sizes="S (M)", size="S")
+    asked = look_at(next(each for each in find_left_open(text) if each.kind is LeftKind.ROW), text)
+    row, file = row_by_parts(asked), take_in_hand(text, Path())
+    assert row is not None
+    assert ask_stitches(asked, row, file)
+    assert file.alone
+    assert "only: S" in file.text
+    assert "for every size" not in (told := capsys.readouterr().out)
+    assert "kept for size S alone" in " ".join(told.split())
+
+
 def test_a_row_whose_count_is_enough_is_not_asked_so() -> None:
     """Nor one of which nothing is known."""
     text = project(f"Cast on 40 sts.\nJoin in the round.\n{MARK}\nNote: Twirl k2 in loops.\nBind off.", sizes="one", size="one")
