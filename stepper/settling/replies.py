@@ -171,7 +171,7 @@ def propose_reply(asked: RowAsked, numbers: NumberQuestions) -> tuple[Reply | No
         if goes_on and numbers.is_whole(found):
             return Reply(kept=kept, numbers=found), numbers.say(found)
         return None, "later"
-    if asked.proposal.doubtful or asked.on_other_side:
+    if asked.proposal.doubtful or asked.on_other_side or asked.turns_ring:
         return None, ""
     if kept is Kept.ROWS and asked.defines:
         return Reply(kept=kept), "by its words"

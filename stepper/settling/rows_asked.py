@@ -19,6 +19,7 @@ from stepper.project.reading.own_words import (
     find_own_row,
     is_own_row,
     printed_words,
+    turns_last,
     words_refused,
 )
 from stepper.records import dataclass
@@ -73,6 +74,11 @@ class RowAsked:
         side = _SIDE.search(self.left.text)
         known = bool(self.so_far.stitches) and self.so_far.flat is True
         return known and side is not None and (side["wrong"] is not None) != self.so_far.wrong
+
+    @property
+    def turns_ring(self) -> bool:
+        """Whether its words turn a round at its end: rows may begin there, which no count tells."""
+        return self.so_far.flat is False and turns_last(self.left.text)
 
     @property
     def defines(self) -> bool:

@@ -84,6 +84,7 @@ def test_what_enter_takes_stands_in_brackets(
         ("These 8 rnds set the loops, and give a rope.", ""),
         ("In the last of them decrease 4 sts evenly = 40 (44, 48) sts.", ""),
         ("1st row (W.S.): p 30, turn.", ""),
+        ("Next row: Twirl k2 in loops to end, turn.", ""),
         ("Repeat these 2 rnds until 2 sts are left.", "rows"),
         ("Repeat these six rnds until there are seven patterns.", "rows"),
         ("Rib, knit 2 and purl 1, for 3 inches. Knit three rounds plain.", "rows"),

@@ -20,7 +20,7 @@ from stepper.plan.stitches.row_elements import UNNAMED, name_apart
 from stepper.project.instructions import BindOff, OwnWords, Phrase
 from stepper.project.model import RuleKind
 from stepper.project.problems import Span
-from stepper.project.reading.own_words import UNCOUNTED
+from stepper.project.reading.own_words import UNCOUNTED, turns_last
 from stepper.project.stitchwork import Work
 from stepper.regex import regex
 
@@ -167,6 +167,11 @@ def _may_stand_here(own: OwnWords, after: int, needles: Needles) -> bool:
     if own.word == "round" and needles.flat:
         told = "the work goes in rows here, and the line speaks of rounds."
         needles.report(place, told, 'Write "rows", or "Join in the round." before it.')
+        return False
+    if not needles.flat and turns_last(own.text):
+        told = "the work goes in rounds here, and the row is turned at its end."
+        hint = 'Write "Work flat." before it if rows begin there; else keep its words as a note above the row.'
+        needles.report(place, told, hint)
         return False
     if own.count is None:
         return True

@@ -263,6 +263,14 @@ def turns_at_its_end(words: str) -> bool:
     return _WORKED_ON.search(words[turns[0].end() :]) is None
 
 
+_TURNS_LAST = regex(r"\bturn(?:ing)?(?:\s+(?:the\s+)?work)?\W*$", re.I)
+
+
+def turns_last(words: str) -> bool:
+    """Return whether some words end with a turn, as a row does and no round."""
+    return _TURNS_LAST.search(words) is not None
+
+
 def words_refused(own: OwnRow) -> tuple[int, int, str, str] | None:
     """Return why the words of a row cannot be kept: place and length in the line, message, hint; None if they
     can."""

@@ -203,6 +203,7 @@ def test_a_pattern_of_the_page_may_have_such_rows() -> None:
         (RING + "Own words: twist. 80 sts dec'd.", "no stitches would be left after this row"),
         ("Own words: twist. 84 sts.", "there are no stitches on the needles"),
         (ROWS + "Own words, 2 rounds: twist.", "the work goes in rows here, and the line speaks of rounds"),
+        (RING + "Own words: twist to end, turn.", "the work goes in rounds here, and the row is turned"),
         (ROWS + "K10, turn.\n" + OWN, "short rows are open here"),
         (ROWS + "K8, bind off 4 sts, k to end.\n" + OWN, "works across the gap"),
     ],
