@@ -170,7 +170,7 @@ def _may_stand_here(own: OwnWords, after: int, needles: Needles) -> bool:
         return False
     if not needles.flat and turns_last(own.text):
         told = "the work goes in rounds here, and the row is turned at its end."
-        hint = 'Write "Work flat." before it if rows begin there; else keep its words as a note above the row.'
+        hint = 'Write "Work flat." before it if rows begin there; else keep its words as a note above it.'
         needles.report(place, told, hint)
         return False
     if own.count is None:

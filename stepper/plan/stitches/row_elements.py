@@ -4,10 +4,12 @@ I/O."""
 from __future__ import annotations
 
 from collections.abc import Container, Iterable, Mapping
+from types import MappingProxyType
 from typing import Final
 
 from stepper.craft.stitches import stitch
 from stepper.project.instructions import Return
+from stepper.project.pairs import without_copy
 from stepper.project.problems import ProblemKind, Span, nearest, one_of
 from stepper.project.stitchwork import (
     Across,
@@ -89,6 +91,8 @@ def held_stitches(
         name = _unnamed_meant(element, unnamed, size, own_lots, of_sleeve=is_sleeve(section))
     else:
         name = own if as_own else _meant(element.name, held, section, lots)
+    if name not in held and (copied or without_copy(section) != section):
+        name = _across(name, held)
     if name not in held:
         name = _put_by_in(name, unnamed, lots)
     if name not in held and element.number is not None:
@@ -142,6 +146,19 @@ def _unnamed_meant(
         f"{lots} stitches are on hold without a name, and the line may mean any of them.",
         "Say how many they are, or give them names where they are put on hold.",
     )
+
+
+_FACING: Final = MappingProxyType({"left": "right", "right": "left", "first": "second", "1st": "2nd"})
+
+
+def _across(name: str, held: dict[str, int]) -> str:
+    """Return the held part across from the one a name means, which was taken by the piece that is made again;
+    else the name.
+
+    "Place right sleeve sts on the needle … make another one" goes on with those of the left sleeve.
+    """
+    across = " ".join(_FACING.get(word, word) for word in name.split())
+    return across if across in held else name
 
 
 def _put_by_in(name: str, unnamed: dict[str, int], lots: Mapping[str, str]) -> str:

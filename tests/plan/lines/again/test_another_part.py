@@ -91,6 +91,17 @@ def test_held_stitches_are_those_of_the_part_that_is_worked() -> None:
     assert plan.rounds[-1].held == {}
 
 
+def test_another_one_takes_up_the_stitches_across_from_those_of_the_first() -> None:
+    """Below "place right sleeve sts on the needle" it is the left sleeve, whose stitches wait as well."""
+    body = ("== body", "CO 60 sts. Join in the round.", "Hold 20 for left sleeve, k20, hold 20 for right sleeve.", "Bind off.")
+    sleeve = ("== sleeves", "Return right sleeve to needles.", "Knit 2 rows.", "Bind off.", "Make another sleeve.")
+    plan = knit(*body, *sleeve)
+    assert [each.before for each in plan.rounds].count(20) == 2 * 3 + 1
+    assert plan.rounds[-1].held == {}
+    nothing = ("== sleeves", "Return right sleeve to needles.", "Bind off.", "Return right sleeve to needles.")
+    assert "nothing is on hold" in refused(*body, *nothing)
+
+
 @pytest.mark.parametrize(
     ("own", "line", "rows"),
     [
