@@ -48,6 +48,7 @@ from stepper.project.instructions import (
     WorkRounds,
 )
 from stepper.project.model import Section
+from stepper.project.rewording.work.counts_apart import counts_apart
 from stepper.project.stitchwork import Mark, Several, Until, Work
 from stepper.regex import regex
 
@@ -55,6 +56,7 @@ _OFF: Final = regex(r"\b(?:bind|cast)\s+off\b|\bBO\b", re.I)
 """The order to bind off, as printed."""
 _JOINING: Final = regex(r"\b(?:re)?(?:join|clos)(?:e|ed|ing)?\b", re.I)
 """The order to join in the round, as printed."""
+_SENTENCES: Final = regex(r"(?<=[.;])\s+")
 
 
 def blocks(lines: tuple[Line, ...]) -> list[list[Line]]:
@@ -134,7 +136,9 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
     apart = (*closing, *joining)
     needles.remarks.extend(words for words in _said_besides(first) if words not in apart)
     take_side(first, needles, turns=turns_midway(first))
+    begin = len(needles.drafts)
     _work_sentences(first, section, needles, closing, joining)
+    _tell_counts_last(first, begin, needles)
     tell_side_bound_off(first, needles)
     fasten_off(first, section, needles)
 
@@ -158,6 +162,31 @@ def _work_sentences(
                     needles.remarks.extend(joining)
     for sentence in counts:
         work(sentence, needles)
+
+
+def _tell_counts_last(line: Line, begin: int, needles: Needles) -> None:
+    """Tell how many stitches each part has with the last round of a line, which leaves them, not with its first.
+
+    Args:
+        line: The line.
+        begin: Index of its first draft.
+        needles: The knitting in hand, behind it.
+    """
+    drafts = needles.drafts
+    if len(drafts) < begin + 2 or not drafts[-1].after:
+        return
+    first, last = drafts[begin], drafts[-1]
+    counts = tuple(words for words in first.remarks if words in line.said and _counts_behind(words, line))
+    if counts:
+        left = tuple(words for words in first.remarks if words not in counts)
+        drafts[begin] = replace(first, remarks=left)
+        drafts[-1] = replace(last, remarks=(*last.remarks, *counts))
+
+
+def _counts_behind(words: str, line: Line) -> bool:
+    """Return whether words tell the counts of parts, and stand behind what the line orders."""
+    told = any(counts_apart(each) is not None for each in _SENTENCES.split(words))
+    return told and not line.text.lower().startswith(words.lower())
 
 
 def _is_followed_by_wrong_side(line: Line, section: Section) -> bool:

@@ -100,3 +100,14 @@ def test_a_manner_of_binding_off_is_part_of_the_order() -> None:
     for manner in ("tightly", "neatly", "very loosely", "rather loosely", "loosely"):
         plan = plan_of(project(f"Cast on 10 sts. Work flat.\nKnit 2 rows. Bind off all sts {manner}."))
         assert (plan.rounds[-1].instruction, plan.rounds[-1].remarks) == (f"bind off {manner}", ())
+
+
+def test_how_many_each_part_has_is_told_with_the_last_round_that_makes_them_so() -> None:
+    """Heard at the first of ten rounds it is false; where the line has one round, or says it first, it stays there."""
+    lines = "Cast on 80 sts. Join in the round.\nK20, pm, k20, pm, k20, pm, k20, pm.\nInc round: *K1, m1, k to 1 st before marker, m1, k1, sm; rep from * to end.\n"
+    counts = "30 sts for each sleeve, 30 sts for front and back"
+    plan = plan_of(project(f"{lines}Work inc round every other round 5 times. {counts}.\nBind off."))
+    assert [each.after for each in plan.rounds if counts in each.remarks] == [120]
+    once = counts.replace("30", "22")
+    plan = plan_of(project(f"{lines}Work inc round once. {once}.\nBind off."))
+    assert [each.after for each in plan.rounds if once in each.remarks] == [88]
