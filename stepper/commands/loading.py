@@ -39,13 +39,13 @@ def tell_how_far(path: Path, places: int) -> str:
     """
     loaded = load_as_far(path)
     if loaded is not None:
-        return f"{tell_as_far(loaded, places)} stepper knit {path}"
+        return f"{tell_as_far(loaded, places)} stepper knit {path}; at the keyboard: stepper settle {path}"
     text = read_text(path)
     if not is_from_page(text) or not find_left_open(text):
         return ""
     return (
         "Once its size and what stands in front of the pattern are settled, it can be knitted "
-        f"as far as it is read: stepper knit {path}"
+        f"as far as it is read: stepper settle {path}, then stepper knit {path}"
     )
 
 
@@ -68,10 +68,11 @@ def tell_as_far(loaded: LoadedProject, places: int) -> str:
 
     Args:
         loaded: The file, read as far as it can be.
-        places: How many places are open.
+        places: How many problems it has, which are told where no row of it is marked.
     """
     rounds = len(loaded.plan.rounds)
     line = loaded.plan.open.line if loaded.plan.open is not None else 0
+    places = len(find_left_open(loaded.text.replace("\r\n", "\n"))) or places  # as settle counts them
     many = "1 place is" if places == 1 else f"{places} places are"
     if not rounds:
         first = f"The first row, in line {line}, is not read, and you are asked about it first"

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import difflib
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from typing import Final, Literal
 
 from stepper.errors import ProjectError
@@ -132,10 +133,20 @@ def render_problems(problems: Iterable[Problem], text: str, name: str, width: in
     """Write all problems in the order of the file, and a closing line that counts them."""
     ordered = sorted(set(problems))
     lines = text.splitlines()
-    shown = [render_problem(problem, lines, name, width) for problem in ordered]
+    before = [None, *ordered]
+    shown = [
+        render_problem(_hint_once(problem, last), lines, name, width)
+        for problem, last in zip(ordered, before, strict=False)
+    ]
     count = len(ordered)
     shown.append(f"{count} problem{'' if count == 1 else 's'} in {name}.{UNCHANGED}")
     return "\n".join(shown)
+
+
+def _hint_once(problem: Problem, last: Problem | None) -> Problem:
+    """Leave a hint out that was just given: under each of thirty rows that are not read it hides the rows."""
+    again = last is not None and problem.hint == last.hint and not problem.hint.startswith("Did you mean")
+    return replace(problem, hint="") if again else problem
 
 
 def nearest(word: str, choices: Iterable[str]) -> str:

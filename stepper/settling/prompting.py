@@ -39,22 +39,25 @@ _WORDS: dict[str, type[Exception]] = {
 def ask(question: str, default: str = "") -> str:
     """Ask a question and return the answer, without white space at its ends.
 
+    Where Enter answers nothing, a second one leaves the question open.
+
     Args:
         question: It, on one line.
         default: What Enter takes; empty if Enter answers nothing.
 
     Raises:
-        LaterAsked: The answer is "later".
+        LaterAsked: The answer is "later", or none was given twice.
         BackAsked: The answer is "back".
         StopAsked: The answer is "stop", or the input has ended.
     """
-    while True:
+    for told in ("Please answer, or leave it open: later. Enter once more leaves it open too.", ""):
         line = read_line(f"{question} [{default}] " if default else f"{question} ")
         answer = " ".join(line.split()) or default
         turn_away(answer)
         if answer:
             return answer
-        print_folded(["Please answer, or leave it open: later."])
+        print_folded([told] if told else [])
+    raise LaterAsked
 
 
 def turn_away(answer: str) -> None:

@@ -31,6 +31,14 @@ def test_all_problems_are_told_in_the_order_of_the_file() -> None:
     assert text.endswith("2 problems in a.yaml. Nothing was changed.")
 
 
+def test_a_hint_is_given_once_where_the_next_problem_has_the_same() -> None:
+    """Under each of thirty rows that are not read it hid the rows; what a word is meant for is told each time."""
+    made = [Problem(line=at, column=1, message="not read.", hint=hint) for at, hint in ((1, "Settle."), (2, "Settle."), (3, 'Did you mean "k"?'), (4, 'Did you mean "k"?'))]
+    text = render_problems(made, "\n" * 9, "a.yaml")
+    assert text.count("Settle.") == 1
+    assert text.count("Did you mean") == 2
+
+
 def test_the_nearest_choice_is_offered_only_when_it_is_near() -> None:
     """A wild guess misleads more than none."""
     assert nearest("stokinette", ["stockinette", "rib"]) == 'Did you mean "stockinette"?'

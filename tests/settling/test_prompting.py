@@ -24,7 +24,15 @@ def test_enter_takes_what_stands_in_brackets(monkeypatch: pytest.MonkeyPatch, ca
     type_answers(monkeypatch, "", "", "  12   rows ")
     assert ask("How many?", "9") == "9"
     assert ask("How many?") == "12 rows"
-    assert capsys.readouterr().out == "How many? [9] How many? Please answer, or leave it open: later.\nHow many? "
+    told = " ".join(capsys.readouterr().out.split())
+    assert told == "How many? [9] How many? Please answer, or leave it open: later. Enter once more leaves it open too. How many?"
+
+
+def test_enter_twice_where_nothing_stands_in_brackets_leaves_it_open(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The same sentence came without end."""
+    type_answers(monkeypatch, "", "")
+    with pytest.raises(LaterAsked):
+        ask("How many?")
 
 
 @pytest.mark.parametrize(

@@ -165,7 +165,7 @@ def _work_sentences(
 
 
 def _tell_counts_last(line: Line, begin: int, needles: Needles) -> None:
-    """Tell how many stitches each part has with the last round of a line, which leaves them, not with its first.
+    """Tell how many stitches each part has with the last round of a line, which leaves them, not its first.
 
     Args:
         line: The line.

@@ -9,6 +9,7 @@ from stepper.screen.drawing.rows import Row, Styled, clean, text_width
 from stepper.screen.drawing.style import BOLD, Badge, Terminal, paint_badge
 from stepper.screen.keys import NUMBER_KEYS, Page, TypedEntry
 from stepper.screen.scene import Scene
+from stepper.session.open_row.rules import takes_next
 
 _ASKS: Final = MappingProxyType(
     {
@@ -30,7 +31,8 @@ _HINTS: Final = MappingProxyType(
 )
 _FINISHED: Final = ("u undo", "o yoke", "d chart", "j journal", "n note", "q twice to stop", "? keys")
 
-_OPEN: Final = ("/ yes or no", "space a row is done", "figures count", "page up back", "u undo", "? keys")
+_ROW_DONE: Final = "space a row is done"
+_OPEN: Final = ("/ yes or no", _ROW_DONE, "figures count", "page up back", "u undo", "? keys")
 
 
 def draw_bottom_row(scene: Scene, terminal: Terminal, page: tuple[int, int] = (1, 1)) -> Row:
@@ -52,10 +54,16 @@ def draw_bottom_row(scene: Scene, terminal: Terminal, page: tuple[int, int] = (1
         return leaving if sum(text_width(span.text) for span in leaving) <= terminal.columns else leaving[:2]
     hints = _HINTS[ui.page]
     if ui.page is Page.ROUND and scene.state.place.index >= len(scene.course.rounds):
-        hints = _FINISHED if scene.plan.open is None else _OPEN
+        hints = _FINISHED if scene.plan.open is None else _open_hints(scene)
     if page[1] > 1:
         hints = (f"tab more, {page[0]} of {page[1]}", *hints)
     return _hints(hints, terminal.columns, paged=page[1] > 1)
+
+
+def _open_hints(scene: Scene) -> tuple[str, ...]:
+    """Return the hints at a row that is not read, without the key that it refuses."""
+    taken = takes_next(scene.plan, scene.state)
+    return tuple(hint for hint in _OPEN if taken or hint != _ROW_DONE)
 
 
 def _hints(hints: tuple[str, ...], columns: int, *, paged: bool) -> Row:

@@ -47,6 +47,11 @@ def next_row(plan: Plan, state: State, cue: Next | GoOn) -> Decision:
     return _said(cue, row, work, _YES) if question.ask in _KNITTED else _first(question)
 
 
+def takes_next(plan: Plan, state: State) -> bool:
+    """Return whether "next step" says something of the row: of a remark, or of one question, it does not."""
+    return not isinstance(next_row(plan, state, GoOn(at="")), Refusal)
+
+
 def rows_done(plan: Plan, state: State, cue: RoundsDone) -> Decision:
     """Count several rows worked by the words."""
     question = question_of(_row(plan), state.knitting.row_said)

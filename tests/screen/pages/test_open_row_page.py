@@ -6,10 +6,11 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.plan.model import OpenRow
+from stepper.plan.model import OpenKind, OpenRow, Proposed
 from stepper.screen.drawing.rows import row_width, text_of
 from stepper.screen.drawing.style import Depth
 from stepper.screen.open_questions import find_asked
+from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.pages.open_row_page import draw_open_row_page
 from stepper.screen.pages.round_page import draw_round_page
 from stepper.screen.scene import Scene
@@ -54,6 +55,15 @@ def test_the_words_and_what_is_asked_stand_there(size: tuple[int, int]) -> None:
 def test_what_was_said_of_it_is_read_back() -> None:
     """A number that was heard is on the screen before it is a fact."""
     assert "2 rounds, 44 stitches after them: is that so?" in _text(_scene(OpenWork(rows=2, stitches=44)), 80, 20)
+
+
+def test_the_bottom_row_names_no_key_that_is_refused_there() -> None:
+    """At a remark, and while a question is open, "next step" says nothing of the row."""
+    remark = replace(ROW, proposed=Proposed(kind=OpenKind.IDLE))
+    for row, named in ((ROW, True), (remark, False)):
+        scene = _scene()
+        shown = replace(scene, course=course_of(replace(scene.plan, open=row)))
+        assert ("a row is done" in text_of(draw_bottom_row(shown, terminal(120)))) is named
 
 
 @pytest.mark.parametrize("size", [(120, 40), (100, 30), (60, 24), (30, 8)])
