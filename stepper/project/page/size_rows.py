@@ -43,6 +43,10 @@ _FIT_ROW = regex(
     re.I,
 )
 _BARE = regex(rf"^\W*({_LETTER}\b(?:[\s,;:/|()\[\]{{}}·\u2013-]+(?:and\s+)?{_LETTER}\b)+)\W*$", re.I)
+_HEADED = regex(
+    rf"^\W*(?:[a-z]+\s+){{0,2}}[(\[{{]\s*({_LETTER}\b(?:\s*[,;/|]\s*{_LETTER}\b)+)\s*[)\]}}]\s*[:=]\s*[(\[{{\d]", re.I
+)
+"""The sizes in the bracket in front of their measures: "Mitts {S, M, L}: {7, 7¾, 8½} in around"."""
 _LONGEST = 400
 """Most letters of a row that are looked at."""
 _LADDER = {"XXS": 0, "XS": 1, "S": 2, "M": 3, "L": 4, "XL": 5, "XXL": 6, "2XL": 6, "3XL": 7}
@@ -104,7 +108,7 @@ def sizes_of(rows: Sequence[str]) -> FoundSizes:
 def _candidates(rows: Sequence[str]) -> list[tuple[str, ...]]:
     """List what the size rows may mean, most likely first."""
     found: list[tuple[str, ...]] = []
-    for pattern in (_SIZE_ROW, _BARE, _FIT_ROW):
+    for pattern in (_SIZE_ROW, _BARE, _FIT_ROW, _HEADED):
         for at, row in enumerate(rows):
             text = row
             if re.fullmatch(r"\W*(?:finished\s+)?(?:sizes?|sizing|to\s+fit)\W*", row, re.I):

@@ -257,6 +257,11 @@ class Sorter:
         """Return whether a row below a pattern that is only defined belongs to it: a row or a repeat."""
         return has_row_head(row) or bool(_OF_DEFINITION.match(row))
 
+    def _defines_again(self, at: int) -> bool:
+        """Return whether a row right below words told among the rows of a pattern is its next row, not its first."""
+        below = self.lines.rows[at] if at < len(self.lines.rows) else ""
+        return bool(self.lines.rows[at - 1]) and has_row_head(below) and not heads_pattern("Chart A", below)
+
     def _take(self, at: int) -> int:
         """Sort a row, with those that continue it; return the next row."""
         row = self.lines.rows[at]
@@ -306,9 +311,13 @@ class Sorter:
         else:
             if self.mode == "chart":
                 self.mode = "work" if self._knits else "front"
-            if self.mode == "work" and self._defines and not self._goes_on_defining(row):
+            aside = self.mode == "work" and self._defines and not self._goes_on_defining(row)
+            if aside:
                 self.mode, self.context = "front", ""
-            return self._content(at) if self.mode == "work" else self._front(at)
+            after = self._content(at) if self.mode == "work" else self._front(at)
+            if aside and self.mode == "front" and self._defines_again(after):
+                self.mode = "work"
+            return after
         return at + 1
 
     # --- headings ---

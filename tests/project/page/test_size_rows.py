@@ -17,6 +17,8 @@ from tests.tables import each_row
         (["To fit chest 81 [86, 91] cm"], ("81", "86", "91")),
         (["Size: 2-4 yrs (6-8 yrs)"], ("2-4 yrs", "6-8 yrs")),
         (["Size: one size"], ("one size",)),
+        (['Mitts {S, M, L}: {7, 7¾, 8½}" hand circumference'], ("S", "M", "L")),
+        (["Motif (S, M): see the chart"], ()),
         (["Sizes run small, so measure first."], ()),
         (["The size 4 needles"], ()),
     ],

@@ -427,6 +427,17 @@ def test_a_pattern_whose_first_row_is_not_read_is_one_thing_to_settle() -> None:
     assert not any("Ladder" in problem.message for problem in read_project(written).problems)
 
 
+def test_an_aside_among_the_rows_of_a_pattern_does_not_end_it() -> None:
+    """The rows behind it would be lost to the pattern, and each be asked about as text in front of the knitting."""
+    page = (
+        "Cowl\n\nTRELLIS (multiple of 4, in the round)\nRnd 1: (K1, p3) around.\nRnd 2: K.\n{i.e. you look at the back of it}\n"
+        "Rnd 3: (K3, p1) around.\nRnd 4: K.\n\nCOWL\nCast on 80 sts. Join in the round.\nKnit 4 rounds.\n"
+    )
+    kinds = {piece.text: piece.kind for piece in take_apart(page).pieces}
+    assert kinds["{i.e. you look at the back of it}"] == "comment"
+    assert kinds["Rnd 3: (K3, p1) around."] == kinds["Rnd 4: K."] == "line"
+
+
 def test_a_heading_of_two_shapings_heads_what_follows() -> None:
     """It says what is shaped below and orders nothing."""
     page = "Vest\n\nSizes: S (M)\n\nBACK\nCast on 90 (96) sts.\nKnit 8 rows.\nShape armholes and neck\nBind off 6 (7) sts at beg of next 2 rows.\n"

@@ -24,6 +24,18 @@ CASTING: tuple[Synonym, ...] = (
     ),
     # --- what is cast on with ---
     row(
+        "us",
+        rf"^(\s*)((?:cast\s+on|co)\s+{N}\s+{STS})\s*,?\s+(?:with|using|on)\s+(?:your\s+|the\s+)?({SIZE})(?=\s*[.;]|\s*$)",
+        r"\1with \3 needles, \2",
+        "CO 120 sts with US 7.",
+    ),
+    row(
+        "us",
+        rf"^(\s*(?:with|using|on)\s+)(?:your\s+|the\s+)?({SIZE})\s*,?\s+(?=(?:cast\s+on|co)\s+{N})",
+        r"\1\2 needles, ",
+        "With US 7 CO 120 sts.",
+    ),
+    row(
         "with|using|beg|start",
         rf"^(\s*)(?P<said>(?:(?:beg(?:inning)?|start(?:ing)?)\s+)?{_WITH}(?:an?\s+|the\s+|two\s+|three\s+|four\s+|2\s+|3\s+|4\s+)?{_BARE})\s+and\s+{_WITH[:-3]}?\s*({_YARN})\s*,\s*{_NEXT}",
         r"\1with \3, ",
