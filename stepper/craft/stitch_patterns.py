@@ -134,6 +134,12 @@ KNOWN = (
     r"|(?<=twisted\s)rib(?:bing)?|(?<=broken\s)rib(?:bing)?)(?:\s+(?:stitch|st)\b\.?)?(?:\s+patt(?:ern)?\b)?"
 )
 """A pattern of the table by its name."""
+TEXTURE = (
+    r"(?:(?!(?:next|same|each|every|this|that|first|last|garter|stockinette|work|even|for|until|to|in|and"
+    r"|the|of)\b)"
+    r"[a-z][a-z'-]*\s+){0,2}(?:basketweave|herringbone|trellis|honeycomb|waffle|lattice)"
+)
+"""A texture by a name that pages call alone, "in honeycomb": its rows stand on the page, and not in the table."""
 _SMALL = {"one": 1, "two": 2, "three": 3, "four": 4}
 
 

@@ -75,6 +75,7 @@ def grammar_text() -> str:
         "<NEEDLES>": needles.NEEDLES,
         "<RIB>": stitch_patterns.RIB,
         "<KNOWN>": stitch_patterns.KNOWN,
+        "<TEXTURE>": stitch_patterns.TEXTURE,
     }
     for mark, words in tables.items():
         text = text.replace(mark, words.replace("/", r"\/"))

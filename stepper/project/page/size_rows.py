@@ -44,7 +44,9 @@ _FIT_ROW = regex(
 )
 _BARE = regex(rf"^\W*({_LETTER}\b(?:[\s,;:/|()\[\]{{}}·\u2013-]+(?:and\s+)?{_LETTER}\b)+)\W*$", re.I)
 _HEADED = regex(
-    rf"^\W*(?:[a-z]+\s+){{0,2}}[(\[{{]\s*({_LETTER}\b(?:\s*[,;/|]\s*{_LETTER}\b)+)\s*[)\]}}]\s*[:=]\s*[(\[{{\d]", re.I
+    rf"^\W*(?:[a-z]+\s+){{0,2}}[(\[{{]\s*({_LETTER}\b(?:\s*[,;/|]\s*{_LETTER}\b)+)\s*[)\]}}]"
+    r"\s*[:=]\s*[(\[{\d]",
+    re.I,
 )
 """The sizes in the bracket in front of their measures: "Mitts {S, M, L}: {7, 7¾, 8½} in around"."""
 _LONGEST = 400

@@ -11,7 +11,7 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.craft.needles import BARE_SIZE, MM_SIZE, ROLE_SIZE, SIZE, UK_SIZE
-from stepper.craft.stitch_patterns import KNOWN, RIB
+from stepper.craft.stitch_patterns import KNOWN, RIB, TEXTURE
 from stepper.project.part_names import PART, PIECE, WHICH
 from stepper.project.rewording.on_needles.stops import SHORT
 from stepper.project.rewording.synonym import ROUND, STS, N
@@ -22,7 +22,7 @@ _KNIT: Final = r"k\.?\s?\d{1,2}(?:\s*(?:-?tbl|through\s+(?:the\s+)?back\s+loops?
 _PURL: Final = r"p\.?\s?\d{1,2}(?:\s*-?tbl)?|purl\s+\d{1,2}"
 _STS: Final = rf"(?:(?:{_KNIT})\s*[,.]?\s*(?:{_PURL})|(?:{_PURL})\s*[,.]?\s*(?:{_KNIT}))"
 """The repeat of a rib, told by its stitches."""
-_NAMED: Final = rf"(?:{RIB}|{KNOWN}|rib(?:bing)?|(?:the\s+)?(?:established\s+)?(?:pattern|patt\b\.?))(?![\w-])"
+_NAMED: Final = rf"(?:{RIB}|{KNOWN}|{TEXTURE}|rib(?:bing)?|(?:the\s+)?(?:established\s+)?(?:pattern|patt\b\.?))(?![\w-])"
 _FABRIC_BEHIND: Final = r"(?!\s+(?:the\s+)?(?:rib|garter|st\b|stock|moss|seed|patt|[kp]\s?\d|\d|\())"
 _UNIT: Final = rf'(?:(?:cms?|ins?)\b\.(?=\s*(?-i:[a-z(,;\[]))|cms?\b|mm\b|inch(?:es)?\b|ins\b|in\b{_FABRIC_BEHIND}|")'
 _MUCH: Final = r"(?:\d|[¼½¾⅛⅜⅝⅞])[\d\s./¼½¾⅛⅜⅝⅞]*(?:\s*[(\[][\d\s.,;:/¼½¾⅛⅜⅝⅞-]*[)\]])?"

@@ -6,7 +6,7 @@ stitches stand beside it: "work cable pattern" alone is a row, or many, of it.
 
 from __future__ import annotations
 
-from stepper.craft.stitch_patterns import KNOWN, RIB
+from stepper.craft.stitch_patterns import KNOWN, RIB, TEXTURE
 from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import END, ROUND, STS, N, Synonym, row
 
@@ -67,6 +67,12 @@ PATTERNS: tuple[Synonym, ...] = (
         rf"\b(work|cont(?:inue)?)\s+(?!in\b|even\b|\d+\s*(?:st|row|rnd|round)|the\b|in\b|button|chart)(?={_NAME}{_AFTER})",
         r"\1 in ",
         "Work 1x1 rib for 4 rounds.",
+    ),
+    row(
+        "basketweave|herringbone|trellis|honeycomb|waffle|lattice",
+        rf"\b(work|cont(?:inue)?)\s+(?!in\b|even\b)(?={TEXTURE}\b{_AFTER})",
+        r"\1 in ",
+        "Work trellis for 4 rounds.",
     ),
     row(
         "rib|st|seed|moss|patt|lace",
