@@ -288,12 +288,17 @@ class Course:
             how = 'Write how the first ends, as its last line: "Bind off.", or "Place all sts on hold."'
             needles.report(instruction.place, told, how)
             return
+        begin = len(needles.drafts)
         for copy in range(1, instruction.times + 1):
             for source in parts:
                 ends = copy == instruction.times and source is parts[-1]
                 self._again(instruction, ((source, None),), copy, ends=ends)
             if waits and needles.count and not needles.counting.lost:
                 leave_waiting(copy_of(section, copy).name, needles)
+        if len(needles.drafts) == begin and not needles.counting.lost and not needles.reached:
+            told = f"nothing is knitted in the {section.name}, so that there is nothing to make again."
+            how = f'Call the sections of the piece by it: "{section.name}, cuff".'
+            needles.report(instruction.place, told, how)
 
     def _again(
         self,

@@ -73,6 +73,8 @@ def test_the_second_sock_is_the_whole_garment_again() -> None:
 def test_a_piece_still_on_the_needles_cannot_be_made_again() -> None:
     """Its stitches would be cast on beside."""
     assert "on the needles where the second sleeve begins" in refused(*SLEEVE[:-1], "Make 2.")
+    apart = ("Make 2.", "== cuff", "CO 4 sts.", "Bind off.")
+    assert "nothing is knitted in the mitts" in refused("CO 8 sts.", "Bind off.", "== mitts", *apart)
 
 
 @each_row("behind", ["Pick up and knit 9 sts.", "CO 9 sts."])

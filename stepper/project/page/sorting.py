@@ -156,6 +156,8 @@ _HEAD_OR_ORDER = "this may be a heading, or order something: write what is worke
 _ON_CONDITION = regex(r"^\W*(?:(?:only\s+)?if|unless|optional(?:ly)?)\b|\boptional\W*$", re.I)
 _CONDITION = "what is below is knitted only by choice: leave it out, or take this row away."
 """Why a heading as "If you want a lace edge" is asked about: its rows look like all others."""
+_RULES = " =*~_#"
+"""Signs drawn on both sides of a heading."""
 _OFTEN_WHY = "this part is knitted more than once, and stands here once."
 _FORMS = {
     "d": r"\b(?:dpn|dp\s+needle|double[-\s]?point|d\.p)",
@@ -258,7 +260,7 @@ class Sorter:
         return has_row_head(row) or bool(_OF_DEFINITION.match(row))
 
     def _defines_again(self, at: int) -> bool:
-        """Return whether a row right below words told among the rows of a pattern is its next row, not its first."""
+        """Return whether a row right below words told among the rows of a pattern is its next row."""
         below = self.lines.rows[at] if at < len(self.lines.rows) else ""
         return bool(self.lines.rows[at - 1]) and has_row_head(below) and not heads_pattern("Chart A", below)
 
@@ -347,7 +349,7 @@ class Sorter:
             return ""
         if last.piece:
             return last.piece if _is_shouted(row) == _is_shouted(last.heading) else ""
-        bare = all(piece.kind == "comment" for piece in last.pieces)
+        bare = all(piece.kind == "comment" or _OFTEN.search(piece.text) for piece in last.pieces)
         smaller = _is_shouted(last.heading) and not _is_shouted(row)
         return last.name if is_whole_piece(last.name) and (bare or smaller) else ""
 
@@ -448,9 +450,10 @@ class Sorter:
         else:
             self.mode, self.context = "front", ""
         often, yarn, needle = _is_often(heading), names_one_yarn(row), names_needle(heading)
-        made = self.lines.read(row) if (often or yarn or needle) and self.mode == "work" else None
+        bare = row.strip(_RULES) if often else row
+        made = self.lines.read(bare) if (often or yarn or needle) and self.mode == "work" else None
         if made is not None:
-            self.pieces.append(Piece(kind="line", text=row, row=at + 1, line=made))
+            self.pieces.append(Piece(kind="line", text=bare, row=at + 1, line=made))
         elif often or yarn or (_HEAD_ORDERS.search(heading.name) and not self._names_a_shaping(at)):
             why = _OFTEN_WHY if often else self.lines.why(row)
             self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=why))

@@ -427,6 +427,15 @@ def test_a_pattern_whose_first_row_is_not_read_is_one_thing_to_settle() -> None:
     assert not any("Ladder" in problem.message for problem in read_project(written).problems)
 
 
+@pytest.mark.parametrize("head", ["MITTS (make two alike)", "========== MITTS (make two) ==========", "MITTS - make two"])
+def test_a_piece_made_twice_has_its_parts(head: str) -> None:
+    """The parts below its heading are those of the pair: else only the heading is made again, and she knits one mitt."""
+    page = f"{head}\nCUFF\nCast on 40 sts. Join in the round.\nKnit 4 rounds.\n\nHAND\nKnit 4 rounds. Bind off.\n"
+    found = take_apart(f"Plain Set\n\nCOWL\nCast on 80 sts. Bind off.\n\n{page}")
+    assert [part.name for part in found.parts] == ["cowl", "mitts", "mitts, cuff", "mitts, hand"]
+    assert not [piece.text for piece in found.pieces if piece.kind == "note"]
+
+
 def test_an_aside_among_the_rows_of_a_pattern_does_not_end_it() -> None:
     """The rows behind it would be lost to the pattern, and each be asked about as text in front of the knitting."""
     page = (
