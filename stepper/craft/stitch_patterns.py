@@ -139,7 +139,7 @@ TEXTURE = (
     r"|the|of)\b)"
     r"[a-z][a-z'-]*\s+){0,2}(?:basketweave|herringbone|trellis|honeycomb|waffle|lattice)"
 )
-"""A texture by a name that pages call alone, "in honeycomb": its rows stand on the page, and not in the table."""
+"""A texture by a name that pages call alone, "in honeycomb": its rows are on the page, not in the table."""
 _SMALL = {"one": 1, "two": 2, "three": 3, "four": 4}
 
 
