@@ -76,7 +76,8 @@ _HEADED: Final = regex(
 )
 """The head of a row, or a row by what it is: "Set-up rnd:", "Next row,"."""
 _NO_ROW: Final = regex(
-    rf"\bw\s*&\s*t\b|(?<!\bend, )(?<!\bend )(?<!\bend; )\bturn\b(?!\s+up\b)"
+    r"\b(?:on|in)\s+the\s+(?:last|previous)\s+(?:row|rnd|round)\b"
+    rf"|\bw\s*&\s*t\b|(?<!\bend, )(?<!\bend )(?<!\bend; )\bturn\b(?!\s+up\b)"
     rf"|\bn\d\b|\b(?:instep|sole|needles?\s+\d)\s*:|\b(?:knit|weave|work)\s+(?:them|it|ends?|tails?)\s+in\b"
     rf"|\b(?:on|over)\s+(?:the\s+)?(?:(?:these|this|first|last|rem\w*|other|set\s+of)\s+)+\d+(?:\s?[(\[][^)\]]*[)\]])?\s*(?:\w+\s+)?{STS}"
     rf"|^\W*(?!(?:knit|purl|work|rib|k|p)\b)(?:[a-z'-]+\s+){{0,2}}{_ROW}\W*$|\bbegin\s+again\b|\b(?:the\s+same|alike)\W*$|\bfrom\s+row\b|\bfrom\s*\*+\s*to\s*\*+",
@@ -157,6 +158,14 @@ _BARE: Final = regex(
 """A number alone behind a row, which is most likely its count."""
 
 
+_ALONG: Final = regex(
+    rf"\d[)\]]?\s*(?:more\s+)?{STS}\s+"
+    r"(?:(?:evenly\s+)?(?:up|down|across|along|around|round|from|over)|at|in)\b",
+    re.I,
+)
+"""So many stitches along an edge or at a place: the rest of an order to pick them up."""
+
+
 def is_doubtful_note(said: str) -> bool:
     """Return whether words that look like a remark may order something: then it is not proposed to be one.
 
@@ -165,7 +174,7 @@ def is_doubtful_note(said: str) -> bool:
     """
     if sum(map(str.isalpha, said)) < _FEW:
         return True  # a star, or the letter of a yarn
-    signs = (_ORDERED, _OF_ROWS, _MEASURED, SHORTHAND, _BACK)
+    signs = (_ORDERED, _OF_ROWS, _MEASURED, SHORTHAND, _BACK, _ALONG)
     return any(sign.search(said) is not None for sign in signs)
 
 

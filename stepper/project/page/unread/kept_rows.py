@@ -231,5 +231,5 @@ def _counted(words: str, count: str) -> str:
 
 def _ended(words: str) -> str:
     """Return words that end as a sentence does."""
-    plain = words.strip().rstrip(" ,;:–—-")
+    plain = words.strip().rstrip(" ,;:=([–—-")
     return plain if plain.endswith((".", "!", "?")) else f"{plain}."

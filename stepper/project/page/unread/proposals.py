@@ -103,10 +103,11 @@ _CHANGED: Final = regex(
 """The stitches gained or lost in a row, behind it."""
 _REMAIN: Final = regex(
     rf"\b(?:until|to|leaving|there\s+(?:are|will\s+be))\s+(?:there\s+are\s+)?(?P<count>{NUMBER})"
-    rf"(?:\s+[a-z]+)?\s*{STS}\s*(?:rem\b|remain|are\s+left|left)",
+    rf"(?:\s+[a-z]+)?\s*{STS}\s*(?:rem\b|remain|are\s+left|left)"
+    r"(?!(?:ing)?\s+(?:on|before|at|to|after|between|unworked|in\s+(?!all|total))\b)",
     re.I,
 )
-"""The count that rows are worked until."""
+"""The count that rows are worked until; "until 3 sts remain before the marker" is a place in the row."""
 _LEFT: Final = regex(
     rf"(?P<count>{NUMBER})\s*{STS}\s+(?:remain\b|rem\b|are\s+left\b|left(?=\s*[.,;)]))"
     r"(?!\s+(?:on|in|before|at)\b)",
@@ -176,10 +177,11 @@ _LASTING: Final = regex(
     re.I,
 )
 _FROM: Final = regex(
-    rf"^\s*(?:[/(\[]\s*{_LENGTH}\s*[)\]]?)?\s*(?:long\s+)?(?P<from>(?:above|below|beyond|past|after|from)\s+[^,.;(]+)",
+    rf"^\.?(?=\s*(?-i:[a-z/(\[]))\s*(?:[/(\[]\s*{_LENGTH}\s*[)\]]?)?\s*(?:long\s+)?(?P<from>(?:above|below|beyond|past|after|from)\s+[^,.;(]+)",
     re.I,
 )
 """Where a length is measured from, if not from the beginning of the piece."""
+_FROM_WORD: Final = regex(r"[^a-z]*(?:long\s+)?(?:above|below|beyond|past|after|from)\b", re.I)
 PUT_ON_HOLD: Final = regex(
     rf"\b(?:place|put|slip|leav(?:e|ing)|transfer|hold)\s+(?:the\s+)?(?:next\s+|foll(?:owing)?\s+|first\s+|rem(?:aining)?\s+"
     rf"|last\s+|these\s+|cent(?:re|er)\s+)?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{STS}"
@@ -416,6 +418,8 @@ def _rows(said: str) -> str:
     if lasting["for"]:
         return f"for {_plain_length(lasting['for'])}"
     measured = _FROM.match(said[lasting.end() :])
+    if measured is None and _FROM_WORD.match(said[lasting.end() :]):
+        return ""
     behind = f" {measured['from'].strip()}" if measured is not None else ""
     what = re.sub(r"^\W*(?:the\s+|your\s+)?", "", lasting["what"] or "", flags=re.I).partition(",")[0].strip()
     what = "piece" if what.lower() in ("it", "work", "this", "") else what

@@ -38,6 +38,7 @@ from tests.tables import each_row
         ("When it is 4 cm long dec 2 at the seam.", True),
         ("From here all is st st.", True),
         ("Twirl each pair over the thumb.", True),
+        ("front, 1 st at the point (a thread there!), 21 (22, 23) sts up the other side.", True),
         ("*", True),
     ],
 )
@@ -57,6 +58,7 @@ def test_a_row_that_may_order_something_is_no_remark(words: str, doubtful: bool)
         ("*K2, twirl; rep from * to end.", True),
         ("Go on like that for a while.", True),
         ("SEPARATE", False),
+        ("k2tog once on the last rnd (= 36 sts).", False),
         ("Put a thread at the beginning.", False),
         ("The front carries a panel.", False),
         ("set lace", False),

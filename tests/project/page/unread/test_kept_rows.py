@@ -49,6 +49,7 @@ def test_rows_are_called_as_the_piece_is_worked(flat: bool | None, words: str, w
         (f"{TWIRL} (48 (50, 52) sts).", "50", f"Own words: {TWIRL}. 50 sts."),
         (f"{TWIRL} = 48 (50) 52 sts.", "48 (50, 52)", f"Own words: {TWIRL}. 48 (50, 52) sts."),
         (f"{TWIRL}—4 sts dec'd.", "4 sts dec'd", f"Own words: {TWIRL}. 4 sts dec'd."),
+        (f"{TWIRL} (= 48 sts).", "48", f"Own words: {TWIRL}. 48 sts."),
         (f"{TWIRL}. 48 sts.", "60", f"Own words: {TWIRL}. 48 sts. 60 sts."),
     ],
 )

@@ -98,6 +98,7 @@ def test_each_part_that_goes_on_hold_is_proposed_with_its_name() -> None:
         ("Rnds 8–12: loops as drawn.", "5"),
         ("3rd row. K, loop.", "1"),
         ("Twirl until piece measures 8 (9, 9½) in from the cast-on edge, as drawn.", "until piece measures 8 (9, 9½) in from the cast-on edge"),
+        ("Twirl until the work measures 8 [9] ins. from the top of the ribbing, or to the wrist.", "until piece measures 8 [9] ins from the top of the ribbing"),
         ("Twirl until the armhole measures 20 cm.", "until armhole measures 20 cm"),
         ("Every round is Round 1. Go on as the ribs lie until the hat is 8 (9, 10) inches tall.", "until hat measures 8 (9, 10) inches"),
         ("Loops for 7 cm more.", "for 7 cm"),
@@ -138,6 +139,8 @@ def test_where_they_do_not_say_it_nothing_is_proposed(words: str) -> None:
         ("Twirl until 60 (64) 68 (72) 76 sts rem.", "60 (64, 68, 72, 76)"),
         ("Twirl off two by two until 53 (55:59) sts rem, as drawn.", "53 (55, 59)"),
         ("Lift 96 loops across.", ""),
+        ("Twirl until 3 sts remain before the marker, lift, k1.", ""),
+        ("Twirl until 8 sts are left on each needle.", ""),
         ("Lift 12 sts of the loops and go on.", ""),
     ],
 )
