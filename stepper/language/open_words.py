@@ -59,7 +59,8 @@ def say_proposed(proposed: Proposed, *, flat: bool) -> str:
         case OpenKind.BIND_OFF:
             return "all stitches bound off"
         case OpenKind.AGAIN:
-            return f"{proposed.part} once more"
+            first = f"all {proposed.moved} stitches bound off, then " if proposed.moved else ""
+            return f"{first}{proposed.part} once more"
         case OpenKind.PARTS:
             return say_parts(proposed.parts)
         case OpenKind.SHORT_ROWS:

@@ -34,11 +34,12 @@ from stepper.settling.by_parts import (
     write_asked,
     write_counted,
 )
-from stepper.settling.coming import COMES
+from stepper.settling.coming import CASTS_ON, COMES
 from stepper.settling.file_in_hand import FileInHand, read_lines, write_whole
 from stepper.settling.looked import Looked, is_idle, look
 from stepper.settling.number_questions import CountAnswer, RowNumbers
 from stepper.settling.replies import Reply
+from stepper.settling.same_part import rows_again
 from stepper.settling.written_rows import Written, write_copied, write_first_read, write_reply
 from stepper.sitting.project_file import LoadedProject, is_of_other_sizes, load_as_far, load_known
 
@@ -53,6 +54,8 @@ _KINDS: Final = {
     Kept.AGAIN: OpenKind.AGAIN,
 }
 """What may be proposed, and as what; the rest is settled at the keyboard."""
+_LINES_BEGIN: Final = 2
+"""Lines of a part in which its first stitches are cast on: a heading may stand above them."""
 _WORDS_SAID: Final = 6
 """Words of a line by which it is named."""
 _CHANGED: Final = "The file was changed meanwhile. Stop, and begin again: you go on where you are."
@@ -130,7 +133,10 @@ class OpenRows:
             return "It cannot be kept so. Settle it at the keyboard: stepper settle."
         _keep_for_her_size(reply, looked.file)
         written = write_reply(reply, looked.asked, looked.file, behind=_behind(answer, looked))
-        part = reply.part
+        part, bound_off = reply.part, _bound_off_before(looked, self._loaded.plan.open)
+        if part is not None and bound_off:
+            rows = ("Bind off all sts.", *rows_again(part, looked.asked.left, looked.file, copied=True))
+            written = write_first_read((rows,), looked.asked.left, looked.file)
         copied = (write_copied(part, looked.asked, looked.file),) if part is not None else ()
         return self._first_that_fits((written, *_by_note(answer, looked), *copied), looked)
 
@@ -243,7 +249,20 @@ def _proposed_of(looked: Looked, row: OpenRow, *, first: bool) -> Proposed | Non
         return None  # what waits may come back by it
     if first and looked.asked.defines and COMES.search(looked.asked.left.text) is None:
         return Proposed(kind=OpenKind.IDLE)  # a row of a stitch pattern: it is knitted where that is called
-    return _proposed(looked) if looked.reply is not None else None
+    if looked.reply is None:
+        return None
+    bound_off = _bound_off_before(looked, row)
+    proposed = _proposed(looked)
+    return replace(proposed, moved=f"{bound_off}") if bound_off else proposed
+
+
+def _bound_off_before(looked: Looked, row: OpenRow | None) -> int:
+    """Return the stitches of the first of two that have to be bound off before the second is cast on."""
+    part = looked.reply.part if looked.reply is not None else None
+    if row is None or part is None or not row.second or part.first != 1:
+        return 0
+    begins = any(CASTS_ON.search(each.text) is not None for each in part.lines[:_LINES_BEGIN])
+    return row.stitches if begins else 0
 
 
 def _proposed(looked: Looked) -> Proposed:

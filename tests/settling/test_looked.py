@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from stepper.language.open_words import say_proposed
 from stepper.plan.model import OpenKind, PartKind, Proposed, RowPart
 from stepper.session.state import OpenAnswer
 from stepper.settling.in_sitting import OpenRows
@@ -48,6 +49,19 @@ def test_a_second_piece_that_does_not_fit_is_knitted_by_its_words_in_a_section_o
     sound = load_project(rows.loaded.path)
     assert [each.after for each in sound.plan.rounds[len(known) :]] == [20, 20, 20, 0]
     assert sound.plan.sections == ("body", "sleeves", "sleeves, second")
+
+
+def test_the_first_of_two_is_bound_off_before_the_second_is_cast_on(tmp_path: Path) -> None:
+    """Its last row was kept as a remark: a yes to the second alone was refused, for the stitches that still hang there."""
+    rows = rows_of(tmp_path, ("sleeves", "Sleeves (make 2)\nCast on 60 sts. Work flat.\nKnit 2 rows.\nNote: 60 are left."))
+    row = rows.loaded.plan.open
+    assert row is not None
+    assert row.proposed == Proposed(kind=OpenKind.AGAIN, part="sleeves", moved="60")
+    assert say_proposed(row.proposed, flat=True) == "all 60 stitches bound off, then sleeves once more"
+    after = rows.settle(OpenAnswer(kind=OpenKind.AGAIN))
+    assert not isinstance(after, str), after
+    assert after.plan.open is None
+    assert [each.after for each in after.plan.rounds] == [60, 60, 60, 0, 60, 60, 60]
 
 
 def test_lines_that_fit_the_other_sleeve_but_for_one_come_once_more_and_that_one_is_asked_about(tmp_path: Path) -> None:
