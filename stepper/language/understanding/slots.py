@@ -159,6 +159,11 @@ def place_called(said: str, plan: Plan) -> str | None:
     for name in names:
         if drop_articles(said) == drop_articles(normalise(name)):
             return name
+    # "The second sleeve" is the part "sleeves, second".
+    words = bare_words(drop_articles(said))
+    called = [name for name in names if len(words) > 1 and bare_words(normalise(name)) == words]
+    if len(called) == 1:
+        return called[0]
     # "The next buttonhole" is the line called "Buttonhole row", if no other has the word.
     wanted = set(drop_articles(said.removeprefix("next ")).split())
     holding = [name for name in names if wanted <= set(drop_articles(normalise(name)).split())]

@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from stepper.language.understanding.slots import (
@@ -49,6 +51,14 @@ def test_a_place_is_known_by_its_name_or_a_word_no_other_has() -> None:
     assert place_called("sleeve", GARMENT) is None
     assert is_shared("sleeves", GARMENT)
     assert not is_shared("hood", GARMENT)
+
+
+def test_the_second_of_two_is_called_as_she_says_it() -> None:
+    """Nobody says "sleeves, second", which is what the part is called that the page makes twice."""
+    rounds = [replace(each, section=name) for each, name in zip(GARMENT.rounds, ("body", "sleeves", "sleeves, second"), strict=False)]
+    twice = replace(GARMENT, rounds=tuple(rounds))
+    assert place_called("the second sleeve", twice) == "sleeves, second"
+    assert place_called("third sleeve", twice) is None
 
 
 def test_what_was_counted_in_one_breath_is_added() -> None:
