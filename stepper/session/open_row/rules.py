@@ -21,6 +21,7 @@ from stepper.session.state import OpenAnswer, OpenWork, PartAnswer, State
 
 _BY_KEYBOARD = "Its count is not enough: it is settled at the keyboard, by stepper settle."
 _BY_COUNT = "Say next step after each round of it, and then the count."
+_REST_FIRST = "First the rest of its words: say next step."
 _NOTHING = "Is nothing knitted for it, say yes. If you knitted a round by its words, say: one round done."
 _YES = PartAnswer(yes=True)
 _KNITTED = frozenset((Ask.DONE, Ask.ALL_DONE))
@@ -118,7 +119,7 @@ def yes(plan: Plan, state: State, cue: Yes) -> Decision:
         return doubts.yes(plan, state, cue)
     row, work = _row(plan), state.knitting.row_said
     if is_more_to_hear(row, work):
-        return Refusal(sentence="First the rest of its words: say next step.")
+        return Refusal(sentence=_REST_FIRST)
     if work.idle:
         return _answered(cue, row, OpenAnswer(kind=OpenKind.IDLE))
     question = question_of(row, work)
@@ -149,6 +150,8 @@ def no(plan: Plan, state: State, cue: No) -> Decision:
     row, work = _row(plan), state.knitting.row_said
     if cue.later or cue.unsure:
         return Refusal(sentence="Then it waits here: behind it nothing is known yet.")
+    if is_more_to_hear(row, work):
+        return Refusal(sentence=_REST_FIRST)
     if (work.stitches is not None and not work.joined) or work.idle:
         return (RowSaid(at=cue.at, said=replace(work, stitches=None, idle=False)),)
     if work.rows:

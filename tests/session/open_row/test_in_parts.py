@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.session.cues import Again, Back, Next, Yes
+from stepper.session.cues import Again, Back, Next, No, Yes
 from stepper.session.events import RowSaid
 from stepper.session.open_row.in_parts import begins_with, parts_of
 from stepper.session.open_row.telling import TellOpenRow
@@ -38,6 +38,7 @@ def test_next_step_goes_on_in_the_words_and_again_repeats_the_part() -> None:
     assert parts > 2
     for heard in range(1, parts):
         assert say(session, Yes()) == ()
+        assert say(session, No()) == ()  # nor is it a remark before all of it is heard
         (event,) = say(session, Next())
         assert isinstance(event, RowSaid)
         assert event.said.heard == heard
