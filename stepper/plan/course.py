@@ -295,7 +295,9 @@ class Course:
                 self._again(instruction, ((source, None),), copy, ends=ends)
             if waits and needles.count and not needles.counting.lost:
                 leave_waiting(copy_of(section, copy).name, needles)
-        if len(needles.drafts) == begin and not needles.counting.lost and not needles.reached:
+        heads = not instruction.part and section is not needles.project.sections[-1]
+        empty = heads and not any(lines_of(instruction, each, needles) for each in parts)
+        if empty and section.lines and not needles.counting.lost and len(needles.drafts) == begin:
             told = f"nothing is knitted in the {section.name}, so that there is nothing to make again."
             how = f'Call the sections of the piece by it: "{section.name}, cuff".'
             needles.report(instruction.place, told, how)

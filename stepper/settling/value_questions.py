@@ -52,8 +52,11 @@ def ask_needles(file: FileInHand) -> str:
         for which, default in (("smaller", "later"), ("larger", ""))
     ]
     rows = file.text.split("\n")
-    at = next((at for at, row in enumerate(rows, start=1) if row.startswith("sections:")), len(rows))
     listed = ", ".join(f"{format_number(mm)} mm" for mm in sorted(sizes))
+    named = next((at for at, row in enumerate(rows, start=1) if row.startswith("needles:")), 0)
+    if named:
+        return put_rows(file.text, named, named, [f"needles: {listed}"])
+    at = next((at for at, row in enumerate(rows, start=1) if row.startswith("sections:")), len(rows))
     return put_rows(file.text, at, at, [f"needles: {listed}", "", rows[at - 1]])
 
 

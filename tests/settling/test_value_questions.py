@@ -115,3 +115,7 @@ def test_two_needles_are_written_above_the_parts(monkeypatch: pytest.MonkeyPatch
     type_answers(monkeypatch, "thick", "US 8", "3.25")
     text = ask_needles(take_in_hand(FILE, Path()))
     assert "needles: 3.25 mm, 5 mm\n\nsections:" in text
+    type_answers(monkeypatch, "4", "4.5")
+    again = ask_needles(take_in_hand(text, Path()))
+    assert "needles: 4 mm, 4.5 mm\n\nsections:" in again
+    assert again.count("needles:") == text.count("needles:")  # those of the page are put right, not named beside

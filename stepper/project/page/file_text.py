@@ -258,9 +258,11 @@ def _needles(pasted: Pasted, gauges: Sequence[FoundGauge]) -> list[str]:
         return ["", f"needles: {listed}  # each with what the page calls it by"]
     spoken = bool(words & {"smaller", "larger", "rib", "main"})
     named, sizes = {gauge.needle_mm for gauge in gauges if gauge.needle_mm}, find_needles(pasted.text)
+    listed = ", ".join(f"{format_number(size)} mm" for size in sizes)
+    if spoken and len(sizes) > len(named) == 2:
+        return ["", f"needles: {listed}  # more than two: the lines do not say which they call smaller"]
     if not spoken or len(named) == 2 or len(sizes) != 2:
         return []
-    listed = ", ".join(f"{format_number(size)} mm" for size in sizes)
     return ["", f'needles: {listed}  # "smaller" and "larger" are of these']
 
 

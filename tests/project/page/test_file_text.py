@@ -186,6 +186,20 @@ def test_the_smaller_needle_of_a_page_is_that_of_its_list() -> None:
     assert plan.rounds[-1].needle_mm == 4.0
 
 
+def test_which_of_three_needles_is_the_smaller_is_asked() -> None:
+    """Of a set two pieces have gauges of their own, and the cuffs a third needle: the smaller gauge is not theirs."""
+    page = (
+        "Sample set\nNeedles: 4.5 mm for the cowl, 4 mm for the mitts, 3.75 mm for mitt cuffs\n"
+        "Gauge: 20 sts and 30 rnds = 10 cm in stockinette on 4.5 mm\n21 sts and 32 rnds = 10 cm in garter on 4 mm\n\n"
+        "MITTS\nWith smaller needles cast on 40 sts. Join in the round.\nKnit 10 rounds.\nBind off.\n"
+    )
+    made = write_file(take_apart(page))
+    assert "needles: 3.75 mm, 4 mm, 4.5 mm" in made.text
+    project = read_project(made.text.replace("  # LOOK", "  # ")).project
+    assert project is not None
+    assert [problem.kind for problem in compile_plan(project).problems] == ["needles"]
+
+
 @pytest.mark.parametrize(
     ("on", "row"),
     [
