@@ -6,7 +6,6 @@ One short line for each effect. Work is given in words, counts and places in fig
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable
 from dataclasses import replace
 from types import MappingProxyType
@@ -282,7 +281,7 @@ def _stride(effect: effects.TellStride, plan: Plan) -> str:
 
 
 def _second(effect: effects.TellSecond, plan: Plan) -> str:
-    name = re.split(r"[(,]", effect.section)[0].strip().lower()
+    name = " ".join(effect.section.split("(")[0].replace(",", " ").lower().split())
     return f"This is printed once for two. If this was the first, say: go to {name} round 1."
 
 

@@ -26,6 +26,11 @@ _BOTH = regex(
 )
 
 
+def piece_in(section: str) -> str:
+    """Return the name of the piece that a section is of: `right mitten` of `right mitten, cuff`."""
+    return section.lower().partition(", ")[0]
+
+
 def without_copy(section: str) -> str:
     """Return a section's name as that of the first of its copies: "foot" of "foot, second"."""
     name, joint, last = section.rpartition(", ")

@@ -9,12 +9,13 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from functools import lru_cache
+from itertools import groupby
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.plan.same_plan import SamePlan
 from stepper.plan.yarn.yarn_use import Amount, total
-from stepper.project.pairs import COPIES, OF_TWO, WHOLES, pair_alike
+from stepper.project.pairs import COPIES, OF_TWO, WHOLES, pair_alike, piece_in
 from stepper.regex import regex
 
 _MAKE_TWO = regex(r"\b(?:make|work|knit)\s+(?:2|two)\b(?!\s*(?:rows?|rnds?|rounds?|tog|st))", re.I)
@@ -43,17 +44,19 @@ def _second_pieces(same: SamePlan) -> tuple[range, ...]:
     plan = same.plan
     found: list[range] = []
     copied = _copied(plan.sections)
-    for name in plan.sections:
-        if name not in copied and (_MAKE_TWO.search(name) or _PLURAL.search(name)):
-            own = [each.index for each in plan.rounds if each.section == name]
+    # "mitts, cuff" and "mitts, hand" are one piece: its second is begun when both are done.
+    for _, names in groupby(plan.sections, key=piece_in):
+        piece = [name for name in names if name not in copied]
+        if piece and (_MAKE_TWO.search(piece[0]) or _PLURAL.search(piece[0])):
+            own = [each.index for each in plan.rounds if each.section in piece]
             found.append(range(own[0], own[-1] + 1))
     for round_ in plan.rounds:
         whole = _told_of(round_, plan) if round_.section not in copied else None
         if whole is not None:
             first = _beginning(plan.rounds, round_.index, whole=whole)
-            piece = range(first, _end(plan.rounds, round_.index) + 1)
-            if not any(set(piece) & set(other) for other in found):
-                found.append(piece)
+            again = range(first, _end(plan.rounds, round_.index) + 1)
+            if not any(set(again) & set(other) for other in found):
+                found.append(again)
     return tuple(found)
 
 

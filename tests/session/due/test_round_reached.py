@@ -158,6 +158,18 @@ def test_a_piece_that_is_printed_once_for_two_is_not_left_single(section: str, c
     assert told not in transcript(session, "> next\n> next")
 
 
+def test_the_second_of_a_piece_in_parts_is_begun_when_all_of_them_are_done() -> None:
+    """Told at the end of the cuff, she would leave the first mitt there."""
+    parts = ("mitts, cuff", ["co8", "k8"]), ("mitts, hand", ["k8", "bo8"])
+    session = opened(plan(*parts, ("collar", ["co6", "k6"])))
+    assert "printed once for two" not in transcript(session, "> next\n> next\n> next")
+    assert "If this was the first, say: go to mitts cuff round 1." in transcript(session, "> next")
+    assert "Mitts, cuff, round 1 of 2" in transcript(session, "> go to mitts cuff round 1")
+    row = OpenRow(line=9, section="mitts, thumb", flat=False, words="Twirl.")
+    open_still = opened(replace(plan(*parts), open=row))
+    assert "printed once for two" not in transcript(open_still, "> next\n> next\n> next\n> next")
+
+
 def test_a_garment_is_not_called_finished_while_the_second_piece_may_be_missing() -> None:
     """Nobody knows whether it was the first sleeve or the second that was bound off last."""
     session = opened(plan(("body", ["co6", "k6", "bo6"]), ("sleeves", ["co8", "k8", "bo8"])))

@@ -9,7 +9,7 @@ from dataclasses import replace
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import AsPart
 from stepper.project.model import Section
-from stepper.project.pairs import COPIES, WHOLE_NAMES
+from stepper.project.pairs import COPIES, WHOLE_NAMES, piece_in
 from stepper.project.rewording.told.numbers import digits_of
 
 ORDINALS = frozenset({"first", "1st", "second", "2nd", "other", "another", "one"})
@@ -21,8 +21,8 @@ def copy_of(section: Section, number: int) -> Section:
 
 
 def piece_of(section: Section) -> str:
-    """Return the name of the piece that a section belongs to: `right mitten` of `right mitten, cuff`."""
-    return section.name.lower().partition(", ")[0]
+    """Return the name of the piece that a section belongs to."""
+    return piece_in(section.name)
 
 
 def sections_of_piece(section: Section, sections: Sequence[Section]) -> tuple[Section, ...]:
