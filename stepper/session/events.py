@@ -311,8 +311,9 @@ class RowSaid(Event):
     said: OpenWork
 
     def applied(self, knitting: Knitting) -> Knitting:
-        """Return the knitting with what is known of the row now."""
-        return replace(knitting, open=self.said)
+        """Return the knitting with what is known of the row now; a count after its rounds ends a search."""
+        counted = self.said.stitches is not None and bool(self.said.rows)
+        return replace(knitting, open=self.said, fault=None if counted else knitting.fault)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

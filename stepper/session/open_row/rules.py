@@ -222,5 +222,9 @@ def _rows_proposed(row: OpenRow) -> int:
 
 
 def _is_looking(state: State) -> bool:
-    """Return whether something else is asked: a number that was read back, a fault that is looked for."""
-    return state.knitting.doubt is not None or state.knitting.fault is not None
+    """Return whether something else is asked: a number that was read back, a fault that is looked for.
+
+    Once a round of the words is knitted a number is of these: she has gone on past the fault.
+    """
+    fault = state.knitting.fault is not None and not state.knitting.row_said.rows
+    return state.knitting.doubt is not None or fault

@@ -95,6 +95,21 @@ def test_what_is_not_enough_changes_nothing(garment: Plan, cues: tuple[Cue, ...]
     assert session.state == before
 
 
+def test_a_count_behind_its_rounds_is_of_them_though_a_fault_was_looked_for() -> None:
+    """She counted wrong before the row and knitted on: her counts of it were all taken for the round before."""
+    session = evening(cowl(), index=2)
+    say(session, Count(stitches=42))
+    assert session.state.knitting.fault is not None
+    say(session, Next(), Next())
+    (event,) = say(session, Next())
+    assert isinstance(event, RowSaid)
+    (event,) = say(session, Count(stitches=42))
+    assert event == RowSaid(at=AT, said=OpenWork(rows=event.said.rows, stitches=42, declined=True))
+    assert session.state.knitting.fault is None
+    (event,) = say(session, Yes())
+    assert isinstance(event, RowAnswered)
+
+
 def test_back_leaves_the_row_once_nothing_is_said_of_it() -> None:
     """Then it returns to the round before, as everywhere."""
     session = evening(cowl(proposed=ONE_ROUND))
