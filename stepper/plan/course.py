@@ -20,7 +20,7 @@ from stepper.plan.lines.again.another_part import (
 from stepper.plan.lines.again.left_uncut import said_at_once, with_yarn_uncut
 from stepper.plan.lines.again.other_front import match_other_front, other_front
 from stepper.plan.lines.again.other_shaping import shaping_of
-from stepper.plan.lines.again.part_names import copy_of, sections_of_piece
+from stepper.plan.lines.again.part_names import copy_of, piece_of, sections_of_piece
 from stepper.plan.lines.again.rest_of_part import find_rest
 from stepper.plan.lines.again.reversed_part import match_other_side, work_reversed
 from stepper.plan.lines.again.section_rows import keep_section_rows
@@ -60,6 +60,8 @@ class Course:
     """Second pieces of the section in hand, worked after its last line."""
     ended: list[tuple[AsPart, int]] = field(default_factory=list)
     """Lines that make the second of a piece of this section that is off the needles, and the rows so far."""
+    made: dict[str, AsPart] = field(default_factory=dict)
+    """The line that makes the second of a piece, by the name of the piece."""
     alone: AloneIn
     """Returns what each line comes to in a size alone, as the pattern prints it."""
     begun_in: dict[str, int] = field(default_factory=dict)
@@ -279,6 +281,11 @@ class Course:
             if at and line.ends is not None and line.ends.since <= len(needles.drafts):
                 needles.ends_at, needles.ends_second = line, True
                 raise OpenReachedError
+        first = self.made.setdefault(piece_of(parts[0]), instruction)
+        if first.place.line != instruction.place.line:
+            told = f"the second {piece_of(parts[0])} is asked for in line {first.place.line}, too; it is made once."
+            needles.warn(instruction.place, told)
+            return
         in_round = not needles.flat and not needles.counting.lost
         waits = bool(needles.count) and in_round and is_sleeve(section.name)
         if waits:

@@ -261,6 +261,14 @@ def test_a_whole_is_worked_again_with_the_parts_that_stand_under_headings_of_the
     assert counts(knit(*cuffs), "left cuff") == [16] * 4 + [0]
 
 
+def test_a_pair_that_the_page_asks_for_twice_is_made_once() -> None:
+    """ "Make 2" beside the heading and "make another the same" at the end came to a third sock. Common practice."""
+    toe = ("== sock, toe", "Make 2.", "CO 16 sts. Join in the round.", "Knit 3 rounds.")
+    plan = knit(*toe, "== sock, foot", "Knit 2 rounds.", "Bind off.", "Make another the same.")
+    assert [round_.after for round_ in plan.rounds] == ([16] * 6 + [0]) * 2
+    assert any("it is made once" in caution.text for caution in plan.warnings)
+
+
 @pytest.mark.parametrize("line", ["Work as for right mitten to crown.", "Work as for right mitten until 30 sts."])
 def test_a_piece_that_never_gets_there_is_refused(line: str) -> None:
     """Whichever of its sections was meant."""
