@@ -85,6 +85,7 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
     if not begins:
         return said
     before = () if effect.heard else remarks_before(round_)
+    before = tuple(each for each in before if each.rstrip(".") not in effect.told)
     remarks = [end_sentence(sentence_case(remark)) for remark in lead_in_once(before)]
     catches = shorten_catches(catches_of(round_)) if effect.slower else list_first_catches(plan, round_)
     # Behind the stitches: she works those first.

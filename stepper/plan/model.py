@@ -280,7 +280,7 @@ class Proposed:
     printed: bool = False
     """Whether the page prints them; else they stay as they are."""
     moved: str = ""
-    """What is cast on, picked up or put on hold: "38", "54 for left sleeve"; `AGAIN`: what is bound off first."""
+    """What is cast on, picked up or put on hold: "38", "54 for left sleeve"; `AGAIN`: bound off first."""
     part: str = ""
     """`AGAIN`: the part."""
     parts: tuple[RowPart, ...] = ()

@@ -105,6 +105,8 @@ class TellStep(Effect):
     """What is told by itself, before the step is; empty if it is the step's turn."""
     heard: tuple[str, ...] = ()
     """What was told so, and is left out now."""
+    told: tuple[str, ...] = ()
+    """What was told with a row that was not read, and is left out now; without full stops."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -19,7 +19,7 @@ from stepper.session.changed_plan.carry_over import adapt
 from stepper.session.cues import Choose, Cue
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal
-from stepper.session.effects import Effect, Refuse
+from stepper.session.effects import Effect, Refuse, TellStep
 from stepper.session.events import Event, Opened, PlaceAsked, PlanChanged
 from stepper.session.evolve import evolve_all
 from stepper.session.open_row.settled import behind_open_row
@@ -146,7 +146,20 @@ class Session:
             unplaced=unplaced,
             worked=sum(each.progress for each in new.rounds[carried.index : behind.index]),
         )
-        return self._led_to((event,), None, evolve_all(self._state, (event,)), plan, new)
+        considered = self._led_to((event,), None, evolve_all(self._state, (event,)), plan, new)
+        return self._without_heard(considered) if settled else considered
+
+    def _without_heard(self, considered: Considered) -> Considered:
+        """Leave out of the next step what she has just heard with the row that she settled."""
+        row = self._plan.open
+        told = () if row is None else tuple(each.rstrip(".") for each in (*row.remarks, row.words))
+        effects = []
+        for each in considered.effects:
+            if isinstance(each, TellStep):
+                stop = tuple(words for words in each.stop if words.rstrip(".") not in told)
+                each = replace(each, told=told, stop=stop or each.stop)
+            effects.append(each)
+        return replace(considered, effects=tuple(effects))
 
     def adopt(self, considered: Considered) -> None:
         """Take over the state that was considered, once its events are kept."""

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from stepper.language.effect_words import tell_effect
 from stepper.plan.model import PartKind, Plan, Run
-from stepper.session.cues import Count, Next, No, Yes
+from stepper.session.cues import Again, Count, Next, No, Yes
 from stepper.session.events import PlanChanged
 from stepper.session.machine import Session
 from stepper.session.state import OpenWork
@@ -57,6 +57,24 @@ def test_a_round_that_is_read_is_nothing_of_the_row() -> None:
     session = Session(session.base, replace(session.state, knitting=replace(session.state.knitting, open=OpenWork(rows=2))))
     settle(session, gone_on(2))
     assert session.state.place.index == 1
+
+
+def test_what_was_said_with_the_row_is_not_said_again_with_the_round_behind_it() -> None:
+    """She has just heard both; asked for again they are told in full."""
+    garment = cowl()
+    assert garment.open is not None
+    session = evening(replace(garment, open=replace(garment.open, remarks=("change to 3.5 mm needles",))))
+    new = gone_on(0)
+    remarks = ("change to 3.5 mm needles", "Twirl the loops over the thumb.", "join the other ball")
+    rounds = (*new.rounds[:3], replace(new.rounds[3], remarks=remarks), *new.rounds[4:])
+    considered = session.consider_plan(replace(new, rounds=rounds), AT, "new", settled=True)
+    told = " ".join(tell_effect(each, considered.plan) for each in considered.effects)
+    assert "other ball" in told
+    assert "needles" not in told
+    assert "Twirl" not in told
+    session.adopt(considered)
+    again = " ".join(tell_effect(each, session.plan) for each in session.consider(Again(at=AT)).effects)
+    assert "needles" in again
 
 
 def test_stitches_that_came_by_the_words_are_not_asked_for_again() -> None:
