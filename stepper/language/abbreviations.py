@@ -44,7 +44,7 @@ _EITHER: Final = "|".join(re.escape(each) for each in sorted((*_CODES, *WORDS), 
 _NO_TIME: Final = r"(?<!(?<!\w)\d )(?<!(?<!\w)\d\d )(?<!\d\.\d\d )(?<!\d:\d\d )pm"
 _ALONE: Final = regex(rf"(?<![\w.&/-])(?:{_EITHER}|{_NO_TIME})(?![\w&/-])", re.IGNORECASE)
 _COUNTED: Final = regex(
-    r"(?<![\w.&/-])(k|p|sl|CO |BO )(\d{1,3})( tbl| wyi[bf])?(?![\w&/.-])", re.IGNORECASE
+    r"(?<![\w.&/-])(k|p|sl ?|CO |BO )(\d{1,3})( tbl| wyi[bf])?(?![\w&/.-])", re.IGNORECASE
 )
 
 

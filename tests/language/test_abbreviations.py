@@ -15,6 +15,7 @@ from stepper.language.abbreviations import expand_abbreviations
         ("K1, ssk, yo", "knit one, slip slip knit, yarn over"),
         ("M1L at the marker", "make one left at the marker"),
         ("sl1 wyif, p3 tbl", "slip one with yarn in front, purl 3 through the back loop"),
+        ("sl 1 wyif, K1, sl 2 wyif", "slip one with yarn in front, knit one, slip 2 with yarn in front"),
         ("CO 100, then BO 12", "cast on 100, then bind off 12"),
         ("12 sts on hold, RS facing", "12 stitches on hold, right side facing"),
         ("Rep to end of rnd", "Repeat to end of round"),
