@@ -283,8 +283,8 @@ class Course:
                 raise OpenReachedError
         first = self.made.setdefault(piece_of(parts[0]), instruction)
         if first.place.line != instruction.place.line:
-            told = f"the second {piece_of(parts[0])} is asked for in line {first.place.line}, too; it is made once."
-            needles.warn(instruction.place, told)
+            told = f"the second {piece_of(parts[0])} is asked for in line {first.place.line}, too"
+            needles.warn(instruction.place, f"{told}; it is made once.")
             return
         in_round = not needles.flat and not needles.counting.lost
         waits = bool(needles.count) and in_round and is_sleeve(section.name)

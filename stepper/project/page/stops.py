@@ -36,6 +36,10 @@ _NUMBER_OF_ROW = regex(
 """The number of a row followed by a full stop: "R1. Knit", "1st row. P"."""
 _LETTER = regex(r"^\s*[A-H]\.$")
 """The letter of a step: "B. Work 4 rows"."""
+_NEEDLE_ALONE: Final = regex(
+    r"[.,;:]\s+(?:(?:\d(?:st|nd|rd|th)|first|second|third|fourth)\s+needle|(?:needle|N)\s*\d)\s*:$", re.I
+)
+"""The name of a further needle at the end of a row of the page: what it works stands in the row below."""
 _HEAD_ALONE = regex(r"^\W*(?:row|rnd|round)s?\s+\d{1,3}(?:\s*[(\[][rw]s[)\]])?\s*:$", re.I)
 """The head of a row, with what is worked in the row of the page below."""
 _ON_NEEDLE = regex(
@@ -123,7 +127,7 @@ def goes_on(row: str, following: str) -> bool:
         return False
     if _ONE_STITCH.search(row) and (begins_row(following) or not _GOES_WITH_STITCH.match(following)):
         return False
-    if _GOES_ON.search(row) or _is_open(row) or _HEAD_ALONE.match(row):
+    if _GOES_ON.search(row) or _is_open(row) or _HEAD_ALONE.match(row) or _NEEDLE_ALONE.search(row):
         return True
     if _COUNTED.search(row) and _IN_YARN.match(following):
         return True

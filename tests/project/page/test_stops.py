@@ -84,6 +84,7 @@ def test_steps_and_lists_are_followed_into_the_row_below() -> None:
     assert goes_on("alt row as folls:", "5 (5: 6) sts 3 (2: 1) times, then")
     assert goes_on("23: 26)cm, 6 (7: 8)in, 50 (58:", "66: 72) rows total.")
     assert not goes_on("Work as follows:", "Knit 4 rows.")
+    assert goes_on("Next rd.: 1st needle: K to last 3 sts, K2 tog., K1. 3rd needle:", "K1, sl.1, K1, p.s.s.o., K to end.")
 
 
 def test_a_broken_row_is_seen() -> None:

@@ -37,7 +37,7 @@ _ORDERED: Final = regex(
     r"|chang\w+\s+to|join(?:ing)?\s+(?:in\b|to\b|on\b|(?:the\s+)?(?:wool|yarn|new)\b|[A-H]\b|.{0,30}\b(?:round|rnd)\b)|divid\w+|separat\w+|transfer|wrap"
     r"|crochet|graft\w*|set\s+(?:lace|up|(?:the\s+)?(?:patt\w*|panel))|begin\s+again|start\s+again"
     r"|(?:end|finish)(?:ing)?\s+(?:with|on|after|in)|measur\w+|straight|even(?=\s+(?:until|for|to))"
-    r"|same|alike|again|another|the\s+other|like\s+(?:the\s+)?(?:first|\d|before|other)|as\s+(?:for|before|above|given|the)\b"
+    r"|same|alike|again|another|the\s+other|like\s+(?:the\s+)?(?:first|\d|before|other)|as\s+(?:for|before|above|given|the|first|second|left|right)\b|loosely|firmly"
     r"|\d+\s+more|times|twice|until|till|every|each|alt(?:\.|ernat\w+)?|between\s+each|increases|decreases"
     r"|stockinette|stocking|garter|moss|seed|st\.?\s?st|flat\s+from|to\s+and\s+fro|back\s+and\s+forth|in\s+the\s+round)(?!\w)",
     re.I,

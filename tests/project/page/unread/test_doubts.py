@@ -34,6 +34,7 @@ from tests.tables import each_row
         ("Set the pattern so:", True),
         ("Fan 8, Rope 6, Fan 8, Moss 4.", True),
         ("The left strap alike.", True),
+        ("Twirl second strap as first strap.", True),
         ("8 [9, 10] times.", True),
         ("When it is 4 cm long dec 2 at the seam.", True),
         ("From here all is st st.", True),
