@@ -16,6 +16,7 @@ from stepper.plan.lines.again.another_part import (
     part_meant,
     parts_meant,
     times_again,
+    with_counts_of_here,
 )
 from stepper.plan.lines.again.left_uncut import said_at_once, with_yarn_uncut
 from stepper.plan.lines.again.other_front import match_other_front, other_front
@@ -349,7 +350,7 @@ class Course:
             work_reversed(instruction, sources, {line.place.line for line in own}, needles, begun=begun)
             return
         begin, here = len(needles.drafts), needles.section.name
-        for source, rows, lines in worked:
+        for source, rows, lines in with_counts_of_here(worked, needles):
             self._work_again(source, lines, None if rows is None else rows - begun, copy)
             begun = 0
         if worked:

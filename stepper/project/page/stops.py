@@ -36,7 +36,7 @@ _NUMBER_OF_ROW = regex(
 """The number of a row followed by a full stop: "R1. Knit", "1st row. P"."""
 _LETTER = regex(r"^\s*[A-H]\.$")
 """The letter of a step: "B. Work 4 rows"."""
-_NEEDLE_ALONE: Final = regex(
+_NEEDLE_ALONE = regex(
     r"[.,;:]\s+(?:(?:\d(?:st|nd|rd|th)|first|second|third|fourth)\s+needle|(?:needle|N)\s*\d)\s*:$", re.I
 )
 """The name of a further needle at the end of a row of the page: what it works stands in the row below."""

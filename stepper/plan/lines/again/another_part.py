@@ -33,7 +33,7 @@ from stepper.plan.state.measuring_places import (
 )
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Rounds, UntilCount, UntilLength, UntilLike
-from stepper.project.instructions import AsPart, Line, Phrase, Repeated, Return, Sentence
+from stepper.project.instructions import AsPart, Line, Phrase, PrintedCount, Repeated, Return, Sentence
 from stepper.project.model import Section
 from stepper.project.pairs import WHOLE_NAMES
 from stepper.project.problems import one_of
@@ -423,3 +423,21 @@ def _rows_last_worked(numbers: set[int], needles: Needles) -> int:
         above = draft.line
         rows += bool(draft.height_mm)
     return rows
+
+
+def with_counts_of_here(
+    worked: Sequence[tuple[Section, int | None, tuple[Line, ...]]], needles: Needles
+) -> list[tuple[Section, int | None, tuple[Line, ...]]]:
+    """Leave printed counts out of lines that were worked first from another number of stitches.
+
+    "Section 5: As section 3. 273 sts": the counts printed in section 3 are of that section.
+    """
+    source = worked[0][0] if worked else None
+    first = next((each for each in needles.drafts if source and each.section == source.name), None)
+    if first is None or not needles.count or first.before in (0, needles.count):
+        return list(worked)
+    return [(part, rows, tuple(_without_counts(line) for line in lines)) for part, rows, lines in worked]
+
+
+def _without_counts(line: Line) -> Line:
+    return replace(line, sentences=tuple(one for one in line.sentences if not isinstance(one, PrintedCount)))

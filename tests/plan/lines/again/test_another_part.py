@@ -261,6 +261,14 @@ def test_a_whole_is_worked_again_with_the_parts_that_stand_under_headings_of_the
     assert counts(knit(*cuffs), "left cuff") == [16] * 4 + [0]
 
 
+def test_the_counts_printed_in_a_part_hold_where_it_began_with_as_many() -> None:
+    """ "Section 3: As section 2. 25 sts" was refused for the 19 printed in section 2. By hand: two stitches a round, three times."""
+    first = ("== section 1", "CO 13 sts. Work flat.", "== section 2", "Row 1: K3, yo, k to last 3 sts, yo, k3.", "Row 2: Knit.", "Repeat these 2 rows 2 times more. 19 sts.")
+    plan = knit(*first, "== section 3", "As section 2. 25 sts.", "Bind off.")
+    assert counts(plan, "section 3")[-2:] == [25, 0]
+    assert "prints 27" in refused(*first, "== section 3", "As section 2. 27 sts.", "Bind off.")
+
+
 def test_a_pair_that_the_page_asks_for_twice_is_made_once() -> None:
     """ "Make 2" beside the heading and "make another the same" at the end came to a third sock. Common practice."""
     toe = ("== sock, toe", "Make 2.", "CO 16 sts. Join in the round.", "Knit 3 rounds.")
