@@ -221,7 +221,8 @@ def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Nee
     if not 0 <= at < len(cycle):
         needles.report(instruction.place, f"the pattern has {len(cycle)} rows, and no row {at + 1}.")
         return None
-    side = (cycle[0].side or _side_worked(cycle, needles)) if instruction.manner.startswith(NAMED) else ""
+    named = instruction.manner.startswith(NAMED) and len(cycle) > 1  # one row alone is that of both sides
+    side = (cycle[0].side or _side_worked(cycle, needles)) if named else ""
     if not comes_on_side(at + 1, side, needles):
         needles.report(
             instruction.place,

@@ -107,6 +107,12 @@ def test_rows_that_form_a_pattern_can_be_called_by_its_name() -> None:
     assert told(plan, 2) == ["*k1, yo, k2tog; rep from * to end", "knit"]
 
 
+def test_one_row_that_forms_a_pattern_is_that_of_both_sides() -> None:
+    """Moss stitch over an odd number is one row, printed for the right side; it stopped at the first wrong-side row. Common practice."""
+    plan = plan_of(project("Cast on 21 sts. Work flat.\nRow 1 (RS): K1, *p1, k1; rep from * to end.\nThis row forms moss st. Work in moss st for a further 9 rows.\nBind off."))
+    assert len({round_.words for round_ in plan.rounds[1:11]}) == 1
+
+
 def test_more_rows_than_there_are_form_no_pattern() -> None:
     """The rows meant are not on the page."""
     assert checks("Cast on 24 sts.\nJoin in the round.\nKnit 1 rnd.\nThese 4 rnds form the pattern.")
