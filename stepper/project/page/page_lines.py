@@ -97,6 +97,8 @@ class PageLines:
         line = read_rows([(text, _PLACE)], self.words, FileDraft(text_lines=[])).line
         if line is not None and stands_in_stops(text) and _phrases(line) > 1:
             return None  # each would be worked as a separate round
+        if line is not None and _says_too_early(line, printed):
+            return None  # in the file each sentence is a row, told where it is worked
         if line is None or not (used or called):
             return line
         return replace(line, text=printed, stripes=called.stripes if called is not None else None)
@@ -279,3 +281,16 @@ class PageLines:
 
 def _phrases(line: Line) -> int:
     return sum(isinstance(sentence, Phrase) for sentence in line.sentences)
+
+
+def _says_too_early(line: Line, text: str) -> bool:
+    """Return whether a row works rows and then picks up stitches, and tells how.
+
+    What a line tells is said where the line begins, rows before the stitches are picked up: each sentence
+    has to be a line of its own.
+    """
+    _, *rest = sentences_of(text)
+    return bool(line.said) and any(_PICKED.search(each) for each in rest)
+
+
+_PICKED = regex(r"\bpick\s+up\b", re.I)

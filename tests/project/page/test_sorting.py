@@ -436,6 +436,14 @@ def test_a_piece_made_twice_has_its_parts(head: str) -> None:
     assert not [piece.text for piece in found.pieces if piece.kind == "note"]
 
 
+def test_how_stitches_are_picked_up_is_told_where_they_are() -> None:
+    """A row that casts on and knits before it would tell it all with the cast-on."""
+    row = "Cast on 3 sts. Knit 6 rows. Do not turn; pick up and knit 3 along the side, then 3 from the cast-on edge. 9 sts."
+    lines = [piece.text for piece in take_apart(f"Shawl\n\nTAB\n{row}\nKnit 2 rows.\n").pieces if piece.kind == "line"]
+    assert lines[0] == "Cast on 3 sts."
+    assert lines[-2].startswith("Do not turn; pick up")
+
+
 def test_an_aside_among_the_rows_of_a_pattern_does_not_end_it() -> None:
     """The rows behind it would be lost to the pattern, and each be asked about as text in front of the knitting."""
     page = (
