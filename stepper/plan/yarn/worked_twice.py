@@ -39,6 +39,12 @@ def second_pieces(plan: Plan) -> tuple[range, ...]:
     return _second_pieces(SamePlan(plan))
 
 
+def goes_on_unread(plan: Plan, piece: range) -> bool:
+    """Return whether a piece goes on with a row that is not read, in its last section or another part."""
+    last = piece_in(plan.rounds[piece[-1]].section)
+    return plan.open is not None and piece_in(plan.open.section) == last
+
+
 @lru_cache(maxsize=4)
 def _second_pieces(same: SamePlan) -> tuple[range, ...]:
     plan = same.plan

@@ -8,8 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from stepper.plan.model import Plan
-from stepper.plan.yarn.worked_twice import second_pieces
-from stepper.project.pairs import piece_in
+from stepper.plan.yarn.worked_twice import goes_on_unread, second_pieces
 from stepper.records import dataclass
 from stepper.session.due.next_skein import tell_skeins
 from stepper.session.due.to_fetch import tell_ready
@@ -41,9 +40,7 @@ def tell_second(plan: Plan, done: int, now: int) -> Iterator[Effect]:
         now: Index of the round in hand now.
     """
     for piece in second_pieces(plan):
-        last = piece_in(plan.rounds[piece[-1]].section)
-        goes_on = plan.open is not None and piece_in(plan.open.section) == last
-        if done <= piece[-1] < now and not goes_on:  # else it goes on with a row that is not read
+        if done <= piece[-1] < now and not goes_on_unread(plan, piece):
             yield TellSecond(section=plan.rounds[piece[0]].section)
 
 
