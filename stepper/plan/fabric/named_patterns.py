@@ -200,6 +200,10 @@ def _side_worked(cycle: tuple[Template, ...], needles: Needles) -> str:
     return next(worked, "")
 
 
+_OF_ONE_ROW = frozenset({"moss", "seed", "garter"})
+"""Patterns of which a page may print one row, which is worked on both sides. Source: common practice."""
+
+
 def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Needles) -> int | None:
     """Return which row of a pattern comes first, from 0; None, reported, if it has none of that number or
     side."""
@@ -221,7 +225,9 @@ def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Nee
     if not 0 <= at < len(cycle):
         needles.report(instruction.place, f"the pattern has {len(cycle)} rows, and no row {at + 1}.")
         return None
-    named = instruction.manner.startswith(NAMED) and len(cycle) > 1  # one row alone is that of both sides
+    named = instruction.manner.startswith(NAMED)
+    if named and len(cycle) == 1 and key_of(instruction.manner.removeprefix(NAMED)) in _OF_ONE_ROW:
+        named = False  # one row alone, printed for the right side, is that of both
     side = (cycle[0].side or _side_worked(cycle, needles)) if named else ""
     if not comes_on_side(at + 1, side, needles):
         needles.report(

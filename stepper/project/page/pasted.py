@@ -21,7 +21,7 @@ from stepper.project.own_stitches.yarn_letters import letters_of
 from stepper.project.page.drawn.chart_numbers import name_rounds
 from stepper.project.page.drawn.grid_charts import find_grids
 from stepper.project.page.front_values import names_colours
-from stepper.project.page.headings import heading_of, is_clutter, is_whole_piece
+from stepper.project.page.headings import heading_of, is_clutter
 from stepper.project.page.own_abbreviations import read_lists
 from stepper.project.page.own_stripes import PageStripes, read_sequences
 from stepper.project.page.page_lines import PageLines
@@ -208,8 +208,8 @@ def _title(rows: Sequence[str]) -> str:
 def _merged(parts: list[PagePart]) -> tuple[PagePart, ...]:
     """Merge parts without any stitches into the part before them; number names that repeat.
 
-    The heading of a piece goes with the part that is named after it, and a piece of which nothing is read yet
-    stays one.
+    The heading of a piece goes with the part that is named after it, and a part of which nothing is read yet
+    stays one: its rows would be worked in each sleeve, if they stood behind those.
     """
     kept: list[PagePart] = []
     for at, part in enumerate(parts):
@@ -217,7 +217,7 @@ def _merged(parts: list[PagePart]) -> tuple[PagePart, ...]:
         unread = any(piece.kind == "note" for piece in part.pieces)
         if below is not None and below.piece == part.name and not part.is_worked and not unread:
             below.pieces[:0] = part.pieces
-        elif kept and not part.is_worked and not (unread and is_whole_piece(part.name)):
+        elif kept and not part.is_worked and not unread:
             kept[-1].pieces += part.pieces
         elif part.pieces:
             kept.append(part)

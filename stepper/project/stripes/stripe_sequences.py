@@ -201,7 +201,7 @@ _GROUP = regex(
     rf"[(\[](?P<inner>[^()\[\]]+)[)\]]\s*(?:x\s*)?(?P<times>twice|{_N}\s*(?:times|x)|(?<=x\s)\d+|\d+)", re.I
 )
 _EACH = regex(
-    rf"^(?P<n>{_N})\s+{_ROUNDS}\s+(?:each\s+)?(?:of\s+|in\s+)?(?:each\s+)?(?:of\s+)?(?P<yarns>[^,;]+(?:\s*,\s*[^,;]+)*?\s*,?\s*(?:and|&)\s*[^,;]+)$",
+    rf"^(?P<n>{_N})\s+{_ROUNDS}\s+(?:each\s+)?(?:of\s+|in\s+)?(?:each\s+)?(?:of\s+)?(?P<yarns>[^;]+(?:\band\b|&)[^,;]+)$",
     re.I,
 )
 _STRIPE = regex(

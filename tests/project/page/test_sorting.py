@@ -257,6 +257,13 @@ def test_the_end_of_a_sentence_on_a_row_of_its_own_heads_no_part(intro: str) -> 
     assert [piece.kind for piece in pasted.parts[0].pieces if piece.kind == "note"] == []
 
 
+def test_a_part_of_which_nothing_is_read_stays_apart_from_the_one_above() -> None:
+    """A collar whose rows are not read was knitted once in each of two sleeves."""
+    sleeves = "SLEEVES (make 2)\nCO 60 sts. Join in the round. Knit 20 rnds.\nBind off.\n\n"
+    page = f"Pullover\n\n{sleeves}COLLAR\nLoop 80 sts onto a spare needle round the neck.\nTwirl 6 rnds.\n\nFINISHING\nWeave in ends."
+    assert [part.name for part in take_apart(page).parts] == ["sleeves", "collar"]
+
+
 def test_a_part_may_begin_in_prose_before_its_heading() -> None:
     """What is cast on in the introduction is knitted first."""
     pasted = take_apart("Blanket\nIt is soft.\nWith A, cast on 40 sts.\n\nBODY\nKnit 2 rows.\n")

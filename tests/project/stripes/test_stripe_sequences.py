@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import time
+
 import pytest
 
 from stepper.project.problems import Span
@@ -26,6 +28,13 @@ PLACE = Span(line=1, column=1)
 def test_a_list_of_stripes_is_read(words: str, stripes: list[tuple[int, str]]) -> None:
     """Source: the wording of patterns in print; common practice."""
     assert read_stripes(words, YARNS) == tuple(stripes)
+
+
+def test_a_list_of_a_hundred_yarns_is_looked_through_once() -> None:
+    """A row of a page with forty yarns between commas kept the program busy for ever."""
+    begun = time.process_time()
+    assert read_stripes("2 rnds MC, 1 rnd " + "CC, " * 100 + "2 rnds CC2.", YARNS) is None
+    assert time.process_time() - begun < 1
 
 
 @pytest.mark.parametrize(
