@@ -120,6 +120,9 @@ SILENT = {
 """Words that may be left out of a line without changing what is knitted."""
 
 SILENT_THERE = {
+    # "All WS" are rows.
+    "Row 2 and all WS rows: Purl.": ("rows",),
+    "Row 2 and all WS rows of the section: Purl.": ("rows",),
     # A half between 3 and 9 is in no table of numbers.
     "Cast on 40 sts with MC on a 3.5 mm circular needle, 80 cm.": ("mm",),
     # "20 of body" behind others that are knitted is knitted as they are.

@@ -19,7 +19,7 @@ from stepper.regex import regex
 
 _NUMBER: Final = r"(?P<n>\d+(?:\s*[(\[]\s*\d+(?:\s*[,;:/]\s*\d+)*\s*[)\]])?)"
 _HAVE: Final = r"(?:(?:have|had|count|got|end\s+up\s+with)\b(?:\s+got\b)?)"
-_NOW: Final = r"(?:(?:now|again|then|once\s+more|still|only|just|exactly|about)\s+)*"
+_NOW: Final = r"(?:(?:now|again|then|still|only|just|exactly|about)\s+)*"
 _LEAD: Final = (
     r"(?:(?:(?:this|that|it|which)\s+)?(?:will\s+|should\s+)?(?:leav(?:es?|ing)|(?<!this\s)(?<!it\s)(?:giv(?:es?|ing)|mak(?:es?|ing))|brings?|bringing|reduc(?:es?|ing)|takes)\s+(?:you\s+|us\s+|the\s+count\s+)?(?:back\s+)?(?:up\s+|down\s+)?(?:(?:with|to)\s+)?"
     rf"|(?:(?:check|make\s+sure|see)\s+(?:that\s+)?)?(?:you|there|we)(?:\s+|(?='))(?:(?:should|will|must|ought\s+to|'ll)\s+)?{_NOW}(?:be\s+(?:{_NOW}(?:left\s+with|(?:back\s+)?(?:at|to)\s+))?|(?:'re|are)\s+{_NOW}(?:(?:left\s+with|(?:back\s+)?(?:(?:down|up)\s+)?(?:at|to))\s+)?|(?:'ve\s+)?{_HAVE}\s+|'ve\s+got\s+|'ve\s+)"
@@ -27,7 +27,7 @@ _LEAD: Final = (
     r"|(?:you(?:\s+are|'re)\s+)?left\s+with\s+|back\s+(?:up\s+|down\s+)?to\s+)"
 )
 _OF: Final = (
-    rf"(?:\s*{STS}(?:\.(?=\s*[.,;)a-z]))?)?(?:\s+(?:rem(?:ain(?:s|ing)?)?\b|(?:are\s+|is\s+)?(?:left|remaining)|in\s+(?:all|total|the\s+(?:round|rnd|row|work))|altogether|total|all\s+told|now|again|once\s+more|(?:now\s+)?on\s+(?:the\s+|your\s+|all\s+)?needles?))*"
+    rf"(?:\s*{STS}(?:\.(?=\s*[.,;)a-z]))?)?(?:\s+(?:rem(?:ain(?:s|ing)?)?\b|(?:are\s+|is\s+)?(?:left|remaining)|in\s+(?:all|total|the\s+(?:round|rnd|row|work))|altogether|total|all\s+told|now|again|(?:now\s+)?on\s+(?:the\s+|your\s+|all\s+)?needles?))*"
 )
 _CHANGED: Final = rf"(?:(?P<changed>\d+(?:\s*[(\[][\d\s,;:/]+[)\]])?\s*(?:{STS}\s*)?(?:dec(?:reas(?:ed|es))?s?|inc(?:reas(?:ed|es))?s?)\b\.?)\s*[,;:=-]+\s*)?"
 _COUNT: Final = regex(

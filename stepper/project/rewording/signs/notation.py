@@ -166,7 +166,12 @@ _STITCHES: tuple[Synonym, ...] = (
         r"\1\2tog",
         "K 3 tog, k to end.",
     ),
+    row("s.|s ", r"(?<![\w.])s\.?\s?1(?=\s*,\s*k\.?\s?(?:1|2\s?tog\.?)\s*,\s*p\.?\s?s\.?\s?s\.?\s?o\b)", "sl 1", "K 2, s. 1, k 1, p.s.s.o., k to end."),
     row("p.s.s.o|pass", r"\bp\.\s?s\.\s?s\.\s?o\b\.?", "psso", "Sl 1, k 2 tog, p.s.s.o., k to end."),
+    row("s.k.|s. k.", r"(?<![\w.])s\.\s?k\.\s?p\.(?:\s?o\b\.?)?(?=\s*[,;.)\]*]|\s*$)", "skp", "K 1, s.k.p.o., k to end."),
+    row("r.s|r. s|w.s|w. s", r"(?<![\w.])(?-i:([RW])\.\s?S)(?:\.(?=\s+(?-i:[a-z(])|\s*[,;:)\]])|(?=[\s,;:)\]])(?!\.))", r"\1S", "1st row (R.S.): Knit."),
+    row("2d", r"(?<=\b2)d(?=\s+(?:row|rnd|round|needle|st|and\s+\d))", "nd", "2d row: Knit."),
+    row("3d", r"(?<=\b3)d(?=\s+(?:row|rnd|round|needle|st|and\s+\d))", "rd", "3d row: Knit."),
     row(
         "pass",
         r"\bpass\s+(?:the\s+)?(?:slipped\s+st(?:itch)?|slip\s+st(?:itch)?|sl\s+st)\s+over\b",

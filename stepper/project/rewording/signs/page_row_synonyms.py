@@ -66,6 +66,8 @@ HEADS: tuple[Synonym, ...] = (
     row("same as", r"^(\s*\d{1,2}(?:st|nd|rd|th)\s+(?:row|rnd|round)\s*:\s*)(?:the\s+)?same\s+as\s+(?:the\s+)?(\d{1,2}(?:st|nd|rd|th))(?=\s*[.]?\s*$)", r"\1as \2", "2nd rnd: Same as 1st."),
     said_row_behind("=", r"(\b(?:rounds?|rnds?|rows?|times?))\s*=\s*(?P<said>\d{1,3}\s+(?:rounds|rnds|rows))(?=\s*[.]?\s*$)", "Rep rows 1-2 one more time, then K 2 rounds = 6 rounds."),
     row("all the", r"^(\s*(?:row|rnd|round)s?\s+\d{1,3}[^:]*?\ball)\s+the\s+(?=(?:other|odd|even|rs|ws)\b[^:]*:)", r"\1 ", "Round 2 and all the even rounds: Knit."),
+    row("all", r"^(\s*(?:row\s+\d{1,3}|\d{1,3}(?:st|nd|rd|th)\s+row)\s+(?:and|&)\s+all)\s+(ws|rs)\s*(?:rows?)?(?:\s+(?:of|in)\s+(?:the|this)\s+(?:section|patt(?:ern)?|chart|lace|part))?\s*:", r"\1 \2 rows:", "Row 2 and all WS rows of the section: Purl."),
+    row("back rows", r"^(\s*(?:row\s+\d{1,3}|\d{1,3}(?:st|nd|rd|th)\s+row)\s+(?:and|&)\s+all)\s+back\s+rows\s*:", r"\1 WS rows:", "2nd row and all back rows: Purl."),
     row("inc|dec", rf"^(\s*{_SHAPED_HEAD})\s*\.\s+(?={_ROW_BEGINS})", r"\1: ", "First decrease. (K8, k2tog) all round."),
     row("inc|dec", rf"^(\s*{_SHAPED_HEAD})\s*,\s*(?:in|with|using)\s+((?-i:MC|CC\d?|C\d|[A-H]))\s*[.:]\s+(?={_ROW_BEGINS})", r"\1: With \2, ", "Increase round 3, in MC. *K10, m1; rep from * to end."),
     row("with|using|in", rf"^(\s*(?:with|using|in)\s+(?-i:MC|CC\d?|C\d|[A-H]))\s*:\s+(?={_ROW_BEGINS})", r"\1, ", "With MC: Knit 1 round, purl 1 round."),
