@@ -1,7 +1,7 @@
 """Words for answers about the knitting in hand: the answer first, then what it rests on. No I/O.
 
 Each answer is short enough to remember; where one number follows another, a word or a comma
-stands between them.
+stands between them. It is long because it is one list: a function of a few lines for each answer.
 """
 
 from __future__ import annotations

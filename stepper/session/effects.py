@@ -1,7 +1,8 @@
 """Effects: what the session wants told, asked or done. Imperative, frozen, without words.
 
 An effect holds the numbers; the words are in `stepper.language.effect_words`, so that the session can be
-tested without a language and the words without a session. Each becomes one line.
+tested without a language and the words without a session. Each becomes one line. The file is long because
+it is one list: each class is a name, a sentence and what it holds.
 """
 
 from __future__ import annotations

@@ -6,6 +6,7 @@ no plan and cannot fail for want of one, and a snapshot of the state stays small
 
 `Knitting` is the part that undo restores exactly as it was: undo keeps the former `Knitting` instead of
 working out an inverse for each event. The rest (numbering, listening, what can be undone) only goes forward.
+It is long because every field of the one state says what it holds and in which unit.
 """
 
 from __future__ import annotations

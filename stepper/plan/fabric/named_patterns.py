@@ -226,9 +226,9 @@ def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Nee
         needles.report(instruction.place, f"the pattern has {len(cycle)} rows, and no row {at + 1}.")
         return None
     named = instruction.manner.startswith(NAMED)
-    if named and len(cycle) == 1 and key_of(instruction.manner.removeprefix(NAMED)) in _OF_ONE_ROW:
-        named = False  # one row alone, printed for the right side, is that of both
-    side = (cycle[0].side or _side_worked(cycle, needles)) if named else ""
+    # One row of such a pattern alone, printed for the right side, is that of both.
+    both = len(cycle) == 1 and key_of(instruction.manner.removeprefix(NAMED)) in _OF_ONE_ROW
+    side = (cycle[0].side or _side_worked(cycle, needles)) if named and not both else ""
     if not comes_on_side(at + 1, side, needles):
         needles.report(
             instruction.place,

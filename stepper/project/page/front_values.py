@@ -331,16 +331,22 @@ def find_needle_names(text: str) -> dict[str, float]:
 
 def names_colours(text: str) -> bool:
     """Return whether a list explains colours by their first letters: "N., Navy; W., White"."""
-    return len([match for match in _INITIALLED.finditer(text) if match["key"] == match["name"][0]]) > 1
+    return len(_first_letters(text)) > 1
+
+
+def _first_letters(text: str) -> list[tuple[str, str]]:
+    """Return the letters of a list that stand for words that begin with them, each with its word."""
+    pairs = ((match["key"], match["name"]) for match in _INITIALLED.finditer(text))
+    return [(letter, word) for letter, word in pairs if letter == word[0]]
 
 
 def _initialled(row: str, rows: Sequence[str]) -> Iterator[tuple[str, str]]:
     """Yield the colours that a row explains by their first letters, if other rows call two yarns so."""
     others = " ".join(each for each in rows if each != row).lower()
-    named = [match for match in _INITIALLED.finditer(row) if match["key"] == match["name"][0]]
-    called = sum(re.search(rf"\b{match['name'].lower()}\b", others) is not None for match in named)
+    named = _first_letters(row)
+    called = sum(re.search(rf"\b{word.lower()}\b", others) is not None for _, word in named)
     if called > 1:
-        yield from ((match["key"], match["name"]) for match in named)
+        yield from named
 
 
 def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:

@@ -252,6 +252,5 @@ def may_change(words: str) -> bool:
 def _is_even(stretch: str) -> bool:
     """Return whether as many stitches are added in a stretch of a row as are taken in it."""
     twos, ones = len(_TWO_LESS.findall(stretch)), len(_LESS.findall(stretch))
-    rest = _MORE_LESS.sub("", _LESS.sub("", _TWO_LESS.sub("", stretch)))
-    unknown = len(_MORE_LESS.findall(_LESS.sub("", _TWO_LESS.sub("", stretch))))
-    return not unknown and len(_MORE.findall(rest)) == 2 * twos + ones
+    rest = _LESS.sub("", _TWO_LESS.sub("", stretch))
+    return _MORE_LESS.search(rest) is None and len(_MORE.findall(rest)) == 2 * twos + ones

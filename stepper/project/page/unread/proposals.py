@@ -1,7 +1,8 @@
 """Find in the words of an unread row what they say of it: what it may be, how many rows, which count. No I/O.
 
-What is found is proposed to the knitter and never taken without her answer, so a wrong guess costs her a few
-letters; still nothing is made up: a number that is proposed is printed in the row or right behind it.
+What is found is proposed to the knitter and taken by one key, so nothing is made up: a number that is
+proposed is printed in the row or right behind it, and what keeps a row from being proposed at all is in
+`stepper.project.page.unread.doubts`. It is long because all that a row may be is weighed against each other.
 """
 
 from __future__ import annotations
