@@ -13,15 +13,18 @@ import binascii
 import marshal
 import os
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import suppress
 from importlib.util import cache_from_source
 from pathlib import Path
 from typing import Any
 
-from stepper.files import create_private, read_plain
+from stepper.files import create_private, open_plain, read_plain
 
 _MOST_BYTES = 32 << 20
+_MOST_OF_A_HEAD = 1024
+_Lies = tuple[int, int, int]
+"""Where a value lies: its first byte, how many there are, and their sum."""
 
 
 def read_kept(name: str) -> Any:
@@ -42,12 +45,17 @@ def keep(name: str, value: Any) -> None:
         value: Numbers, words, bytes, None, and lists, tuples and tables of them.
     """
     kept = marshal.dumps(value)
+    _write(name, [_head(kept), b"\n", kept])
+
+
+def _write(name: str, pieces: Sequence[bytes]) -> None:
+    """Write a file in the place of what was kept under a name, where one can be written."""
     for place in _places(name):
         beside = place.with_name(f"{place.name}-{os.getpid()}")
         try:
             place.parent.mkdir(parents=True, exist_ok=True)
             with create_private(beside) as file:
-                file.write(_head(kept) + b"\n" + kept)
+                file.writelines(pieces)
             beside.replace(place)
         except OSError:
             with suppress(OSError):
@@ -57,10 +65,14 @@ def keep(name: str, value: Any) -> None:
 
 
 class KeptTable:
-    """Values found by their keys, which are worked out once for all starts of the program."""
+    """Values found by their keys, which are worked out once for all starts of the program.
+
+    All that an evening could ask takes ten megabytes, and four times that as values. So none is ever
+    taken up whole: where each value lies is read at the first question, and a value when it is asked for.
+    """
 
     def __init__(self, name: str, most: int, least_new: int) -> None:
-        """Take where the table stands; it is read when a value is first asked.
+        """Take where the table stands; nothing is read yet.
 
         Args:
             name: The name under which it is kept.
@@ -70,14 +82,27 @@ class KeptTable:
         self._name = name
         self._most = most
         self._least_new = least_new
-        self._kept: dict[Any, Any] | None = None
+        self._place: Path | None = None
+        self._lies: dict[int, _Lies] | None = None
         self._new: dict[Any, Any] = {}
 
     def get(self, key: Any) -> Any:
         """Return the value of a key, or None."""
-        if self._kept is None:
-            self._kept = read_kept(self._name) or {}
-        return self._kept.get(key) or self._new.get(key)
+        if self._lies is None:
+            self._place, self._lies = self._find()
+        if key in self._new:
+            return self._new[key]
+        lies = self._lies.get(_sum_of(key))
+        if lies is None or self._place is None:
+            return None
+        with suppress(OSError, ValueError, EOFError, TypeError), open_plain(self._place) as file:
+            file.seek(lies[0])
+            kept = file.read(lies[1])
+            # The sums of two keys may be the same, and another start may have written the table anew.
+            if binascii.crc32(kept) == lies[2]:
+                of, value = marshal.loads(kept)
+                return value if of == key else None
+        return None
 
     def add(self, key: Any, value: Any) -> None:
         """Add a value, which is never None nor empty; it is kept when the program ends."""
@@ -93,10 +118,43 @@ class KeptTable:
         """
         if len(self._new) < (self._least_new if least is None else least):
             return
-        others = read_kept(self._name) or {}
-        fits = len(others) + len(self._new) <= self._most
-        keep(self._name, {**others, **self._new} if fits else self._new)
+        values = self._others()
+        if len(values) + len(self._new) > self._most:
+            values = {}
+        values |= {_sum_of(key): marshal.dumps((key, value)) for key, value in self._new.items()}
+        lies, end = dict[int, _Lies](), 0
+        for number, kept in values.items():
+            lies[number] = end, len(kept), binascii.crc32(kept)
+            end += len(kept)
+        where = marshal.dumps(lies)
+        _write(self._name, [_head(where), b" %d\n" % len(where), where, *values.values()])
         self._new = {}
+        self._place = self._lies = None
+
+    def _find(self) -> tuple[Path | None, dict[int, _Lies]]:
+        """Find the file of the table, and where in it the value of each key lies, by the sum of the key."""
+        for place in _places(self._name):
+            with suppress(OSError, ValueError, EOFError, TypeError), open_plain(place) as file:
+                head, _, length = file.readline(_MOST_OF_A_HEAD).rpartition(b" ")
+                where = file.read(min(int(length), _MOST_BYTES))
+                if head == _head(where):
+                    begin, lies = file.tell(), marshal.loads(where)
+                    return place, {number: (begin + at, *rest) for number, (at, *rest) in lies.items()}
+        return None, {}
+
+    def _others(self) -> dict[int, bytes]:
+        """Return the values that are kept now, as they are written, by the sums of their keys."""
+        place, lies = self._find()
+        with suppress(OSError):
+            raw = read_plain(place, _MOST_BYTES) if place is not None else b""
+            kept = {number: (raw[at : at + size], all_) for number, (at, size, all_) in lies.items()}
+            return {number: value for number, (value, all_) in kept.items() if binascii.crc32(value) == all_}
+        return {}
+
+
+def _sum_of(key: Any) -> int:
+    """Return by which number a key is looked up."""
+    return binascii.crc32(repr(key).encode(errors="surrogatepass"))
 
 
 def _head(kept: bytes) -> bytes:
