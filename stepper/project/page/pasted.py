@@ -86,7 +86,10 @@ def take_apart(text: str) -> Pasted:
         The pieces, with the title and sizes. Always: the pieces put together are the text, white space aside;
         each is a line, a note, or front matter of a named kind.
     """
-    printed = [" ".join(_closed_up(_GAP.sub(r"\1: ", writable(row))).split()) for row in text.splitlines()]
+    printed = [
+        " ".join(_RD.sub(r"\1\2nd", _closed_up(_GAP.sub(r"\1: ", writable(row)))).split())
+        for row in text.splitlines()
+    ]
     rows, origins = name_rounds(*set_headings_apart(printed))
     found = sizes_of(rows)
     sizes = found.names or tuple(str(number) for number in range(1, found.number + 1))
@@ -128,6 +131,10 @@ def take_apart(text: str) -> Pasted:
 
 _WIDE = regex(r"\W*(?:[A-Z](?: [A-Z])*)(?:\s{2,}[A-Z](?: [A-Z])*)+\W*")
 _WITHIN = regex(r"(?<=[A-Z]) (?=[A-Z])")
+
+
+_RD = regex(r"(?<![\w.'/-])(?:(r)d|(R)(?:d|D)(?=[sS]\b))(?=[sS]?\b(?!\s+(?:row|rnd|round|needle|size|time|st)s?\b))")
+"""A round as leaflets call it, "2nd rd.", "44 rds to 4 ins": no ordinal ("3 rd row"), and no road of an address."""
 
 
 _DASHED = regex(r"(?<=[a-z]):\s*[-\u2013\u2014]+\s*$")

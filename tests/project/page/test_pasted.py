@@ -161,3 +161,16 @@ def test_a_row_whose_number_stands_in_a_column_of_its_own_is_a_row() -> None:
         "rnd 3: *p1, k1, yo, ssk",
     ]
     assert "row 4:" not in " ".join(piece.text for piece in page.pieces)
+
+
+def test_a_round_that_a_leaflet_calls_rd_is_one_everywhere_on_the_page() -> None:
+    """In its rows, in its gauge and where it is repeated, or a whole sock is left unread; an ordinal is none."""
+    page = take_apart(
+        "SOCK\nTension: 32 sts and 44 rds to 10 cm.\nLEG\nCast on 72 sts. Join in the round.\n"
+        "1st rd.: *K2, P2. Rep. from * to end of rd.\nRep. this rd. 11 times.\n2nd rd.: Knit.\n3rd Rd: Knit.\n"
+        "NB: the 3rd row is on page 3, 5 Mill Rd., Aln."
+    )
+    assert [piece.kind for piece in page.parts[0].pieces[1:6]] == ["line"] * 5
+    assert "44 rnds" in page.text
+    assert "3rd row" in page.parts[0].pieces[-1].text
+    assert "Mill Rd." in page.parts[0].pieces[-1].text

@@ -54,6 +54,7 @@ HEAD_SIGNS: tuple[Synonym, ...] = (
     row("|".join(ORNAMENTS), rf"^(\s*)[{ORNAMENTS}]+\s+(?=(?:(?:next|set-?up|inc|dec)\s+)?(?:rows?|rnds?|rounds?)\b|{_NTH}\s|cast\s|bind\s|work\s|rep(?:eat)?\s|change\s)", r"\1", "❖ Row 6: Purl."),
     row("|".join(ORNAMENTS), rf"(?<=[.!?)\]])\s*[{ORNAMENTS}]+\s*$", "", "Knit 1 round. ■"),
     # --- the word of a head ---
+    row("rd", rf"(?<![\w.'/-])rd(s?)\b(?!\s+(?:{ROUND}|needle|size|time|st)s?)", r"rnd\1", "2nd rd.: K2, p2, k to end.", again=True),
     row("r", rf"{_AT}()(?-i:[Rr]|Rw|RW|Rd|RD)\.?\s?#?(\d{{1,3}})(?=\s*[-,&]|\s+(?:to|and|thru)\b)((?:\s*(?:-|,|&|to|and|thru)\s*(?:R\s?)?\d{{1,3}})+)(?=\s*[(\[:.=)-]|\s+[a-z*])", r"\1Rnds \2\3", "R1-R4 (RS): Knit."),
     row("rnds ", rf"{_AT}(Rnds\s+\d[^:.(\[]*?[-,&\s])R\s?(?=\d)", r"\1", "R1, R3: Knit.", again=True),
     row("r", rf"{_AT}()(?-i:[Rr]|Rw|RW|Rd|RD)\.?\s?#?(\d{{1,3}})(?=\s*[(\[:.=),;-]|\s+(?:[kp]\s?\d|[kp]\b|knit\b|purl\b|sl\b|\*|[rw]s\b))", r"\1Rnd \2", "R1 - K2, p2, k to end."),
@@ -90,7 +91,7 @@ STITCH_SIGNS: tuple[Synonym, ...] = (
     row(". ", rf"([(\[*][^()\[\]*:]*?{_ONE})\.\s+(?={_ONE}[^()\[\]*:]*[)\]*])", r"\1, ", "(K2. P2) to end.", again=True),
     row("k|p", rf"({_ONE})\s+(?=[kp]\s+to\b)", r"\1, ", "Row 2: K4 p to end."),
     row("last", rf"(\bto\s+(?:the\s+)?last\s+(?:{N}\s+)?(?:sts?|stitch(?:es)?)\b|\bbefore\s+(?:the\s+)?(?:m|marker)\b)\s+(?={_ONE})", r"\1, ", "Row 2: K2, p to last 2 sts k2."),
-    row("rnd.|rnds.", r"\b(rnds?)\.\s+(?-i:(?=[a-z])|(?=\d{1,3}\s*(?:-|to\b|and\b|&|until\b|only\b|once\b|twice\b|\.?\s*$)))", r"\1 ", "Rep rnds. 2 and 3 twice."),
+    row("rnd.|rnds.", r"\b(rnds?)\.\s+(?-i:(?=[a-z])|(?=\d{1,3}\s*(?:-|to\b|and\b|&|until\b|only\b|once\b|twice\b|(?:more\s+)?times\b|\.?\s*$)))", r"\1 ", "Rep rnds. 2 and 3 twice."),
     row("rem.", r"(\b(?:leave|place|slip|put|hold|the|on|off|to|purl|knit|last)\s+)rem\.\s+(?=\d|sts?\b|stitch)", r"\1rem ", "Place rem. 24 sts on a holder for back neck."),
     row("rep.", r"\b(rep)\.\s+(?=(?:these|the|last|row|rnd|round)s?\b)", r"\1 ", "Rep. these 2 rows 3 times."),
     row("inc.|dec.", r"\b(inc|dec)\.(?=\s+(?:in|into|once)\b)", r"\1", "(K3, inc. in next st) 4 times, k to end."),
