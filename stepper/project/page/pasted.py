@@ -133,8 +133,10 @@ _WIDE = regex(r"\W*(?:[A-Z](?: [A-Z])*)(?:\s{2,}[A-Z](?: [A-Z])*)+\W*")
 _WITHIN = regex(r"(?<=[A-Z]) (?=[A-Z])")
 
 
-_RD = regex(r"(?<![\w.'/-])(?:(r)d|(R)(?:d|D)(?=[sS]\b))(?=[sS]?\b(?!\s+(?:row|rnd|round|needle|size|time|st)s?\b))")
-"""A round as leaflets call it, "2nd rd.", "44 rds to 4 ins": no ordinal ("3 rd row"), and no road of an address."""
+_RD = regex(
+    r"(?<![\w.'/-])(?:(r)d|(R)(?:d|D)(?=[sS]\b))(?=[sS]?\b(?!\s+(?:row|rnd|round|needle|size|time|st)s?\b))"
+)
+"""A round as leaflets call it, "2nd rd.", "44 rds to 4 ins"; no ordinal ("3 rd row"), and no road ("Mill Rd.")."""
 
 
 _DASHED = regex(r"(?<=[a-z]):\s*[-\u2013\u2014]+\s*$")
