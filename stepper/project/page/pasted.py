@@ -136,7 +136,7 @@ _WITHIN = regex(r"(?<=[A-Z]) (?=[A-Z])")
 _RD = regex(
     r"(?<![\w.'/-])(?:(r)d|(R)(?:d|D)(?=[sS]\b))(?=[sS]?\b(?!\s+(?:row|rnd|round|needle|size|time|st)s?\b))"
 )
-"""A round as leaflets call it, "2nd rd.", "44 rds to 4 ins"; no ordinal ("3 rd row"), no road ("Mill Rd.")."""
+"""A round as leaflets call it, "2nd rd.", "44 rds to 4 ins"; no ordinal ("3 rd row"), no road ("Mill Rd")."""
 
 
 _DASHED = regex(r"(?<=[a-z]):\s*[-\u2013\u2014]+\s*$")

@@ -24,6 +24,7 @@ from stepper.project.rewording.on_needles.counted import write_counts
 from stepper.project.rewording.on_needles.drawn_up import write_drawn_up
 from stepper.project.rewording.on_needles.edge_lists import write_edge_lists
 from stepper.project.rewording.on_needles.join_lists import write_join_lists
+from stepper.project.rewording.on_needles.parted_cast_ons import write_parted_cast_ons
 from stepper.project.rewording.on_needles.rings import write_rings
 from stepper.project.rewording.on_needles.stops import write_stops
 from stepper.project.rewording.openings import write_openings_in_order
@@ -138,6 +139,7 @@ def undress(plain: str) -> Reworded:
 _STAGES: Final = (
     write_drawn_up,
     write_bind_offs,
+    write_parted_cast_ons,
     take_tails_off,
     write_events,
     write_counts,

@@ -154,8 +154,9 @@ def _written(text: str, match: re.Match[str]) -> list[tuple[str, int]] | None:
 
 
 _IN_TURN: Final = regex(
-    rf"(?<![\w.¼½¾/(\[-]){_NUMBER}\s*\(\s*{_NUMBER}\s*\)(?:(?:\s+{_NUMBER}\s*\(\s*{_NUMBER}\s*\))+(?:\s+{_NUMBER}(?!\s*[(\[]\s*\d))?"
-    rf"|\s+{_NUMBER}(?=\s*(?:{_UNIT}|(?:st|stitch|row|rnd|round|time)(?:e?s)?\b)))"
+    rf"(?:(?<![\w.¼½¾/(\[-])|(?<=\b[kpKP])){_NUMBER}\s*\(\s*{_NUMBER}\s*\)(?:(?:\s+{_NUMBER}\s*\(\s*{_NUMBER}\s*\))+(?:\s+{_NUMBER}(?!\s*[(\[]\s*\d))?"
+    rf"|\s+{_NUMBER}(?=\s*(?:{_UNIT}|(?:new\s+|more\s+)?(?:st|stitch|row|rnd|round|time)(?:e?s)?\b))"
+    rf")|(?<=\b[kpKP]){_NUMBER}\s*\(\s*{_NUMBER}\s*\)\s+{_NUMBER}(?!\s*(?:times\b|x\b|[(\[]\s*\d))"
 )
 """A list of which every other number stands in brackets: "4 (3.5) 3 (3) 2.5 (2)"."""
 _ONE: Final = regex(_NUMBER)
