@@ -125,6 +125,8 @@ SILENT_THERE = {
     "Row 2 and all WS rows of the section: Purl.": ("rows",),
     # A half between 3 and 9 is in no table of numbers.
     "Cast on 40 sts with MC on a 3.5 mm circular needle, 80 cm.": ("mm",),
+    # The stitches that have wraps are the wrapped ones.
+    "Knit 1 rnd, picking up and knitting wraps together with wrapped sts.": ("wrapped",),
     # "20 of body" behind others that are knitted is knitted as they are.
     "Joining rnd: with 80 cm needle and starting at left back, k 20 of left sleeve, pm, k 20 of body.": ("k",),
     "Cast off 6 sts at beg of the 2 rows after that.": ("rows",),

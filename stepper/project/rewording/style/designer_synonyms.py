@@ -108,7 +108,7 @@ IN_ROWS: tuple[Synonym, ...] = (
         "Change to 3.5 mm circular.",
     ),
     row(
-        "the ds|ds of|ds as|double",
+        "the ds|ds of|ds as|ds from|double",
         r"\bto\s+(?:the\s+|your\s+|last\s+)*(ds|double\s+st(?:itch)?)\s+(?:of|from|on|in|made\s+(?:in|on))\s+(?:the\s+)?(?:previous|prev|last|preceding)\s+(?:short\s+)?(?:row|round|rnd|turn)",
         r"to \1",
         "Row 3 (RS): Make a DS, knit to the DS of the previous row, k DS, k4, turn.",

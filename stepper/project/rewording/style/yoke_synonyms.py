@@ -124,6 +124,14 @@ YOKES: tuple[Synonym, ...] = (
     ),
     row("sleeve|held", rf"(\bpick\s+up\s+and\s+(?:knit|k)\b[^.;:]*?,\s*(?:and\s+)?(?:then\s+)?)(?:knit|k)\s+(?:the\s+)?((?:held\s+sleeve|held|sleeve)\s+{STS})(?=\s*[,.;]|\s*$)", r"\1knit across \2", "Pick up and knit 4 sts, knit the sleeve sts, pick up and knit 4 sts."),
     row("but do not|but don't", rf"\s*,?\s*but\s+(?:do\s+not|don't)\s+{CUT_YARN}(?:\s+this\s+time)?(?=\s*\.?\s*$)", ". Do not cut the yarn", "Knit the other sleeve the same way, but do not cut the yarn."),
+    # --- charts, turned rows and what is left of a round ---
+    row("work", r"\bwork\s+(?=\*[^*]+\brep(?:eat)?\s+from\s+\*\s+(?:around|across|to\s+(?:the\s+)?end(?:\s+of\s+(?:rnd|round))?)\s+(?:until|for)\b)", "", "Work *k1, p1; rep from * around until piece measures 2 cm."),
+    said_row("where|as", r"(?<=\w)\s*,\s*(?P<said>working\s+(?:the\s+|all\s+)?(?:increases|decreases|shaping)\s+(?:where|as)\s+(?:indicated|shown|marked|charted)(?:\s+(?:on|in)\s+(?:the\s+)?chart)?)(?=\s*[,.]|\s+and\b|\s*$)", "Work chart grow once, working increases where indicated."),
+    row("all", r"\b(work|knit)\s+(?:through\s+)?all\s+(?:of\s+)?(?:the\s+)?(?:rounds|rnds|rows)\s+of\s+(?:the\s+)?(?=(?:[a-z]+\s+)?chart\b)", r"\1 ", "Work all rnds of chart grow."),
+    row("across|over", rf"(\bwork\s+(?:rnd|row|round)\s+\d+\s+of\s+(?:the\s+)?(?:[a-z]+\s+)?chart(?:\s+(?-i:[A-Z]|\d)\b)?)\s+(?:across|over)\s+(?:the\s+)?({N})\s+(?P<said>instep|front|sole|back|body)\s+({STS})", r"\1 over next \2 \4", "Work Rnd 1 of chart over 4 instep sts, knit to end."),
+    row("to end|to the end", rf"\b([kp])\s?({N})\s+{STS}\s+to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:rnd|round|row))?(?=\s*[.;]|\s*$)", r"\1\2", "K20, p20 sts to end of rnd."),
+    row("between", rf"(\b(?:marker|m)\s*,\s*)(slip|place|put|sl|transfer)\s+(?:all\s+)?(?:(?:the|of|sleeve|these)\s+)*{STS}\s+between\s+(?:the\s+)?(?:next\s+)?(?:two\s+|2\s+)?markers\s+(?=(?:on|to|onto)\b)", r"\1\2 sts to next marker ", "K10, pm, k20, pm, k10. K to marker, remove marker, place all sts between markers on hold, k to end."),
+    row("wraps", r"\bpicking\s+up\s+and\s+(?:knitting|working)\s+(?:the\s+|all\s+)?wraps\s+(?:together|tog)\s+with\s+(?:the\s+|their\s+)?(?:wrapped\s+)?(?:sts|stitches)", "picking up wraps and knitting them together with the wrapped sts", "Knit 1 rnd, picking up and knitting wraps together with wrapped sts."),
     # --- put together ---
     said_row(
         "all the p|all p|all pieces|all parts",
