@@ -132,6 +132,10 @@ YOKES: tuple[Synonym, ...] = (
     row("to end|to the end", rf"\b([kp])\s?({N})\s+{STS}\s+to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:rnd|round|row))?(?=\s*[.;]|\s*$)", r"\1\2", "K20, p20 sts to end of rnd."),
     row("between", rf"(\b(?:marker|m)\s*,\s*)(slip|place|put|sl|transfer)\s+(?:all\s+)?(?:(?:the|of|sleeve|these)\s+)*{STS}\s+between\s+(?:the\s+)?(?:next\s+)?(?:two\s+|2\s+)?markers\s+(?=(?:on|to|onto)\b)", r"\1\2 sts to next marker ", "K10, pm, k20, pm, k10. K to marker, remove marker, place all sts between markers on hold, k to end."),
     row("wraps", r"\bpicking\s+up\s+and\s+(?:knitting|working)\s+(?:the\s+|all\s+)?wraps\s+(?:together|tog)\s+with\s+(?:the\s+|their\s+)?(?:wrapped\s+)?(?:sts|stitches)", "picking up wraps and knitting them together with the wrapped sts", "Knit 1 rnd, picking up and knitting wraps together with wrapped sts."),
+    row("dec|inc", rf"{BEGIN}(dec|inc)(?:rease)?\s+(?:on\s+|in\s+)?(?=every\s+(?:other|alt(?:ernate)?|\d+(?:st|nd|rd|th)|RS)\s+(?:rnd|round|row)\s+{N}\s+times\b(?!\s*,?\s*(?:and\s+|then\b)))", r" rep same \1 rnd ", "Knit 1 rnd. Dec on every other rnd 6 times. 28 sts."),
+    said_row("short", rf"{BEGIN}(?P<said>(?:now\s+)?shape\s+(?:the\s+)?(?:shoulders?|back\s+neck|neck|hem|bust|back)\s+(?:using|with|by)\s+(?:german\s+)?short[-\s]rows){STOP}", "Shape shoulders using short rows. Row 1 (RS): K16, turn."),
+    row("each|every", rf"\b(pick\s+up\s+and\s+(?:knit|k))\s+(?P<said>(?:1|one)\s+st(?:itch)?\s+(?:in|from|for|into)\s+(?:each|every)\s+(?:cast[-\s]on\s+st(?:itch)?|st(?:itch)?\s+cast\s+on)(?:\s+(?:around|along|across)\s+(?:the\s+)?(?:neck(?:line)?|edge|neck\s+edge|hem|cuff))?)\s*[.,:=(-]+\s*({N})\s+({STS})\s*\)?(?=\s*\.?\s*$)", r"\1 \3 \4", "Pick up and knit 1 st in each cast-on st around neck. 88 sts.", spelt_out=True),
+    row("new yarn|another yarn", r"(\b[kp]\s?\d+[\d\s(),]*,\s*)join\s+(?:new|another)\s+yarn\s*(?:,|and)\s*(?=(?:bo|bind\s+off|cast\s+off)\b)", r"\1join a second ball of yarn, ", "K10, join new yarn and bind off 20 sts, k to end."),
     # --- put together ---
     said_row(
         "all the p|all p|all pieces|all parts",
