@@ -33,7 +33,9 @@ _OF_PARTS = regex(
     re.I,
 )
 """Words that go with the name of a part."""
-_WORN = regex(r"(?:gloves?|caps?|tam|beret|bootees|booties|balaclava|cravat|romper|tunic|jacket|ties|belt|dress)", re.I)
+_WORN = regex(
+    r"(?:gloves?|caps?|tam|beret|bootees|booties|balaclava|cravat|romper|tunic|jacket|ties|belt|dress)", re.I
+)
 """What is worn, and may be named in the title too: a heading only where all words beside it are of parts."""
 _FRONT = regex(
     r"^(?:(?:pattern|designer'?s?|general|important)\s+notes?|(?:finished|knitted"
