@@ -510,6 +510,7 @@ def test_a_telling_word_put_in_anywhere_changes_the_reading_or_is_refused(case: 
         "*K to marker, sm; rep from * at every other marker, k to end.",
         "Every other WS row: Purl.",
         "Row 2 and all alternate WS rows: Purl.",
+        "2nd and every other alt rounds: K.",
         "Work dec round every 8th (decrease) round 6 times.",
         "Work in broken rib to last 3 sts, k3.",
         "Inc round, every 4th round: K1, m1, k to end.",

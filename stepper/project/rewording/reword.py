@@ -15,6 +15,7 @@ from dataclasses import replace
 from functools import lru_cache
 from typing import Final
 
+from stepper.project.rewording.again.in_all import write_repeats_in_all
 from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.clauses.tails import take_tails_off
@@ -140,6 +141,7 @@ _STAGES: Final = (
     write_drawn_up,
     write_bind_offs,
     write_parted_cast_ons,
+    write_repeats_in_all,
     take_tails_off,
     write_events,
     write_counts,

@@ -22,6 +22,8 @@ _MUCH: Final = r"(?:(?:but|and|not|too|very|really|rather|quite|fairly|nice\s+an
 _TAUT: Final = r"(?:loose(?:ly)?|tight(?:ly)?|firm(?:ly)?|neat(?:ly)?|even(?:ly)?|elastic(?:ally)?|stretchily|gently|carefully|snug(?:ly)?|slack(?:ly)?)"
 _HOW: Final = rf"{_MUCH}{_TAUT}\b"
 _WAY: Final = r"(?:method|technique|way|bind[-\s]?off|cast[-\s]?off|bo)\b"
+_NAMED: Final = r"(?:italian|sewn|stretchy|elastic|flexible|tubular|lace|suspended|russian|icelandic)"
+"""Ways to bind off by their names that leave no other edge of stitches, as an I-cord or a picot would."""
 BIND_OFFS: Final[Kinds] = prepare_kinds(
     ("off", r"(?:(?:now|then)\s+)?(?P<verb>bind\s+off|cast\s+off|bo\b)"),
     ("told", _HOW),
@@ -29,6 +31,7 @@ BIND_OFFS: Final[Kinds] = prepare_kinds(
     ("needle", rf"(?:with|using|on)\s+(?:an?\s+|the\s+)?(?P<size>{SIZE}|smaller|larger)\s+(?:circular\s+)?needles?\b"),
     ("ribbed", r"in\s+(?:the\s+)?(?P<rib>k\s?\d+\s*,\s*p\s?\d+\s+rib)(?:bing)?\b"),
     ("told", r"in\s+the\s+(?:usual|normal)\s+way\b|as\s+usual\b|(?:using|with|by)\s+(?:an?|the|your)\s+(?:[a-z'-]+\s+){0,4}" + _WAY),
+    ("told", rf"(?:(?:using|with|by|in)\s+)?(?:(?:an?|the|your|any|some|very|favou?rite)\s+)*{_NAMED}(?:\s+or\s+(?:any\s+other|another|an?)\s+{_NAMED})?(?:\s+{_WAY})?(?!\s*[a-z])"),
     ("rib", r"(?:(?:in|as)\s+(?:the\s+)?)?(?:established\s+)?rib(?:bing|-?wise)?\b(?:\s+(?:pattern|as\s+(?:set|established)))?"),
     ("patt", r"(?:(?:with|in|working|knitting)\s+)?(?:(?:the\s+)?k(?:nit)?s?\s+over\s+(?:the\s+)?k(?:nit)?s?\s+and\s+p(?:url)?s?\s+over\s+(?:the\s+)?p(?:url)?s?|(?:the\s+)?knits?\s+(?:sts\s+)?and\s+purling\s+(?:the\s+)?purls?(?:\s+sts)?)\b|(?:working\s+)?(?:the\s+)?sts?\s+as\s+they\s+(?:appear|present|come|face\s+you)\b"),
     ("patt", r"(?:(?:in|as)\s+(?:the\s+)?)(?:established\s+)?patt(?:ern)?\b"),

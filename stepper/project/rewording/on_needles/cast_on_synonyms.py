@@ -73,6 +73,16 @@ CASTING: tuple[Synonym, ...] = (
     ),
     # --- the manner ---
     said_row_behind(
+        "tail|loop|cable|knit|thumb|italian|tubular|twisted|norwegian|island",
+        rf"(\b(?:cast\s+on|co)\s+{N}\s+{STS})\s*(?:,\s*|[(\[]\s*)(?P<said>(?:long[-\s]tail|backwards?[-\s]loop|e-?loop|cabled?|knit(?:ted)?|thumb|italian|tubular|german\s+twisted|twisted(?:\s+german)?|old\s+norwegian|channel\s+island)(?:\s+(?:cast[-\s]?on|method|technique)|(?=\s*[)\]])))\s*[)\]]?(?=\s*[.,;)]|\s*$)",
+        "Cast on 56 sts (long-tail).",
+    ),
+    said_row_behind(
+        "long",
+        rf"(\b(?:cast\s+on|co)\s+{N}\s+{STS})\s*,\s*(?P<said>(?:in\s+)?long[-\s]tail|backwards?[-\s]loop)(?=\s*[.;]|\s*$)",
+        "Cast on 56 sts, long-tail.",
+    ),
+    said_row_behind(
         "method",
         rf"(\b(?:cast\s+on|co)\s+{N}\s+{STS})\s*,\s*(?P<said>(?:in\s+|by\s+|with\s+|using\s+)?(?:your|any|an?)\s+(?:(?:most|very|favou?rite)\s+)*(?:stretchy|stretchiest|elastic|loosest|usual|favou?rite|stretch)\s+(?:cast-?\s?on\s+)?method)(?=\s*[.;]|\s*$)",
         "Cast on 56 sts, your stretchiest method.",

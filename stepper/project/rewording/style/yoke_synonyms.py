@@ -136,6 +136,9 @@ YOKES: tuple[Synonym, ...] = (
     said_row("short", rf"{BEGIN}(?P<said>(?:now\s+)?shape\s+(?:the\s+)?(?:shoulders?|back\s+neck|neck|hem|bust|back)\s+(?:using|with|by)\s+(?:german\s+)?short[-\s]rows){STOP}", "Shape shoulders using short rows. Row 1 (RS): K16, turn."),
     row("each|every", rf"\b(pick\s+up\s+and\s+(?:knit|k))\s+(?P<said>(?:1|one)\s+st(?:itch)?\s+(?:in|from|for|into)\s+(?:each|every)\s+(?:cast[-\s]on\s+st(?:itch)?|st(?:itch)?\s+cast\s+on)(?:\s+(?:around|along|across)\s+(?:the\s+)?(?:neck(?:line)?|edge|neck\s+edge|hem|cuff))?)\s*[.,:=(-]+\s*({N})\s+({STS})\s*\)?(?=\s*\.?\s*$)", r"\1 \3 \4", "Pick up and knit 1 st in each cast-on st around neck. 88 sts.", spelt_out=True),
     row("new yarn|another yarn", r"(\b[kp]\s?\d+[\d\s(),]*,\s*)join\s+(?:new|another)\s+yarn\s*(?:,|and)\s*(?=(?:bo|bind\s+off|cast\s+off)\b)", r"\1join a second ball of yarn, ", "K10, join new yarn and bind off 20 sts, k to end."),
+    row("sleeve|front|back", r"\b(k|knit)\s+(?:left\s+|right\s+)?(?:sleeve|front|back)\s*,\s*(?=(?:sl(?:ip)?\s*(?:the\s+)?|s)(?:m\b|marker))", r"\1 to m, ", "[K sleeve, sl m, k1, M1L, k to 1 st before m, M1R, k1, sl m] twice."),
+    said_row_behind("only", rf"(\b{N}\s+{STS}\s+(?:inc|dec)(?:'?d|reased)?\b\.?)\s*,?\s*(?P<said>(?:on\s+)?(?:the\s+)?(?:front|back|body|sleeves?)(?:\s+and\s+(?:the\s+)?(?:front|back|body|sleeves?))?\s+only)(?=\s*\.?\s*$)", "K1, M1L, k to last st, M1R, k1. 2 sts inc, front and back only."),
+    said_row("marker", rf"{BEGIN}\(?(?P<said>{N}\s+markers?\s+(?:incl\.?|including|counting)\s+(?:the\s+)?(?:BOR|beg(?:inning)?[\s-]of[\s-](?:rnd|round))(?:\s+marker)?)\s*\)?{STOP}\)?", "K10, pm, k30. 2 markers incl. BOR."),
     # --- put together ---
     said_row(
         "all the p|all p|all pieces|all parts",
