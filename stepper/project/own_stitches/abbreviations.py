@@ -115,6 +115,8 @@ class Abbreviations:
         entry = find_stitch(name.lower())
         meaning = read_meaning(self.put(words).text)
         usual = entry.code if entry is not None else ""
+        if meaning is not None and meaning.order and _WORDS.match(name):
+            return None  # the rows know it as that order
         if entry is not None and meaning is not None and _is_usual(entry.code, meaning):
             self.known.pop(name, None)
             if entry.code in _DOUBTFUL:
@@ -173,7 +175,7 @@ class Abbreviations:
     def find(self, name: str) -> OwnStitch:
         """Return the abbreviation that a row writes so."""
         return self.known.get(name) or next(
-            one for each, one in self.known.items() if each.lower() == name.lower()
+            one for each, one in self.known.items() if _letters(each) == _letters(name)
         )
 
     def single(self) -> dict[str, str]:
@@ -262,6 +264,8 @@ def _behind_label(text: str) -> int:
 
 def _in_its_place(meaning: Meaning, text: str, end: int) -> tuple[str, int]:
     """Return what is written for an abbreviation that ends here, and where the row goes on behind it."""
+    if meaning.order:
+        return meaning.text, end
     over = _OVER.match(text, end)
     if over is not None and int(over[1]) == meaning.uses:
         end = over.end()
@@ -292,10 +296,19 @@ def _is_a_change(one: OwnStitch, text: str) -> bool:
     )
 
 
+def _letters(name: str) -> str:
+    """Return the letters of an abbreviation, without the stops of old leaflets between them."""
+    return re.sub(r"[.\s]", "", name).lower()
+
+
 def _form(name: str) -> str:
     """Return the expression for an abbreviation, in any case unless it would then be a word of rows."""
     spelt = re.escape(name)
-    return spelt if _WORDS.match(name) or len(name) < 2 else f"(?i:{spelt})"
+    if "." in name:  # "w.f." of old leaflets, in a row with a stop behind it too
+        spelt = spelt.replace(r"\.", r"\.\s?") + r"\.?"
+    if len(name) < 2:  # a list prints its letters large: "O, over. N, narrow."
+        return f"[{spelt}{name.lower()}]" if name in "NO" else spelt
+    return spelt if _WORDS.match(name) else f"(?i:{spelt})"
 
 
 def _is_usual(code: str, meaning: Meaning) -> bool:

@@ -16,20 +16,21 @@ from stepper.records import dataclass
 from stepper.regex import regex
 
 _HEAD = regex(
-    r"^\s*(?:(?:special|other|unusual|key\s+to|list\s+of|stitch)\s+)?(?:abbreviations?|stitches|terms)(?:\s+used)?"
-    r"(?:\s+in\s+(?:this|the)\s+pattern)?\s*(?::|-(?=\s)|$)\s*",
+    r"^\s*(?:(?:special|other|unusual|key\s+to|list\s+of|stitch|(?:explanation|meaning)s?\s+of(?:\s+the)?)\s+)?(?:abbreviations?|stitches|terms)(?:\s+used)?"
+    r"(?:\s+in\s+(?:this|the)\s+pattern)?\s*(?::|-(?=\s)|\.\s*-+|$)\s*",
     re.I,
 )
 """The head of a list, alone or with its first entry behind it."""
 _SIGN = r"\s*(?:[=:\u2013\u2014]|-(?=\s))\s*"
 _SHORT = (
-    r"(?:[A-Za-z][A-Za-z0-9/&]{0,7}(?:-[A-Za-z0-9]{1,3}|\s(?-i:[LR])\b)?|\d{1,2}/\d{1,2}(?:/\d{1,2})?\s?[LRlr][Pp]?[Cc])"
+    r"(?:(?:[A-Za-z]{1,4}\.){1,4}[A-Za-z]{1,4}|[A-Za-z][A-Za-z0-9/&]{0,7}(?:-[A-Za-z0-9]{1,3}|\s(?-i:[LR])\b)?|\d{1,2}/\d{1,2}(?:/\d{1,2})?\s?[LRlr][Pp]?[Cc])"
 )
 _LONG = r"[A-Za-z][\w'/ -]{2,40}?"
 _ENTRY = regex(
     rf"^\W{{0,3}}(?:{_LONG}\s*[(\[](?P<behind>{_SHORT})[)\]]|(?P<name>{_SHORT})\.?(?:\s*[(\[](?P<long>{_LONG})[)\]])?)(?:{_SIGN}|(?<=[)\]])\s+(?=[A-Z][a-z]))"
     r"(?P<words>\S.*)$"
 )
+_BARE_ENTRY = regex(rf"^\W{{0,3}}(?P<behind>(?!))?(?P<name>{_SHORT})\s+(?P<words>[a-z][^;|]*)$")
 _OTHER_ENTRY = regex(
     r"\W{0,3}[A-Za-z][\w()&]{0,9}(?:\s*[/,]\s*[A-Za-z][\w()&]{0,9}){0,4}\s*(?:[=\u2013\u2014]|-(?=\s))"
     r"|\W{0,3}[A-Za-z]\w{0,6}\(\S{1,3}\)\s*:"
@@ -37,7 +38,7 @@ _OTHER_ENTRY = regex(
 """A row of a list that explains words, and no stitch: "st(s) - stitch(es)", "pm / sm - place / slip"."""
 _ENTRIES = regex(
     rf"[;.]\s+(?=(?:{_LONG}\s*\({_SHORT}\)|{_SHORT}(?:\s*\({_LONG}\))?)\s*=)|;\s+(?={_SHORT}\s*:)"
-    rf"|,\s+(?={_SHORT}\s*=)"
+    rf"|,\s+(?={_SHORT}\s*=)|\s+\|\s+|;\s+(?=[A-Z]\w{{0,5}}\s+(?:sl|slip|pick|lift|knit|k)\b)"
     r"|;\s+(?=[A-Za-z]{1,8}\([a-z]{1,4}\)\s*=|[a-z]{1,5}\.?\s[a-z]{1,5}\.?\s*=)"
 )
 _BY_COMMAS = regex(rf"(?P<name>{_SHORT})\.?(?P<comma>,\s+)(?=[a-z])")
@@ -138,7 +139,7 @@ def entries_of(text: str) -> list[Entry]:
     head = _HEAD.match(plain)
     found = []
     for part in _parts(_with_signs(plain[head.end() :] if head is not None else plain)):
-        entry = _ENTRY.match(part)
+        entry = _ENTRY.match(part) or _bare_entry(part)
         name = (entry["behind"] or entry["name"]) if entry is not None else ""
         if entry is None or _ROW.match(part) or not can_be_name(name):
             continue
@@ -148,6 +149,25 @@ def entries_of(text: str) -> list[Entry]:
             continue
         found.append(Entry(name, entry["words"], read))
     return found
+
+
+def _bare_entry(part: str) -> re.Match[str] | None:
+    """Return an entry of a list set in columns, without a sign behind its name: "C6B sl next 3 sts to cn, …".
+
+    Only where its words are stitches, and its name that of an increase, a decrease or a cable, or in capitals:
+    any row of words looks like one otherwise.
+    """
+    entry = _BARE_ENTRY.match(part)
+    if entry is None or not (_SHOUTED.match(entry["name"]) or _is_shaped(entry["name"])):
+        return None
+    return entry if read_meaning(entry["words"]) is not None else None
+
+
+def breaks_off(row: str) -> bool:
+    """Return whether a row heads a list and ends amid an entry: "Abbreviations.-K., knit; st., stitch; tog.,"."""
+    plain = made_plain(row).strip()
+    head = _HEAD.match(plain)
+    return head is not None and head.end() < len(plain) and not plain.endswith((".", ":", ";"))
 
 
 def goes_on(row: str, below: str = "") -> bool:
@@ -216,6 +236,8 @@ def _with_signs(plain: str) -> str:
     """Return a list whose names have commas behind them with equals signs there; another as it is."""
     parts = re.split(r";\s+", plain.strip())
     if len(parts) < _FEWEST or not all(_BY_COMMAS.match(part) for part in parts):
+        parts = re.split(rf"\.\s+(?={_SHORT},\s+[a-z])", plain.strip(), flags=re.A)
+    if len(parts) < _FEWEST or not all(_BY_COMMAS.match(part) for part in parts):
         return plain
     return "; ".join(_BY_COMMAS.sub(r"\g<name> = ", part, count=1) for part in parts)
 
@@ -227,9 +249,19 @@ def _is_shaped(name: str) -> bool:
 
 
 def _parts(plain: str) -> Iterator[str]:
-    """Yield the entries of a row: "SE = slip 1; CDI = (k1, yo, k1) in next st"."""
+    """Yield the entries of a row: "SE = slip 1; CDI = (k1, yo, k1) in next st".
+
+    A name without a meaning, as in "M1 lift the bar; k2tog; ssk", is an entry too, and no part of the one before it.
+    """
     start = 0
     for match in _ENTRIES.finditer(plain):
-        yield plain[start : match.start()]
+        yield from _named_apart(plain[start : match.start()])
         start = match.end()
-    yield plain[start:]
+    yield from _named_apart(plain[start:])
+
+
+def _named_apart(part: str) -> list[str]:
+    """Return an entry without the names behind it, and those."""
+    first, *others = re.split(r";\s+", part)
+    lone = [other for other in others if _is_shaped(other.strip(" ."))]
+    return [first, *others] if lone and len(lone) == len(others) else [part]

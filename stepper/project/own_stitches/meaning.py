@@ -27,11 +27,15 @@ class Meaning:
     """What an abbreviation stands for."""
 
     codes: tuple[str, ...]
-    """The stitches in their order, each as often as it is worked."""
+    """The stitches in their order, each as often as it is worked; none for an order."""
+    order: str = ""
+    """An order that rows give a number to, as "pick up and knit"; empty for stitches."""
 
     @property
     def text(self) -> str:
-        """The stitches as a row has them: `k2tog, yo`."""
+        """The stitches as a row has them: `k2tog, yo`; or the order."""
+        if self.order:
+            return self.order
         runs: list[tuple[str, int]] = []
         for code in self.codes:
             if runs and runs[-1][0] == code:
@@ -77,13 +81,21 @@ _LEANS = regex(
     r"\s*[(\[](?:(?:left|right)[- ]leaning|single|double|cent(?:re|er)d|decrease|increase|\s)+[)\]]",
     re.I,
 )
-_FOR_LOOKS = regex(r"[.;]\s*this\s+(?:makes|gives|creates|forms|leans)\b[^.\d]*\.?\s*$", re.I)
+_FOR_LOOKS = regex(r"\s*\((?:the\s+)?(?:middle|cent(?:er|re))\s+(?:st|stitch)\s+(?:lies|is|stands)\s+on\s+top\)|[.;]\s*this\s+(?:makes|gives|creates|forms|leans)\b[^.\d]*\.?\s*$", re.I)
 _DEPENDS = regex(
     r"\bor\b|\bif\b|\b[rw]s\b|\b(?:right|wrong)\s+side|\brows?\b|\brounds?\b|\brnds?\b|\blast\b|\bend\b|\brep(?:eat)?\b|\bcast\b|\bbind\b",
     re.I,
 )
 """Words that make what is worked depend on the side or the place, or that repeat it until somewhere."""
 _NAMED_BEFORE = regex(r"^\s*(?P<name>[^:–;,()]{2,50}?)\s*(?::|–|\s-\s|\bas\s+follows\b:?)\s*(?=\S)")
+_ORDER = regex(r"pick\s+up\s+and\s+(?:knit|purl)|bind\s+off|cast\s+(?:on|off)", re.I)
+"""Orders that pages call by letters of their own: "PUK", "P/U"."""
+_IN_BRACKETS = regex(r"(?P<name>[a-z][a-z ]{3,40}?)\s*\((?P<made>[^()]+)\)", re.I)
+"""A name in full, and how it is worked in brackets: "double decrease (sl 1, k2tog, psso)"."""
+_THAT_IS = regex(r"(?P<name>[a-z][a-z ]{2,30}?),\s+(?:that\s+is\s*,?|i\.e\.\s*,?|by)\s+(?P<made>[^.;:]+)", re.I)
+"""A name in full, and how it is worked behind it: "narrow, by knitting two together"."""
+_STOPS = regex(r"\b([kp]|sl|sts?|tog|rep|wl|fwd)\.(?=[\s,;)]|$)|\b(p\.\s?s\.\s?s\.\s?o)\.?", re.I)
+"""The full stops of old leaflets behind what is shortened."""
 _CHANGES_BY = regex(
     r"^(?P<what>inc|dec)(?:reas(?:e|ing))?\.?(?:\s+(?:1|one|a)(?:\s+st(?:itch)?)?)?\.?\s*"
     r"(?:[,:]?\s*by\s+|[:,–]\s*|(?=\())(?=\S)",
@@ -111,15 +123,25 @@ def read_meaning(words: str) -> Meaning | None:
     """
     if len(words) > _LONGEST:
         return None
-    plain = " ".join(words.replace("’", "'").split()).strip(" .;,")
+    plain = _without_stops(" ".join(words.replace("’", "'").split())).strip(" .;,")
     claim = _CLAIM.search(plain)
     if claim is not None:
         plain = plain[: claim.start()].rstrip(" ,;")
     plain = _FOR_LOOKS.sub("", _LEANS.sub("", plain)).strip(" .;,")
+    if _ORDER.fullmatch(plain):
+        return Meaning((), order=" ".join(plain.lower().split()))
     changes = _CHANGES_BY.match(plain)
     if changes is not None:
         return _changing(plain[changes.end() :], changes, claim)
     found = _stitches(plain)
+    inside = _IN_BRACKETS.fullmatch(plain) if found is None else None
+    if inside is not None:
+        found = _stitches(inside["made"])
+        found = found if _stitches(inside["name"]) in (None, found) else None
+    that_is = _THAT_IS.fullmatch(plain) if found is None else None
+    if that_is is not None:
+        found = _stitches(that_is["made"])
+        found = found if found is not None and _stitches(that_is["name"]) in (None, found) else None
     named = _NAMED_BEFORE.match(plain)
     if found is None and named is not None and _stitches(named.group("name")) in (None, ["mb"]):
         found = _stitches(plain[named.end() :])
@@ -127,6 +149,12 @@ def read_meaning(words: str) -> Meaning | None:
         return None
     meaning = Meaning(tuple(found))
     return meaning if claim is None or _claimed(claim) == meaning.change else None
+
+
+def _without_stops(words: str) -> str:
+    """Return words as newer pages print them, without stops behind what is shortened."""
+    plain = _STOPS.sub(lambda short: "psso" if short[2] else short[1], words)
+    return re.sub(r"\b([kp]|sl)\s(?=\d)", r"\1", plain, flags=re.I) if plain != words else words
 
 
 def _changing(words: str, said: re.Match[str], claim: re.Match[str] | None) -> Meaning | None:
@@ -146,7 +174,7 @@ def _claimed(claim: re.Match[str]) -> int:
 
 def _stitches(words: str) -> list[str] | None:
     """Return the stitches of words; None if they are not all read."""
-    below = re.sub(r"\bin\s+the\s+row\s+below\b", "", words, flags=re.I)
+    below = re.sub(r"\bin\s+the\s+row\s+below\b|\bas\s+if\s+(?=to\b)|\bround\s+(?:the\s+)?needle", "", words, flags=re.I)
     if _DEPENDS.search(below):
         return None
     words = put_crossings(_numbered(words))

@@ -24,7 +24,7 @@ _BAR = (
     r"(?:\s+with\s+(?:the\s+)?(?:tip\s+of\s+(?:the\s+)?)?left(?:-hand)?\s+needle(?:\s+tip)?)?"
 )
 _ON_LEFT = (
-    r"(?:\s*,?\s*(?:and\s+)?(?:place|put|slip)\s+(?:it\s+)?(?:on|onto)\s+(?:the\s+)?left(?:-hand)?\s+needle)?"
+    r"(?:\s*,?\s*(?:and\s+)?(?:(?:place|put|slip)\s+(?:it\s+)?)?(?:on\s+to|on|onto)\s+(?:the\s+)?left(?:-hand)?\s+needle)?"
 )
 _IT = r"(?:it|this|this\s+(?:loop|bar|strand)|the\s+(?:lifted\s+)?(?:loop|bar|strand)|lifted\s+(?:loop|bar|strand))"
 _THROUGH_BACK = r"\s*(?:\(?(?:through|thru|in(?:to)?)\s+(?:the\s+|their\s+)?back(?:s)?(?:\s+(?:loops?|legs?|of\s+(?:it|(?:the\s+)?(?:loops?|st(?:itch)?\b))))?\)?|tbl)"
@@ -62,9 +62,13 @@ TOLD: tuple[tuple[str, Made], ...] = (
     (r"\bpurling\b", "purl"),
     (r"\bworking\b", "work"),
     (r"\b([kp])\.(?=\s+(?:in)?to\b)", r"\1"),
+    # By one word, as old leaflets explain their signs: "o, over; n, narrow". Source: common practice.
+    (r"^(?:(?:wool|yarn|thread|cotton)\s+)?(?:over|a?round\s+(?:the\s+)?needle)$|^(?:wool|yarn)\s+(?:fwd|forward)$", "yo"),
+    (r"^narrow(?:ing)?$", "k2tog"),
+    (r"^(?:the\s+)?(?:wool|yarn|thread|cotton)\s+(?:before|in\s+front\s+of|over|round)\s+the\s+needle\s+(?:so\s+as\s+)?to\s+make\s+(?:a|one|1)\s+(?:new\s+)?st(?:itch)?$", "yo"),
     (r"\byarn\s*over(?:\s+needle)?\b|\bbring\s+(?:the\s+)?yarn\s+over\s+(?:the\s+)?(?:right\s+)?needle\b", "yo"),
     (r"\b(?:bring\s+(?:the\s+)?)?yarn\s+(?:forward|to\s+(?:the\s+)?front|(?:a?round|over)\s+(?:the\s+)?(?:right\s+)?needle)(?:\s+between\s+(?:the\s+)?needles)?\s+to\s+make\s+(?:a|1|one)(?:\s+(?:new\s+|extra\s+)?st(?:itch)?)?", "yo"),
-    (r"\b(?:pass|lift|pull)\s+(?:the\s+)?(?:2|two|both)\s+(?:sl(?:ipped|ped)?\s+)?(?:sts?|stitches)\s+over(?:\s+(?:it|the\s+knit(?:ted)?\s+st(?:itch)?))?", "p2sso"),
+    (r"\b(?:pass|lift|pull)\s+(?:the\s+)?(?:2|two|both)\s+(?:(?:sl(?:ipped|ped)?\s+)?(?:sts?|stitches)\s+)?over(?:\s+(?:it|the\s+knit(?:ted)?\s+st(?:itch)?))?", "p2sso"),
     (r"\b(?:pass|lift|pull)\s+(?:the\s+)?(?:sl(?:ipped|ped)?\s+)?(?:st|stitch)\s+over(?:\s+(?:it|the\s+knit(?:ted)?\s+st(?:itch)?))?", "psso"),
     # A loop between two stitches, lifted and worked.
     (rf"{_BAR}(?:\s+from\s+(?:the\s+)?(?:front\s+to\s+(?:the\s+)?back|back\s+to\s+(?:the\s+)?front))?{_ON_LEFT}\s*,?\s*(?:and\s+)?(?:then\s+)?"

@@ -11,7 +11,7 @@ from dataclasses import replace
 
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.own_stitches.changes_worked import used_for_changes
-from stepper.project.own_stitches.lists import Entry, entries_of, goes_on
+from stepper.project.own_stitches.lists import Entry, breaks_off, entries_of, goes_on
 from stepper.project.page.pieces import Piece
 from stepper.project.page.quoting import value
 from stepper.project.problems import Span
@@ -63,9 +63,11 @@ def _entries_at(pieces: Sequence[Piece], at: int) -> tuple[int, list[Entry]]:
     if not _may_explain(pieces[at]):
         return 1, []
     text, taken = pieces[at].text, 1
-    while entries_of(text) and at + taken < len(pieces):
+    while at + taken < len(pieces) and (entries_of(text) or breaks_off(text)):
         below = pieces[at + taken]
-        if below.row != pieces[at].row + taken or not _may_explain(below) or not goes_on(text, below.text):
+        if below.row != pieces[at].row + taken or not _may_explain(below):
+            break
+        if not (goes_on(text, below.text) or breaks_off(text)):
             break
         text, taken = f"{text} {below.text}", taken + 1
     return taken, entries_of(text)

@@ -48,6 +48,7 @@ from stepper.project.rewording.told.edge_steps import write_edge_steps
 from stepper.project.rewording.told.foot_rounds import write_foot_rounds
 from stepper.project.rewording.told.moving import write_moves
 from stepper.project.rewording.told.needle_layouts import write_needle_layouts
+from stepper.project.rewording.told.numbers import write_numbers
 from stepper.project.rewording.told.round_begins import write_round_begins
 from stepper.project.rewording.told.rows import write_rows
 from stepper.project.rewording.told.sentences import write_told
@@ -133,8 +134,9 @@ def _as_printed_in_turn(kept: tuple[str, ...], plain: str) -> tuple[str, ...]:
 
 @lru_cache(maxsize=1024)
 def undress(plain: str) -> Reworded:
-    """Return a line with its signs as most pages have them: heads, lists, stars, what is before a count."""
-    return _by_rows(write_in_one_bracket(_by_rows(as_printed(plain), _HEAD_SIGNS)), _PLAIN_SIGNS)
+    """Return a line with its signs as most pages have them: heads, numbers, lists, stars, what is before a count."""
+    headed = _by_rows(write_numbers(as_printed(plain)), _HEAD_SIGNS)
+    return _by_rows(write_in_one_bracket(headed), _PLAIN_SIGNS)
 
 
 _STAGES: Final = (

@@ -169,3 +169,49 @@ def test_a_meaning_ends_where_words_of_two_parts_are_explained() -> None:
     """ "st st = …" behind it in the same paragraph is none of its stitches."""
     entries = entries_of("skpo = slip 1, knit 1, pass slipped st over; st st = stocking stitch; st(s) = stitch(es).")
     assert [(one.name, one.words, one.read) for one in entries] == [("skpo", "slip 1, knit 1, pass slipped st over", True)]
+
+
+def test_a_leaflet_shortens_with_stops() -> None:
+    """ "W.f." in every other place of a lace row: not one of its rows was read. Common practice in old print."""
+    found = entries_of(
+        "Abbreviations: K., knit; P., purl; tog., together; w.f., wool forward; d.d., double decrease (sl. 1, K. 2 tog., p.s.s.o.); M., make."
+    )
+    assert [(one.name, one.read) for one in found if "." in one.name] == [("w.f", True), ("d.d", True)]
+    left, own = taken("w.f. = wool forward", "d.d. = double decrease (sl 1, k2tog, psso)", "1st row: K1, w.f., k3, d.d., k3, w. f., k1.")
+    assert left == ["1st row: K1, yo, k3, sk2p, k3, yo, k1."]
+    assert set(own.known) == {"w.f", "d.d"}
+
+
+def test_terms_may_be_explained_sentence_by_sentence() -> None:
+    """As needle books did: one letter, its name, how it is made."""
+    found = entries_of("EXPLANATION OF TERMS.--K, knit. P, purl. O, over, that is, thread before the needle to make a stitch. N, narrow, by knitting two together.")
+    assert [one.name for one in found] == ["K", "P", "O", "N"]
+
+
+@pytest.mark.parametrize(
+    ("row", "names"),
+    [
+        ("C6B sl next 3 sts to cn, hold at back, k3, k3 from cn", ["C6B"]),
+        ("CDD   slip 2 tog kwise, k1, pass the 2 slipped sts over (2 sts dec'd)", ["CDD"]),
+        ("BOR beginning of round | CDD sl 2 together knitwise, k1, pass 2 sl sts over", ["CDD"]),
+        ("M1 pick up strand between sts and knit into the back of it; k2tog; ssk; C6F slip 3 sts on cable needle to front, k3, k3 from cable needle.", ["M1", "C6F"]),
+        ("M1 as usual", []),
+        ("Work k2, p2 to end", []),
+        ("BODY k2, p2 to end", []),
+    ],
+)  # fmt: skip
+def test_columns_need_no_sign_behind_a_name(row: str, names: list[str]) -> None:
+    """Where the words behind it are the stitches of one; any other row is left alone."""
+    assert [one.name for one in entries_of(row)] == names
+
+
+def test_a_name_without_a_meaning_is_no_part_of_the_one_before_it() -> None:
+    """ "M1 = lift the bar …; k2tog; ssk" made one stitch of three."""
+    (entry,) = (one for one in entries_of("M1 = pick up the bar between sts and knit into the back of it; k2tog; ssk") if one.name == "M1")
+    assert entry.words == "pick up the bar between sts and knit into the back of it"
+
+
+def test_an_order_may_have_letters_of_its_own() -> None:
+    """ "PUK 22" is "pick up and knit 22"."""
+    left, _ = taken("PUK = pick up and knit.", "Square 2: PUK 22, cast on 23.")
+    assert left == ["Square 2: pick up and knit 22, cast on 23."]

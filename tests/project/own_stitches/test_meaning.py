@@ -29,6 +29,16 @@ from tests.tables import each_row
         ("(k1, yo, k1, yo, k1) in next st, turn, p5, turn, k5tog", "mb", 1, 0),
         ("k2tog, yo", "k2tog, yo", 2, 0),
         ("(k1, yo) twice", "k1, yo, k1, yo", 2, 2),
+        ("wool forward", "yo", 0, 1),
+        ("over, that is, thread before the needle to make a stitch", "yo", 0, 1),
+        ("wool round needle", "yo", 0, 1),
+        ("narrow, by knitting two together", "k2tog", 2, -1),
+        ("double decrease (sl. 1, K. 2 tog., p.s.s.o.)", "sk2p", 3, -2),
+        ("slip 1, K. 1, pass slipped st. over", "skp", 2, -1),
+        ("slip 1 as if to knit, k2tog, pass the slipped st over", "sk2p", 3, -2),
+        ("sl 2 sts together as if to knit, k1, pass both over (the middle stitch lies on top)", "s2kp", 3, -2),
+        ("lift strand between sts on to left needle and knit into the back of it", "m1", 0, 1),
+        ("pick up and knit", "pick up and knit", 0, 0),
     ],
 )  # fmt: skip
 def test_a_stitch_told_in_words_is_read(words: str, stitches: str, uses: int, change: int) -> None:
@@ -42,6 +52,9 @@ def test_a_stitch_told_in_words_is_read(words: str, stitches: str, uses: int, ch
     "words",
     [
         "slip first st, knit last st",
+        "narrow, by purling two together",
+        "narrow (sl 1, k2tog, psso)",
+        "wool forward or round the needle",
         "knit on RS, purl on WS",
         "k1 or p1",
         "k2tog, yo, rep to end",

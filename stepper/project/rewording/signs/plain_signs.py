@@ -54,6 +54,8 @@ HEAD_SIGNS: tuple[Synonym, ...] = (
     row("|".join(ORNAMENTS), rf"^(\s*)[{ORNAMENTS}]+\s+(?=(?:(?:next|set-?up|inc|dec)\s+)?(?:rows?|rnds?|rounds?)\b|{_NTH}\s|cast\s|bind\s|work\s|rep(?:eat)?\s|change\s)", r"\1", "❖ Row 6: Purl."),
     row("|".join(ORNAMENTS), rf"(?<=[.!?)\]])\s*[{ORNAMENTS}]+\s*$", "", "Knit 1 round. ■"),
     # --- the word of a head ---
+    row("2d ", rf"(?<!\d)(\d?)2d(?=\s+{ROUND})", r"\12nd", "2d row.- K2, p2, k to end."),
+    row("3d ", rf"(?<!\d)(\d?)3d(?=\s+{ROUND})", r"\13rd", "3d row.- K2, p2, k to end."),
     row("rd", rf"(?<![\w.'/-])rd(s?)\b(?!\s+(?:{ROUND}|needle|size|time|st)s?)", r"rnd\1", "2nd rd.: K2, p2, k to end.", again=True),
     row("r", rf"{_AT}()(?-i:[Rr]|Rw|RW|Rd|RD)\.?\s?#?(\d{{1,3}})(?=\s*[-,&]|\s+(?:to|and|thru)\b)((?:\s*(?:-|,|&|to|and|thru)\s*(?:R\s?)?\d{{1,3}})+)(?=\s*[(\[:.=)-]|\s+[a-z*])", r"\1Rnds \2\3", "R1-R4 (RS): Knit."),
     row("rnds ", rf"{_AT}(Rnds\s+\d[^:.(\[]*?[-,&\s])R\s?(?=\d)", r"\1", "R1, R3: Knit.", again=True),
@@ -75,6 +77,7 @@ HEAD_SIGNS: tuple[Synonym, ...] = (
     row(":-|:.|: -", rf"{_AT}({_HEAD}{_SIDED}\s*):\s*[-.]+\s*(?=\S)", r"\1: ", "Row 1 (RS):- K2, p2, k to end."),
     row("-|=|)|;|]|>||", rf"{_AT}({_HEAD}{_SIDED})(?:\s*(?:\.\s*)?-+\s*|\s*[=);\]>|]\s+){_REST}", r"\1: ", "Row 1 (RS).- K2, p2, k to end."),
     row("st |nd |rd |th ", rf"{_AT}({_NTH}(?:{_JOINT}{_NTH})*\s+{ROUND}{_SIDED})\s+(?=(?-i:[A-Z*(\[]))(?!\([rw]s)", r"\1: ", "3rd row (RS) Make a DS, k to end."),
+    row("plain", rf"{_AT}({_HEAD}{_SIDED})\s*[.:-]+\s*plain(?:ly)?(?=\s*\.?\s*$)", r"\1: knit", "4th row.- Plain."),
     row(". ", rf"{_AT}({_HEAD}{_SIDED})\s*\.\s+(?=(?-i:[A-Z*(\[])|[kp]\s?\d)", r"\1: ", "Next row (RS). With MC, knit."),
 )  # fmt: skip
 """The rows for heads, in the order tried."""

@@ -29,7 +29,8 @@ SMALL: Final = "|".join(_ONES[:10])
 LARGE: Final = rf"(?:(?:{'|'.join(_TENS)})(?:[-\s](?:{'|'.join(_ONES[:9])}))?|{'|'.join(_ONES[10:])})"
 """Numbers above ten, spelt out."""
 _SPELT: Final = regex(
-    rf"\b(?P<many>{LARGE})(?=\s+(?:(?:more|further|additional)\s+)?(?:times\b|{STS}|(?:rows|rnds|rounds)\b))"
+    rf"(?<=\b(?:knit|purl)\s)(?P<worked>{LARGE})(?=\s*[,;.)*]|\s*$|\s+(?:and|then|turn)\b)"
+    rf"|\b(?P<many>{LARGE})(?=\s+(?:(?:more|further|additional)\s+)?(?:times\b|{STS}|(?:rows|rnds|rounds)\b))"
     rf"|\b(?:section|part|step|stage|tier|chapter|block)\s+(?P<name>{'|'.join(_ONES[:12])})\b(?![-\s]+(?:of|sts?|stitch|side|row|rnd|round|end|more|time)\b)",
     re.IGNORECASE,
 )
@@ -38,7 +39,7 @@ _SPELT: Final = regex(
 def write_numbers(line: Reworded) -> Reworded:
     """Return a line with the numbers it spells out as digits; the same if it has none."""
     for match in reversed(list(_SPELT.finditer(line.text))):
-        group = "many" if match["many"] else "name"
+        group = next(name for name in ("worked", "many", "name") if match[name])
         line = laid_anew(line, *match.span(group), [digits_of(match[group])])
     return line
 
