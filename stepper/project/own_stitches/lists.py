@@ -154,8 +154,8 @@ def entries_of(text: str) -> list[Entry]:
 def _bare_entry(part: str) -> re.Match[str] | None:
     """Return an entry of a list set in columns, without a sign behind its name: "C6B sl next 3 sts to cn, …".
 
-    Only where its words are stitches, and its name that of an increase, a decrease or a cable, or in capitals:
-    any row of words looks like one otherwise.
+    Only where its words are stitches, and its name that of an increase, a decrease or a cable, or in
+    capitals: any row of words looks like one otherwise.
     """
     entry = _BARE_ENTRY.match(part)
     if entry is None or not (_SHOUTED.match(entry["name"]) or _is_shaped(entry["name"])):
@@ -164,7 +164,7 @@ def _bare_entry(part: str) -> re.Match[str] | None:
 
 
 def breaks_off(row: str) -> bool:
-    """Return whether a row heads a list and ends amid an entry: "Abbreviations.-K., knit; st., stitch; tog.,"."""
+    """Return whether a row heads a list and ends amid an entry: "Terms.-K., knit; st., stitch; tog.,"."""
     plain = made_plain(row).strip()
     head = _HEAD.match(plain)
     return head is not None and head.end() < len(plain) and not plain.endswith((".", ":", ";"))
