@@ -18,6 +18,7 @@ from typing import Final
 from stepper.project.rewording.again.in_all import write_repeats_in_all
 from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.candidates import Candidates
+from stepper.project.rewording.clauses.results import write_results
 from stepper.project.rewording.clauses.tails import take_tails_off
 from stepper.project.rewording.gathered import write_gathered
 from stepper.project.rewording.on_needles.bind_offs import write_bind_offs
@@ -144,6 +145,7 @@ _STAGES: Final = (
     write_bind_offs,
     write_parted_cast_ons,
     write_repeats_in_all,
+    write_results,
     take_tails_off,
     write_events,
     write_counts,

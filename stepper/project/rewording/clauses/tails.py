@@ -1,8 +1,8 @@
 """Split off what only tells behind an order: in what manner, with what care, to what end, a word of comfort. No I/O.
 
 Theory of operation. "Bind off all sts, taking care not to pull too tight" is an order and a tail that works no stitch. A tail is
-of one of a few kinds (`TAILS`), whose words are all told, or a clause behind "which", "so that", "because" that works nothing
-(`telling`). It is taken off before the order is looked at, so that no order is left unread for it, and said with it. What says
+of one of a few kinds (`TAILS`), whose words are all told, a clause whose verb only says how, when or whither (`beside`), or one
+behind "which", "so that", "because" that works nothing (`telling`). It stands behind its order, or leads up to it. It is taken off before the order is looked at, so that no order is left unread for it, and said with it. What says
 how often, how far, with which yarn or in which rows is no tail. Source: the wording of patterns in print; common practice.
 """
 
@@ -13,6 +13,7 @@ from typing import Final
 
 from stepper.project.rewording.beginnings import ByLetter
 from stepper.project.rewording.clauses import word_classes as of
+from stepper.project.rewording.clauses.beside import kind_beside
 from stepper.project.rewording.clauses.clause import words_of
 from stepper.project.rewording.clauses.telling import works_nothing
 from stepper.project.rewording.reworded import Reworded, cut_out
@@ -51,11 +52,11 @@ TAILS: Final = ByLetter(
             "tension",
             rf"(?:pulling|tugging|snugging|drawing)\s+(?:(?:up|on)\s+)?{_THINGS}(?:\s+{_HOW_MUCH}?(?:tight(?:ly)?|firmly|snug(?:ly)?|taut|gently|a\s+little))?(?:\s+(?:at\s+the\s+(?:gap|join|corner|turn)s?|to\s+(?:close|avoid|prevent)\s+(?:the\s+|any\s+|an?\s+)?(?:gaps?|holes?|ladders?)))?",
         ),
-        ("manner", rf"(?:{_SO}|{_HOW_MUCH}?{_TAUTLY}\s+(?:and|but)\s+(?:not\s+(?:too\s+)?)?{_TAUTLY}|(?:but\s+)?not\s+too\s+(?:tight|loose)(?:ly)?|as\s+(?:loosely|neatly|invisibly)\s+as\s+(?:you\s+can|possible))"),
+        ("manner", rf"(?:{_SO}|{_HOW_MUCH}?{_TAUTLY}\s+(?:and|but)\s+(?:not\s+(?:too\s+)?)?(?:{_TAUTLY}|sloppily|slackly)|(?:but\s+)?not\s+too\s+(?:tight|loose)(?:ly)?|as\s+(?:loosely|neatly|invisibly)\s+as\s+(?:you\s+can|possible))"),
         ("tool", rf"(?:using|with|on)\s+an?\s+needle\s+{_SIZES}(?:\s+{_NEED})?"),
         (
             "named",
-            rf"(?:which|that|these|this)\s+(?:is|are|forms?|makes?|marks?|becomes?|will\s+be|gives?)\s+(?:the|an?|your|one)\s+(?:(?:neat|nice|pretty|deep|whole|full|fold|turning|purl|garter|left|right|front|back|first|second|cast-on|total|centre|center|little|picot|rolled)\s+)*(?:lines?|ridges?|height|width|depth|length|hem|facing|{_NAMES})(?:\s+of\s+(?:the|your|one)\s+(?:{_NAMES}))?",
+            rf"(?:(?:which|that|these|this)\s+(?:is|are|forms?|makes?|marks?|becomes?|will\s+be|gives?)|(?:thus\s+)?(?:being|forming|marking))\s+(?:the|an?|your|one)\s+(?:(?:neat|nice|pretty|deep|whole|full|fold|turning|purl|garter|left|right|front|back|first|second|cast-on|total|centre|center|little|picot|rolled)\s+)*(?:lines?|ridges?|eyelets|scallops|picots|points|height|width|depth|length|hem|facing|{_NAMES})(?:\s+(?:of|for)\s+(?:the|your|one|an?)\s+(?:{_NAMES}|ribbon|ties?|cord|drawstring|elastic))?(?:\s+on\s+the\s+(?:right\s+side|rs)(?:\s+of\s+(?:the\s+)?(?:work|fabric))?)?",
         ),
         (
             "named",
@@ -72,7 +73,8 @@ TAILS: Final = ByLetter(
 )
 """The kinds of tails and how each looks; each tells every word of it."""
 _COUNTED: Final = regex(
-    rf"\b(?:until|till)\b[^.!?;:]*?(?P<cut>\s*[,-]\s*(?:which\s+(?:means|is|makes)|that(?:'s|\s+is|\s+makes)|making|or)\s+{_N}\s+(?:inc|dec)(?:reas(?:e|ing))?\s+(?:rounds|rnds|rows)(?:\s+(?:in\s+all|altogether|in\s+total))?)(?=\s*[.!;]|\s*$)",
+    rf"\b(?:until|till)\b[^.!?;:]*?(?P<cut>\s*(?P<open>[(\[])?(?(open)|(?:,|;|-+))\s*(?:which\s+(?:means|is|makes)|(?:that|this)(?:'s|\s+is|\s+makes)|i\.e\.|making|or)\s*,?\s*{_N}\s+(?:(?:inc|dec)s|(?:inc|dec)(?:reas(?:e|ing))?\s+(?:rounds|rnds|rows)|(?:increases|decreases))"
+    rf"(?:\s+(?:in\s+all|altogether|in\s+total|counting\s+the\s+(?:set-?\s?up|first)(?:\s+(?:one|round|rnd|row))?))?\s*(?(open)[)\]]))(?=\s*[.!;,]|\s*$)",
     re.IGNORECASE,
 )
 """How often the row was worked by the count that ends it: "until you have 56 sts, which means 8 inc rounds"."""
@@ -80,8 +82,13 @@ _BESIDES: Final = regex(r"\s*;\s+(?P<said>[^.!?;:()*\d]{8,90})(?=\s*(?:[.!?]|$))
 """A statement behind a semicolon."""
 _STEP: Final = regex(r"\s*(?:,|;|\s-+|\()\s*|\s+(?=(?:taking\s+care|being\s+careful|using\s+a\s+needle|firm\b|keeping\s+an?\b))", re.IGNORECASE)
 """What stands before a tail of a kind."""
+_ACROSS: Final = regex(
+    rf"\bchart\b[^.;:]*?(?P<cut>\s*,?\s+and\s+(?:then\s+)?rep(?:eat(?:ing)?)?\.?\s+(?P<what>(?:the|each|these)\s+{_N}[-\s](?:sts?|stitch(?:es)?)(?:\s+(?:rep(?:eat)?|patt(?:ern)?))?\s+{_N}\s+times\s+(?:a?round|across)))(?=\s*[.;]|\s*$)",
+    re.IGNORECASE,
+)
+"""How often a chart stands across the row, joined to what is told of the chart."""
 _STATED: Final = regex(
-    r"(?:\s*,\s*|\s+-+\s+|\s+)(?:(?P<which>which)|(?P<because>so\s+that|because|since|although|though)|(?P<joint>as|so|and|but|otherwise)(?=\s+(?:it|it's|they|they're|that|that's|this|there|there's|the|these|your|you|you'll|nobody|everything)\b))\s+(?P<clause>[^.!?:;()*]{6,160}?)(?=\s*(?:[.!?;)]|$))",
+    r"(?:\s*,\s*|\s+-+\s+|\s+)(?:(?P<which>which)|(?P<because>so\s+that|because|since|although|though)|(?<=,\s)for(?=\s+(?:an?|the|it|this|that|they)\s)|(?P<joint>as|so|and|but|otherwise)(?=\s+(?:it|it's|they|they're|that|that's|this|there|there's|the|these|your|you|you'll|nobody|everything)\b))\s+(?P<clause>[^.!?:;()*]{6,160}?)(?=\s*(?:[.!?;)]|$))",
     re.IGNORECASE,
 )
 """A clause behind an order, joined to it by a word of reason or purpose."""
@@ -93,6 +100,24 @@ _REFERS: Final = regex(r"\b(?:as|than|like)\s+(?:before|for|on|in|the)\b|\b(?:rs
 """Words of a reason that may say where or how the order goes on."""
 _CLOSING: Final = regex(r"(?:\b(?:bind|cast)\s+(?:off|on)\b|\b[bc]o\b)[^.!?:;]*$", re.IGNORECASE)
 """An order in whose sentence a tail may stand without a sign before it."""
+_BARE_STEP: Final = regex(r"\s+(?=(?:leaving\s+(?:an?|enough)\b|(?:and|but)\s+leave\s+(?:yourself\s+)?(?:an?|enough)\b|so\s+as\s+not\s+to\b|(?:in\s+order\s+)?to\s+(?:avoid|prevent)\b|taking\s+(?:great\s+|good\s+)?care\b|making\s+sure\b|when\s+you(?:'re|\s+are)\s+(?:quite\s+)?(?:sure|certain)\b))", re.IGNORECASE)
+"""What stands before a clause that needs no sign."""
+_STOPS: Final = regex(r"[,;!)\]]|(?<!\bapprox)\.(?!\d)|\s+-+\s|\s*[(\[=](?=\d)|$")
+"""Where a clause beside an order may end."""
+_ABBREVIATED: Final = regex(r"\.(?=\s*[,;)]|\s+[a-z])")
+"""The full stop of an abbreviation with which a clause ends: "about 12 ins., and"."""
+_AND: Final = regex(r"^(?:and|but)\s+(?=leav)", re.IGNORECASE)
+_MOST_STOPS: Final = 6
+_FRONTED: Final = regex(r"(?:(?<=^)|(?<=[.;:]\s))\s*(?P<clause>[a-z][^.;:()\d*]{5,80}?)\s*,\s+(?=[a-z])", re.IGNORECASE)
+"""A clause that leads up to an order."""
+_LEADS_UP: Final = frozenset(["care", "tension", "yarns", "line"])
+"""The kinds of those that do."""
+_JOINS_AS_SHOWN: Final = regex(
+    r"(?:(?<=^)|(?<=[.;:]\s))\s*(?P<clause>(?:joining|introducing|changing|breaking|cutting)(?:\s+(?:in|off))?(?:\s+and\s+(?:breaking|cutting|joining)(?:\s+(?:in|off))?)?\s+"
+    r"(?:(?:the|new|all|other|contrasting|and)\s+|(?-i:MC|CC\d?|[A-H])\b\s*,?\s*)*(?:(?:colou?rs?|yarns?|shades?)\s+)?(?:as|when|where|wherever)\s+(?:required|needed|necessary|shown|indicated))\s*,\s+(?=[^.;]*\bchart\b)",
+    re.IGNORECASE,
+)
+"""Yarns that are joined where a chart has them; where no chart says where, it is not told."""
 _ENDS: Final = regex(r"\s*(?:[.!;)]|$|(?:[-=(\[]+\s*)(?=\d))")
 _MIDDLE: Final = regex(r"\s*,")
 _CLOSES: Final = regex(r"\s*\)")
@@ -108,7 +133,7 @@ def take_tails_off(line: Reworded) -> Reworded:
     cuts = _cuts_in(line.text)
     if not cuts:
         return line
-    return cut_out(line, [(start, end, said.strip(" .,;-()")) for start, end, said in cuts])
+    return cut_out(line, [(start, end, _AND.sub("", said.strip(" .,;-()[]"))) for start, end, said in cuts])
 
 
 def _cuts_in(text: str) -> list[tuple[int, int, str]]:
@@ -124,20 +149,32 @@ def _cuts_in(text: str) -> list[tuple[int, int, str]]:
         if works_nothing(f"{told}.") or (match["because"] == "so that" and _is_purpose(clause)):
             found.append((match.start(), match.end(), match.group().strip(" ,-")))
     found += [(*match.span("cut"), match["cut"]) for match in _COUNTED.finditer(text)]
+    found += [(*match.span("cut"), f"repeating {match['what']}") for match in _ACROSS.finditer(text)]
     for match in _BESIDES.finditer(text):
         if _ORDERS.search(text[: match.start()]) and works_nothing(f"{match['said']}."):
             found.append((match.start(), match.end(), match["said"]))
+    found += [(*match.span(), match["clause"]) for match in _JOINS_AS_SHOWN.finditer(text)]
+    found += [(*match.span(), match["clause"]) for match in _FRONTED.finditer(text) if _leads_up(match["clause"])]
     stated = {start for start, _, _ in found}
-    for step in _STEP.finditer(text):
+    bare = [(match, True) for match in _BARE_STEP.finditer(text)]
+    for step, is_bare in [*((match, False) for match in _STEP.finditer(text)), *bare]:
         if not _ORDERS.search(text[: step.start()]) or text[: step.start()].rstrip()[-1:] in ".!?:":
             continue
-        if not step.group().strip() and not _CLOSING.search(text[: step.start()]):
+        if not step.group().strip() and not is_bare and not _CLOSING.search(text[: step.start()]):
             continue
         end = _end_of_tail(text, step.end(), stated, bracket=step.group().strip() == "(")
         if end is not None:
             found.append((step.start(), end, text[step.end() : end]))
     found.sort()
     return [cut for at, cut in enumerate(found) if at == 0 or cut[0] >= found[at - 1][1]]
+
+
+def _leads_up(clause: str) -> bool:
+    """Return whether a clause in front of an order says with what care it is worked."""
+    if kind_beside(clause) in _LEADS_UP:
+        return True
+    kinds = (kind for kind, form in TAILS.at(clause, 0) if form.fullmatch(clause))
+    return next(kinds, "") in _LEADS_UP
 
 
 def _is_purpose(clause: str) -> bool:
@@ -158,4 +195,18 @@ def _end_of_tail(text: str, at: int, stated: set[int], *, bracket: bool) -> int 
         end = match.end()
         if not bracket and (end in stated or _ENDS.match(text, end) or _MIDDLE.match(text, end)):
             return end
+    return _end_beside(text, at, bracket=bracket)
+
+
+def _end_beside(text: str, at: int, *, bracket: bool) -> int | None:
+    """Return where a clause that says only how, when or whither ends, its bracket closed; None if none begins there."""
+    for number, stop in enumerate(_STOPS.finditer(text, at)):
+        if number == _MOST_STOPS or text[at : stop.start()].count(".") > 2:
+            return None
+        kind = kind_beside(text[at : stop.start()])
+        if not kind or (kind == "sizes" and not bracket):
+            continue
+        if bracket:
+            return stop.end() if stop.group() == ")" else None
+        return stop.end() if _ABBREVIATED.match(text, stop.start()) else stop.start()
     return None

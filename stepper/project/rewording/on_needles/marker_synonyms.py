@@ -8,8 +8,8 @@ from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import KEPT, ROUND, STS, N, Synonym, row
 
 _NTH = r"(?:first|second|third|fourth|1st|2nd|3rd|4th|next|another|new|stitch)"
-_ALL_BUT = r"(?:\s+(?:except|but)\s+(?:for\s+)?(?:the\s+)?(?:bor|beg(?:inning)?(?:\s+of\s+(?:rnd|round))?|end\s+of\s+(?:rnd|round))(?:\s+(?:marker|m))?)?"
-_AS_MET = r"(?:\s+(?:as\s+you\s+(?:come|get|go)(?:\s+to\s+them)?|as\s+you\s+(?:reach|encounter|pass)\s+them|along\s+the\s+way))?"
+_ALL_BUT = r"(?:\s+(?:except|but)\s+(?:for\s+)?(?:the\s+)?(?:(?:one|marker|m)\s+(?:at|for|that\s+marks)\s+(?:the\s+)?)?(?:bor|(?:beg(?:inning)?|start)(?:\s+of\s+(?:the\s+)?(?:rnd|round))?|end\s+of\s+(?:rnd|round))(?:\s+(?:marker|m))?)?"
+_AS_MET = r"(?:\s+(?:as\s+you\s+(?:come|get|go)(?:\s+to\s+them)?|as\s+you\s+(?:reach|encounter|pass|meet)\s+them|along\s+the\s+way))?"
 _HEAD = r"(?:(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)\d(?:\s*(?:,|and|&)\s*(?:N\s*|needles?\s*)?\d)*\s*:)"
 
 _JOINED = rf"(?:knit|k|work)\s+(?:across\s+)?(?:(?:the\s+)?{N}\s+(?:{STS}\s+)?(?:of|from)\s+)?(?:the\s+)?(?:(?:left|right|first|second|other)\s+)?(?:front|back|sleeve|body)"

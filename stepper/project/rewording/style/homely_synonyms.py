@@ -6,7 +6,7 @@ from stepper.craft.stitch_patterns import KNOWN, RIB
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
 
-_EDGE = r"(?:(?:lower|bottom|upper|top|neck|cuff|sleeve)\s+edge|bottom|top|hem|cuff)"
+_EDGE = r"(?:(?:lower|bottom|upper|top|neck|cuff|sleeve)\s+edge|bottom|top|hem|cuff|wrist|ankle|brim|toe|crown|welt|waist)"
 _SHAPED = r"(?:the\s+)?(?:1st|first|commencement|beginning|start)\s+(?:row\s+)?of\s+(?:the\s+)?armhole\s+shaping"
 
 HOMELY: tuple[Synonym, ...] = (
@@ -53,8 +53,8 @@ HOMELY: tuple[Synonym, ...] = (
     row("incl", rf"({ROUND}\s+\d+\s*-\s*\d+)\s+incl(?:usive)?\b\.?", r"\1", "Rep rows 1-2 incl. once more."),
     # --- casting on and joining ---
     said_row(
-        "starting at|beginning at",
-        rf"(?P<said>(?:starting|beginning)\s+at\s+(?:the\s+)?{_EDGE})\s*,?\s*(?=(?:cast\s+on|co|with|using)\b)",
+        "starting at|beginning at|commencing at",
+        rf"(?P<said>(?:starting|beginning|commencing)\s+at\s+(?:the\s+)?{_EDGE})\s*,?\s*(?=(?:cast\s+on|co|with|using)\b)",
         "Starting at lower edge, cast on 20 sts.",
     ),
     row(

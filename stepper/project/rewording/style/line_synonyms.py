@@ -250,7 +250,7 @@ LINES: tuple[Synonym, ...] = (
     ),
     row(
         "and",
-        r"(?<=\S),?\s*\band\s+(?:pm|place\s+(?:an?\s+)?marker)\b[^.,;]*(?=\s*[.]|\s*$)",
+        r"(?<=\S),?\s*\band\s+(?:pm|place\s+(?:an?\s+)?marker)\b(?!\s+(?:after\s+)?every\b)[^.,;]*(?=\s*[.]|\s*$)",
         KEPT,
         "Join in the round and place marker (BOR).",
     ),

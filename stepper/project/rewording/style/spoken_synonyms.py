@@ -117,11 +117,6 @@ SPOKEN: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row("as long as you", r"\b(?:is|are)\s+(?:just\s+)?as\s+long\s+as\s+you(?:'d)?\s+(?:want|like|need|wish|please|prefer)(?:\s+(?:it|them|yours))?(?:\s+to\s+be)?\b", "measures desired length", "Knit every round until the leg is as long as you want it to be."),
-    said_row(
-        "tail|end",
-        r"\s*,?\s*(?P<said>(?:but\s+|and\s+)?leav(?:e|ing)\s+(?:yourself\s+)?(?:an?\s+)?(?:nice\s+)?(?:long|short|good|generous)\s+(?:tail|end)(?:\s+(?:for|to)\s+(?:sew\w*|seam\w*|clos\w*|weav\w*|darn\w*)(?:\s+(?:up|with|in|it|later|on|the\s+[a-z]+))*)?)(?=\s*[.,!]|\s*$)",
-        "Cut the yarn, leaving a long tail for sewing up.",
-    ),
     row(
         "reaches|comes|covers",
         rf"\b(until\s+)(?:the\s+|your\s+)?([a-z]+)\s+(?P<said>(?:reaches|comes\s+(?:up\s+)?to|covers)\s+(?:the\s+)?(?:(?:tip|top|end|base|middle|bottom)\s+of\s+)?your\s+[a-z ]{{2,30}}?)\s*[,(]\s*(?:that's\s+|which\s+is\s+)?(?:about\s+|roughly\s+|around\s+|approx\.?\s+)?({LONG})(?:\s+or\s+so)?\s*\)?(?=\s*\.|\s*$)",
