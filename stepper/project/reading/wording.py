@@ -225,7 +225,7 @@ def _read_line(text: str, place_of: Callable[[int, int], Span], words: Words) ->
     said = tuple(read.reworded.kept)
     if read.outcome is None:
         remarks = tuple(Remark(words_, whole) for words_ in said)
-        open_ = tuple(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
+        open_ = _left_open(said, whole)
         return LineReading(line=replace(_line(label, Head(), remarks, text, whole), assumed=open_))
 
     def printed_at(offset: int, length: int) -> Span:
@@ -248,7 +248,7 @@ def _read_line(text: str, place_of: Callable[[int, int], Span], words: Words) ->
     if side:
         head = replace(head, side=side, rows=True)
     said = tuple(dict.fromkeys(_parts_in_turn((*said, *builder.said))))
-    builder.assumed.extend(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
+    builder.assumed.extend(_left_open(said, whole))
     line = _line(label, head, with_repeats_told(sentences, said, words.sizes), text, whole, said)
     line = replace(line, times=head.times, assumed=tuple(builder.assumed))
     return _without_dashed(line, plain, place_of, words)
@@ -402,6 +402,14 @@ _SEVERAL_ROWS = (
 _ROW_ONLY = "a line for rows that stand apart gives the row that is worked on each of them."
 _NO_TURN = regex(r"\b(?:do\s+not|don't)\s+turn\b", re.I)
 _NOT_TURNED = '"do not turn" is said and changes nothing: in rows, the next is counted as of the other side.'
+_ALLOWING = regex(r"\ballowing\b.*\d.*\bfor\b", re.I)
+_ON_TOP = "the length is worked as it is printed: what is allowed comes on top of it."
+
+
+def _left_open(said: Sequence[str], whole: Span) -> tuple[Assumed, ...]:
+    """Return what words that are only said with a line leave open, and how that is taken."""
+    told = ((_NO_TURN, _NOT_TURNED), (_ALLOWING, _ON_TOP))
+    return tuple(Assumed(text, whole) for words in said for pattern, text in told if pattern.search(words))
 
 
 def _rows_in_doubt(

@@ -334,6 +334,14 @@ def test_do_not_turn_is_told_as_changing_nothing() -> None:
     assert "other side" in made.assumed[0].text
 
 
+def test_what_is_allowed_on_top_of_a_length_is_told() -> None:
+    """"20 cm, allowing 5 cm for the toe" may be a foot of 20 cm or of 25: it is worked as it stands, and she hears it."""
+    made = read("Knit until foot measures 20 cm, allowing 5 cm for the toe.").line
+    assert made is not None
+    assert made.said == ("allowing 5 cm for the toe",)
+    assert ["on top" in assumed.text for assumed in made.assumed] == [True]
+
+
 def test_a_problem_in_free_words_stands_under_the_word() -> None:
     """The column is that of the word, and the hint says what to do with it."""
     line = "Bind off 4 sts for underarm twice."

@@ -17,6 +17,7 @@ from stepper.project.rewording.clauses.beside import kind_beside
 from stepper.project.rewording.clauses.clause import words_of
 from stepper.project.rewording.clauses.telling import works_nothing
 from stepper.project.rewording.reworded import Reworded, cut_out
+from stepper.project.rewording.synonym import LONG
 from stepper.regex import regex
 
 _HOW_MUCH: Final = r"(?:(?:very|quite|rather|fairly|really|nice\s+and|not\s+too|a\s+(?:bit|little)|just|too|reasonably|relatively)\s+)"
@@ -68,6 +69,7 @@ TAILS: Final = ByLetter(
         ("comfort", r"(?:and\s+)?(?:that|this)(?:\s+is|'s)\s+(?:it|that|all|the\s+(?:brim|cuff|hem|heel|toe|crown|collar|thumb|body|sleeve|border|edging)(?:\s+(?:done|finished))?|done)"),
         ("comfort", r"and\s+(?:admire|enjoy|breathe|relax|celebrate|smile|marvel)(?:\s+(?:it|your\s+(?:work|handiwork)))?"),
         ("comfort", r"(?:exactly\s+)?(?:as|which\s+is\s+what)\s+(?:I|we)\s+(?:always\s+|usually\s+|mostly\s+)?(?:do|did|like)(?:\s+(?:it|myself|best))?"),
+        ("comfort", r"(?:this|here)\s+is\s+(?:your|the)\s+(?:moment|chance|time|place|point|spot)\s+to\s+(?:lengthen|shorten|adjust|try\s+(?:it\s+)?on)(?:\s+(?:it|the\s+(?:body|sleeve|leg|foot|hand)))?"),
         ("comfort", r"as\s+(?:usual|ever)|I\s+promise|of\s+course|no\s+cheating|trust\s+me|or\s+so|if\s+you\s+(?:please|will)"),
     )
 )
@@ -82,6 +84,18 @@ _BESIDES: Final = regex(r"\s*;\s+(?P<said>[^.!?;:()*\d]{8,90})(?=\s*(?:[.!?]|$))
 """A statement behind a semicolon."""
 _STEP: Final = regex(r"\s*(?:,|;|\s-+|\()\s*|\s+(?=(?:taking\s+care|being\s+careful|using\s+a\s+needle|firm\b|keeping\s+an?\b))", re.IGNORECASE)
 """What stands before a tail of a kind."""
+_TO_LENGTH: Final = r"\b(?:until|till|for)\b(?:[^.;*]|\.(?=\d|\s*[a-z,(]))*?\d(?:[^.;*]|\.(?=\d|\s*[a-z,(]))*?"
+"""Rows that are worked to a length, up to what stands behind it."""
+_WHOLE_ROUND: Final = regex(
+    rf"{_TO_LENGTH}(?P<cut>\s*,?\s*(?:and\s+)?(?:end|finish)(?:ing)?\s+(?:(?:with|after|on)\s+an?\s+(?:complete|completed|full|whole|entire)\s+(?:rnd|round|rd\b)|at\s+the\s+end\s+of\s+an?\s+(?:(?:complete|full|whole)\s+)?(?:rnd|round)))(?=\s*[.;,!]|\s*$)",
+    re.IGNORECASE,
+)
+"""That rounds to a length are whole ones, as they are."""
+_ALLOWED: Final = regex(
+    rf"{_TO_LENGTH}(?P<cut>\s*,\s*(?P<said>allowing\s+(?:about\s+|approx\.?\s+|another\s+)?{LONG}s?\.?\s+for\s+(?:the\s+)?(?:{_NAMES})(?:\s+shaping)?))(?=\s*[.;,!]|\s*$)",
+    re.IGNORECASE,
+)
+"""What is still to come on top of a length."""
 _ACROSS: Final = regex(
     rf"\bchart\b[^.;:]*?(?P<cut>\s*,?\s+and\s+(?:then\s+)?rep(?:eat(?:ing)?)?\.?\s+(?P<what>(?:the|each|these)\s+{_N}[-\s](?:sts?|stitch(?:es)?)(?:\s+(?:rep(?:eat)?|patt(?:ern)?))?\s+{_N}\s+times\s+(?:a?round|across)))(?=\s*[.;]|\s*$)",
     re.IGNORECASE,
@@ -150,6 +164,7 @@ def _cuts_in(text: str) -> list[tuple[int, int, str]]:
             found.append((match.start(), match.end(), match.group().strip(" ,-")))
     found += [(*match.span("cut"), match["cut"]) for match in _COUNTED.finditer(text)]
     found += [(*match.span("cut"), f"repeating {match['what']}") for match in _ACROSS.finditer(text)]
+    found += [(*match.span("cut"), match["cut"]) for match in (*_WHOLE_ROUND.finditer(text), *_ALLOWED.finditer(text))]
     for match in _BESIDES.finditer(text):
         if _ORDERS.search(text[: match.start()]) and works_nothing(f"{match['said']}."):
             found.append((match.start(), match.end(), match["said"]))

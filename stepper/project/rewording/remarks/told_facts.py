@@ -32,6 +32,7 @@ _FROM: Final = (
 _SHAPED: Final = r"(?:shaping|shapings|increases|decreases|short\s+rows|increasing|decreasing)"
 _PLACE: Final = r"(?:(?:cent(?:er|re)|middle|side|sides|start|beginning)(?:\s+of\s+(?:the\s+)?(?:(?:back|front|left|right)\s+)?(?:neck|back|front|body|heel|sole|sleeve|sleeves|palm|rounds?|rnds?))?|(?:underarm|raglan|side)s?(?:\s+lines?)?)"
 _PLACE_OF: Final = r"(?:back|front|underarm|side|(?:left|right)\s+(?:shoulder|side|underarm))"
+_PLACE_ENDS: Final = r"(?:cent(?:er|re)|mid(?:dle)?)[-\s]+(?:of\s+(?:the\s+)?)?(?:back|front)"
 _FINDS: Final = r"(?:(?:the\s+)?(?:hardest|easiest|trickiest|most\s+[a-z]+)|(?:a\s+(?:bit|little)\s+|rather\s+|quite\s+|too\s+)?(?:hard|easy|easier|harder|tricky|fiddly|awkward|boring|slow|difficult|confusing))"
 _ROWS: Final = r"(?:(?:the\s+)?(?:first|second|third|last|next)\s+(?:few\s+)?(?:rows?|rounds?|rnds?|stitches)|(?:row|round|rnd)s?\s+\d+(?:\s*(?:-|and|to)\s*\d+)?|it|this|that|them|(?:this|the)\s+(?:part|heel|thumb|cable|bobble|cast-on|chart|row|round|section|technique))"
 
@@ -50,6 +51,15 @@ _FACT: Final = regex(
     r"(?:leave|keep)\s+(?:(?:the|your|working)\s+)*(?:yarn|wool|strand|ball|thread)s?\s+(?:attached|hanging|connected|joined|where\s+it\s+is|in\s+place)(?:\s+(?:for\s+(?:later|now|the\s+[a-z]+)|to\s+be\s+used\s+(?:later|again)|as\s+it\s+will\s+be\s+used\s+(?:later|again)))?|"
     rf"{_HAS}\s+(?:worked|made|done|completed)\s+{_CHANGED}(?:\s*(?:,|,?\s+and)\s+{_CHANGED})*{_ON_SIDES}(?:\s+(?:in\s+all|altogether|in\s+total|so\s+far|by\s+now))?"
     rf"|{_CHANGED}(?:\s*(?:,|,?\s+and)\s+{_CHANGED})*{_ON_SIDES}\s+(?:(?:have\s+been|are|now|have\s+now\s+been)\s+)?(?:worked|made|done|completed|complete)(?:\s+(?:in\s+all|altogether|in\s+total|so\s+far))?|"
+    # how it is measured and held, what a double stitch counts for, what lies where by now
+    rf"measure(?:\s+(?:it|the\s+work|the\s+piece))?\s+(?:on\s+the\s+flat|on\s+a\s+flat\s+surface|lying\s+flat|laid\s+flat|without\s+stretching(?:\s+it)?)(?:\s*,?\s+(?:and\s+|but\s+)?(?:do\s+not|don't|without)\s+stretch(?:ing)?(?:\s+(?:it|the\s+work))?)?"
+    r"|work\s+(?:(?:fairly|very|rather|quite|not\s+too|reasonably|a\s+little)\s+)(?:tightly|loosely|firmly|evenly|snugly)(?:\s+(?:here|throughout))?"
+    rf"|(?:the|each|every|a)\s+(?:ds|double\s+(?:st|stitch))\s+(?:is|will\s+be)\s+(?:knitted|knit|worked|purled|counted)\s+as\s+(?:one|a\s+single)\s+(?:st|stitch)(?:\s+(?:when(?:ever)?\s+you\s+(?:meet|come\s+to|reach|get\s+to)\s+it|later(?:\s+on)?))?"
+    rf"|the\s+(?:two\s+)?ends\s+of\s+(?:the|your)\s+(?:needle|row|work)\s+are\s+(?:at\s+)?(?:the\s+)?{_PLACE_ENDS}"
+    rf"|the\s+first\s+half\s+(?:of\s+the\s+(?:sts|stitches|round|rnd|row)\s+)?is\s+the\s+{_PLACE_OF}\s*[,;]?\s*(?:and\s+)?the\s+second(?:\s+half)?\s+(?:is\s+)?the\s+{_PLACE_OF}"
+    rf"|this\s+is\s+(?:now\s+)?the\s+(?:left|right)\s+(?:shoulder|front|sleeve|side|hand|mitten|sock)\s*,?\s*\(?(?:as\s+(?:worn|(?:you|he|she|the\s+(?:child|wearer|baby))\s+wears?\s+it)|when\s+worn)\)?"
+    rf"|{_HAS}\s+{_L}\s*(?:purl|knit)\s+{_STS}\s+(?:at|on)\s+(?:each|either|both)\s+(?:ends?|sides?)(?:\s+of\s+the\s+(?:instep|heel|sole|front|back|needle|panel))?"
+    rf"|(?:the\s+)?(?:bor|(?:beginning|start)\s+of\s+(?:the\s+)?(?:rnd|round))\s+(?:stays|remains|is\s+still)\s+(?:at|in)\s+(?:the\s+)?(?:mid(?:dle)?|cent(?:er|re))?[-\s]*(?:of\s+(?:the\s+)?)?{_PLACE_OF}(?:\s*,\s*where\s+it\s+is\s+(?:least|hardly|not|barely)\s+seen(?:\s+[a-z ]{{2,30}})?)?|"
     # what is left to be mended, and how rows feel
     r"(?:make\s+a\s+note\s+of|note(?:\s+down)?|write\s+down|jot\s+down|remember)\s+how\s+many\s+(?:rows|rounds|rnds|rep(?:eat)?s|increases|decreases|times)(?:\s+(?:you\s+(?:have\s+)?(?:did|do|worked|knit(?:ted)?|made)(?:\s+(?:it|them))?))?\s*,?\s*so\s+(?:that\s+)?(?:(?:the\s+)?(?:second|other|next)(?:\s+[a-z]+)?|they|both|(?:sock|sleeve|mitten|mitt|glove)\s+(?:2|two|ii))\s+(?:will\s+)?match(?:es)?(?:\s+(?:it|this\s+one|the\s+first))?|"
     rf"there\s+(?:will|may|might|can|could)\s+(?:well\s+|now\s+)?be\s+(?:an?|some|small|little|tiny|\s)+(?:holes?|gaps?|ladders?)(?:\s+(?:at|in|on|near)\s+(?:each|either|both|the)\s+(?:[a-z]+\s+)?(?:ends?|sides?|corners?|underarms?|joins?|base|thumbs?)(?:\s+of\s+the\s+[a-z]+)?)?(?:\s*[,;]?\s*(?:which|that|this|it|these|they)\s+(?:(?:can|may|will|is|are)\s+)?(?:easily\s+)?(?:to\s+)?(?:be\s+)?(?:later\s+)?{_MENDED}(?:\s+(?:later|with\s+the\s+(?:yarn\s+)?(?:tail|end)s?|when\s+(?:finishing|weaving\s+in(?:\s+the\s+ends)?|making\s+up)|at\s+the\s+end|afterwards))*)?"

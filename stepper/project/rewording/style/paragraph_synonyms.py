@@ -23,6 +23,8 @@ _CABLES = "|".join(
 """Cables spelled out as the Craft Yarn Council counts them, and no others."""
 _TWIST = r"(?:being|making|be|make|take|taking)\s+(?:sure|certain|care(?:ful)?)\s+(?:that\s+)?not\s+to\s+twist"
 
+_SLIPPING = r"\s*,?\s+(?:always\s+)?slipping\s+(?:the\s+)?(?:first|1st)\s+st(?:itch)?\s+(?:of|in|on)\s+(?:every|each)\s+row(?:\s+throughout)?(?=\s*[.]|\s*$)"
+
 STOPS: tuple[Synonym, ...] = (
     row(
         "needle",
@@ -164,9 +166,15 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     ),
     row(
         "slipping",
-        rf"^(\s*)knit\s+({N})\s+rows\s*,\s*slipping\s+(?:the\s+)?first\s+st(?:itch)?\s+of\s+(?:every|each)\s+row",
-        r"\1next \2 rows: sl 1, knit to end",
+        rf"^(\s*)(?:(?:knit|k)\s+({N})\s+rows(?:\s+plain|\s+in\s+garter(?:\s+st(?:itch)?)?)?|work\s+({N})\s+rows\s+(?:in|of)\s+garter(?:\s+st(?:itch)?)?){_SLIPPING}",
+        r"\1next \2\3 rows: sl 1, knit to end",
         "Knit 4 rows, slipping the first st of every row.",
+    ),
+    row(
+        "slipping",
+        rf"^(\s*)(?:(?:work|knit|cont(?:inue)?)\s+in\s+garter(?:\s+st(?:itch)?)?|knit\s+every\s+row)\s+((?:for|until)\s+[^,;:*]*?{LONG}){_SLIPPING}",
+        r"\1next row: sl 1, knit to end. Rep last row \2",
+        "Work in garter st for 5 cm, slipping the first st of every row.",
     ),
     row(
         "before",

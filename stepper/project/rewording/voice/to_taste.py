@@ -53,7 +53,7 @@ _CHOSEN: Final = regex(rf"(?<=\w|\)|\")\s*(?:[,-]\s*|\s)\(?(?P<said>(?:or|prefer
 _NOT_TASTE: Final = r"(?:sizes?|small(?:er|est)?|medium|large[rs]?|largest|men's?|women's?|child|children|adults?|babies|front|back|left|right|first|second|sleeves?|body|cuffs?|each|all|both|[smlx]+|\d\w*)"
 _FOR: Final = rf"for\s+(?:an?\s+)?(?!{_NOT_TASTE}\b)[a-z-]+(?:\s+(?!{_NOT_TASTE}\b)[a-z-]+)?"
 _EITHER: Final = regex(
-    rf"(?<=\s)(?P<long>{LONG}(?:\s*/\s*{LONG})?)\s+(?P<said>{_FOR}\s*,?\s*\(?\s*or\s+{LONG}(?:\s*/\s*{LONG})?\s+{_FOR}\s*\)?)(?=\s*[.;,!]|\s*$)",
+    rf"(?<=\s)(?P<long>{LONG}(?:\s*/\s*{LONG})?)\s+(?P<said>\(?\s*{_FOR}\s*\)?\s*,?\s*\(?\s*or\s+{LONG}(?:\s*/\s*{LONG})?\s+\(?\s*(?:{_FOR}|to\s+(?:fold|turn)(?:\s+it)?(?:\s+(?:up|over|back|double))?)\s*\)?)(?=\s*[.;,!]|\s*$)",
     re.IGNORECASE,
 )
 """Two lengths for two looks, of which the first is worked: "5 in for turtleneck (or 1 in for crewneck)"."""

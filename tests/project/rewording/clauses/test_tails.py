@@ -9,6 +9,17 @@ from stepper.project.rewording.reworded import as_printed
 from tests.tables import each_row
 
 TAILED = (
+    ("Work even until piece measures 10 cm", ", ending with a complete round"),
+    ("Work even until foot measures 20 cm", ", allowing 5 cm for the toe"),
+    ("Rep rnds 1 and 2 until 60 (64) sts rem", " [that is 10 (12) dec rounds]"),
+    ("Rep rnd 2 until 40 sts rem", " -- that's 9 decs counting the set-up"),
+    ("Knit 5 rows", ", being a ridge on the right side"),
+    ("K2, *yo, k2tog; rep from * to end", ", which forms the eyelets for the ribbon"),
+    ("BO in rib", ", loosely but not sloppily"),
+    ("Knit 10 rounds", ", for it pulls in later"),
+    ("Work rounds 1-15 of chart", " and rep the 12 sts 10 (11) times around"),
+    ("Cut the yarn", " and leave a long tail"),
+    ("Work even until piece is 30 cm", ", this is your moment to lengthen"),
     ("Knit 18", ", these 18 sts being the back of the hand"),
     ("K5, p1, k6", ", these 12 (14) sts being the palm"),
     ("Work until armhole measures 12 cm", ", all armhole shaping being complete"),
@@ -33,6 +44,18 @@ TAILED = (
     ("Knit 2 rounds", ", because it looks better"),
 )
 UNTAILED = (
+    "Knit 10 rounds, ending with a complete round.",
+    "Work even until piece measures 10 cm, ending with a complete repeat.",
+    "Work even until foot measures 20 cm, allowing 5 sts for the toe.",
+    "Work even until foot measures 20 cm, allowing for the toe.",
+    "Rep rnd 2 until 40 sts rem, that is 9 dec rounds and 3 plain.",
+    "Knit 5 rows, being purl on the right side.",
+    "Joining in B and C as required, knit 10 rounds.",
+    "Joining in B on row 4, work rows 1-15 of chart.",
+    "To avoid a hole, pick up 2 sts at the corner.",
+    "Slipping the first st, knit 10 rows.",
+    "Work rounds 1-15 of chart and rep the 12 sts around.",
+    "Knit 10 rounds, for a total of 20 rounds.",
     "Knit 18, these 18 sts being held for the back.",
     "Knit 10 rounds, the seam sts being purled.",
     "Increase every 4th round, that is 12 increase rounds.",
@@ -64,6 +87,21 @@ def test_a_tail_is_taken_off_its_order_and_said(order: str, tail: str) -> None:
     assert made.text == f"{order}."
     assert made.kept
     assert reads(f"{order}{tail}.")
+
+
+LED = (
+    ("Being careful not to pull too tight, ", "bind off all sts."),
+    ("Keeping the yarn loose, ", "knit 1 round."),
+    ("Working loosely, ", "bind off all sts."),
+    ("Joining in B and C as required, ", "work rounds 1-15 of chart."),
+)
+
+
+@each_row(("lead", "order"), LED)
+def test_a_clause_that_leads_up_to_an_order_is_taken_off_it(lead: str, order: str) -> None:
+    """It stands in front as often as behind."""
+    made = take_tails_off(as_printed(f"{lead}{order}"))
+    assert (made.text, made.kept) == (order, (lead.strip(" ,"),))
 
 
 @each_row("line", UNTAILED)

@@ -13,6 +13,7 @@ from stepper.project.rewording.reword import reword
     [
         ("K10, place second marker, k10.", "K10, pm, k10.", ("place second marker",)),
         ("Knit 1 round, removing all markers except BOR.", "remove markers. Knit 1 round.", ()),
+        ("Knit 4 rnds, removing all markers but the one at beg of rnd.", "remove markers. Knit 4 rnds.", ()),
         ("Knit 1 round. The remaining markers can come out.", "Knit 1 round. remove markers", ()),
         ("The markers may be taken out.", "remove markers", ()),
         ("The first marker may be removed.", "The first marker may be removed", ()),

@@ -10,6 +10,14 @@ from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
 from tests.tables import each_row
 
 FACTS = (
+    "Measure on the flat and do not stretch.",
+    "Work fairly tightly.",
+    "The DS is knitted as one st when you meet it.",
+    "The two ends of the needle are the centre back.",
+    "The first half is the FRONT, the second half is the BACK.",
+    "This is the left shoulder as the child wears it.",
+    "There should be 2 purl sts at each end of the instep.",
+    "The BOR stays at mid back, where it is least seen under the hair.",
     "From here the crown adds about 5 cm.",
     "The gansey is the same back and front and can be worn either way round, so that wear is shared.",
     "I soaked mine in the sink and dried it flat by the woodstove.",
@@ -119,6 +127,15 @@ FACTS = (
 )
 
 ORDERS = (
+    "Measure 10 cm from the edge and place a marker.",
+    "The DS is knitted twice.",
+    "The two ends of the needle are purled.",
+    "The first half is the front, the second half is worked in garter.",
+    "The BOR is now the marker at the left underarm.",
+    "The BOR moves to mid back.",
+    "Steek sts are never counted.",
+    "There should be 2 purl sts at each end of the row, so purl them.",
+    "Work fairly tightly for 2 rows.",
     "The front is the same as the back.",
     "I cast on 80 sts.",
     "The crown takes 12 rounds.",

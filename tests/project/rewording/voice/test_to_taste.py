@@ -23,6 +23,11 @@ from stepper.project.rewording.voice.to_taste import take_tastes_out
             "or until your yarn is nearly used up",
         ),
         (
+            "Rep this round until brim measures 4 cm (for a single brim) or 9 cm (to fold up).",
+            "Rep this round until brim measures 4 cm.",
+            "(for a single brim) or 9 cm (to fold up)",
+        ),
+        (
             "Work in rib for 3 cm (or 7 cm, for a doubled neckband).",
             "Work in rib for 3 cm.",
             "or 7 cm, for a doubled neckband",
