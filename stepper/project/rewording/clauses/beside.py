@@ -72,11 +72,11 @@ def _is_reason(words: str) -> bool:
 
 _FITS: Final = word_set(
     "fit fits enough too necessary needed required crowded crowd few fewer many comfortably comfortable tight desired possible "
-    "convenient small easier easily stretch stretched"
+    "convenient small easier easily stretch stretched meet reach room"
 )
 _OF_FITTING: Final = word_set(
     "are is be been have has do does not no can can't cannot don't doesn't longer fewer get gets getting got become becomes "
-    "grow grows long small you there work"
+    "grow grows long small you there work meet reach for will won't more"
 )
 
 
@@ -108,6 +108,12 @@ _STATES: Final = word_set(
 )
 _WAYS: Final = word_set("up in line on top of each other one above the a place middle centre center needle needles round join way around and")
 
+def _is_made_up(words: str) -> bool:
+    """Return whether words say for which seam or end a tail of yarn is."""
+    return set(words_of(words)) <= _MADE_UP
+
+
+_LOOK: Final = r"(?:(?:very|really|more|less)\s+)?(?:neat(?:er)?|crisp(?:er)?|tidy|tidier|firm(?:er)?|clean(?:er)?|smooth(?:er)?|stretchy|stretchier|elastic|nice(?:r)?|decorative|sharp(?:er)?|pretty|prettier|soft(?:er)?|invisible|even)"
 _Test = Callable[[str], bool]
 _FORM: Final = (
     r"(?:(?:an?|the|your|one|some|set|of|two|shorter|longer|short|long|magic-?\s?loop|method|on|using)\s+)*"
@@ -140,14 +146,21 @@ _KINDS: Final[tuple[tuple[str, str, _Test | None], ...]] = (
     ("care", r"when\s+you(?:'re|\s+are)\s+(?:quite\s+)?(?:sure|certain)\s+(?:that\s+)?nothing\s+is\s+twisted", None),
     ("care", r"(?:trying|checking)\s+(?:it|them)\s+on(?:\s+(?:for\s+(?:size|length|fit)|often))?|(?:counting|checking)(?:\s+(?:your|the)\s+(?:sts|stitches|count))?(?:\s+(?:often|carefully))?", None),
     # the needle in hand, in another form and of the same size
-    ("tool", rf"(?:chang|switch|mov|transferr|shift|swapp|go)ing\s+(?:over\s+|across\s+|back\s+|up\s+|down\s+)?(?:to|onto|on\s+to)\s+{_FORM}", None),
-    ("tool", rf"(?:chang|switch|mov|transferr|shift|swapp|go)ing\s+(?:over\s+|across\s+|back\s+|up\s+|down\s+)?(?:to|onto|on\s+to)\s+{_FORM}\s+(?:when(?:ever)?|once|as\s+soon\s+as|as|if|where|after)\s+(?P<reason>.+)", _is_reason),
+    ("tool", rf"(?:(?:chang|switch|mov|transferr|shift|swapp|go)ing|change|switch|move)\s+(?:over\s+|across\s+|back\s+|up\s+|down\s+)?(?:to|onto|on\s+to)\s+{_FORM}", None),
+    ("tool", rf"(?:(?:chang|switch|mov|transferr|shift|swapp|go)ing|change|switch|move)\s+(?:over\s+|across\s+|back\s+|up\s+|down\s+)?(?:to|onto|on\s+to)\s+{_FORM}\s+(?:when(?:ever)?|once|as\s+soon\s+as|as|if|where|after)\s+(?P<reason>.+)", _is_reason),
+    ("tool", rf"using\s+{_FORM}\s+(?:when(?:ever)?|once|as\s+soon\s+as|if|where|after)\s+(?P<reason>.+)", _is_reason),
     # yarn that is left hanging, and how it is drawn
-    ("tail", rf"leav(?:e|ing)\s+(?:yourself\s+)?{_TAIL}{_MAKE_UP}", lambda words: set(words_of(words)) <= _MADE_UP),
+    ("tail", rf"(?:leav(?:e|ing)\s+(?:yourself\s+)?|with\s+(?=an?\s)){_TAIL}{_MAKE_UP}", _is_made_up),
+    ("tail", rf"leav(?:e|ing)\s+(?:a\s+yard|half\s+a\s+yard|a\s+metre|plenty|sufficient|enough)(?:\s+(?:of\s+)?(?:the\s+)?(?:yarn|wool|thread))?{_MAKE_UP}", _is_made_up),
+    ("tail", r"without\s+(?:breaking|cutting)(?:\s+off)?\s+(?:(?:the|your|working)\s+)*(?:yarns?|wool|thread|mc|cc\d?|[a-d])", None),
     ("tension", rf"(?:tighten|snugg|tugg|eas|smooth|clos|minimi[sz]|avoid|prevent|spread|stretch)ing\s+(?:up\s+|out\s+|on\s+)?(?:{_HOLES}|{_DET}(?:yarn|strands?|wool|tension|floats?|tail|loop|work|fabric|knitting|first\s+(?:st|stitch))(?:\s+(?:up|out))?)(?:\s+(?:slightly|firmly|gently|well|a\s+(?:little|bit)))?(?:\s+(?P<free>.+))?", _is_free),
     ("tension", r"(?:pulling|drawing|tugging)\s+(?:(?:the|your|working)\s+)*(?:yarn|strand|wool|thread|first\s+(?:st|stitch))\s+(?:(?:fairly|quite|nice\s+and|very)\s+)?(?:tight(?:ly)?|firmly|taut|snug(?:ly)?|firm)(?:\s+(?P<free>.+))?", _is_free),
     ("tension", r"giving\s+(?:(?:the|your|working|first|last)\s+)*(?:it|yarn|strand|wool|tail|st|stitch)\s+an?\s+(?:(?:good|gentle|little|firm|sharp|extra|small)\s+)*(?:tug|pull|tweak)(?:\s+(?P<free>.+))?", lambda words: _is_free(words.replace("first st", ""))),
     ("tension", r"(?:working|knitting|purling)\s+(?:(?:very|quite|fairly|rather|nice\s+and)\s+)?(?:loosely|firmly|tightly|evenly\s+and\s+loosely)", None),
+    ("tension", rf"(?:without|not)\s+(?:pulling|drawing|stretching|tightening)\s+(?:(?:the|your|it|them)\s*)*(?:yarn|wool|strands?|edges?|work|floats?)?(?:\s*(?:too|so|very))?(?:\s*(?:tight(?:ly)?|hard|firmly|much|taut))?", None),
+    ("tension", r"with\s+(?:an?\s+)?(?:(?:very|rather|fairly)\s+)?(?:easy|loose|light|firm|slack|relaxed)\s+hands?", None),
+    ("purpose", rf"(?:for|to\s+(?:give|get|make|have|obtain)|giving)\s+an?\s+{_LOOK}(?:(?:\s+and|\s*,)\s+{_LOOK})?\s+(?:edges?|folds?|finish|lines?|look|joins?|hem|corners?|selvedge|selvage|appearance)", None),
+    ("purpose", r"to\s+(?:keep|stop|prevent)\s+(?:(?:the|your|all)\s+)*(?:edges?|borders?|work|sts|stitches|fabric|it|them|band)\s+(?:from\s+)?(?:curling|rolling|stretching|flaring|twisting|spreading|gaping|flat|neat|firm|even|tidy|straight)(?:\s+(?:up|out))?", None),
     ("hole", _TO_AVOID + r"(?:\s+(?P<free>.+))?", _is_free),
     # two yarns at a change of colour, and the one that waits
     ("yarns", rf"(?:twist|cross|interlock|wrapp|lock|link)ing\s+{_YARNS}(?:\s+(?:together|(?:a?round|over)\s+(?:each\s+other|one\s+another)))?(?:\s+(?:once|on\s+the\s+(?:wrong\s+side|ws|back)|at\s+the\s+back))?(?:\s+(?:at\s+(?:each|every|the)\s+(?:colou?r\s+changes?|changes?(?:\s+of\s+colou?r)?|joins?)|when(?:ever)?\s+(?:changing\s+colou?rs?|you\s+change(?:\s+colou?rs?)?)))?(?:\s+{_TO_AVOID})?", None),
@@ -159,10 +172,13 @@ _KINDS: Final[tuple[tuple[str, str, _Test | None], ...]] = (
     ("line", r"moving\s+(?:(?:the|your|these|all|removable|locking|coloured|colored)\s+)*markers?\s+up(?:wards)?(?:\s+(?:with\s+(?:the|your)\s+(?:work|knitting)|every\s+few\s+(?:rows|rounds|rnds)))?", None),
     # wraps and double stitches, each of which becomes one stitch again
     ("turnings", rf"(?:resolv|clos|process|work|knitt|purl|lift|hid|conceal|pick)ing\s+(?:up\s+)?(?:and\s+(?:work|knitt|purl)ing\s+)?{_TURNINGS}{_WITH_STS}(?:\s+{_TO_AVOID})?", None),
+    ("turnings", rf"dealing\s+with\s+{_TURNINGS}(?:\s+as\s+(?:before|usual))?", None),
     ("turnings", rf"(?:picking|lifting)\s+up\s+(?:the|a)\s+(?:loop|strand|bar|thread|yarn)\s+at\s+(?:each|every|the)\s+(?:turning[-\s](?:place|point)|turn|gap)s?\s+and\s+(?:knitt|purl|work)ing\s+it\s+(?:tog(?:ether)?\s+)?with\s+the\s+(?:next|following)\s+(?:st|stitch)(?:\s+{_TO_AVOID})?", None),
     # what is done with this, and what comes next
     ("done", rf"(?:which|this|that)\s+(?:now\s+)?(?:completes|ends|finishes|concludes|closes)\s+{_DET}(?:{_DONE})|(?:thus\s+|thereby\s+)?(?:completing|concluding)\s+{_DET}(?:{_DONE})", None),
     ("done", rf"(?:all\s+)?(?:ready|in\s+(?:readiness|preparation))\s+(?:for|to\s+(?:begin|start|work|shape))\s+{_DET}(?:{_DONE})(?:\s+shaping)?", None),
+    ("done", rf"to\s+(?:complete|finish)\s+(?:the\s+(?:rnd|round|row)|{_DET}(?:{_DONE}))", None),
+    ("length", r"adjust(?:ing)?\s+(?:(?:the|its|for)\s+)*(?:total\s+)?length\s*(?:(?:here|now|at\s+this\s+(?:point|stage))\s*)?(?:(?:if|as|when|where)\s+(?:required|desired|needed|necessary|wanted|you\s+(?:like|wish|prefer|want)))?", None),
     ("done", r"enjoying\s+(?P<joy>.+)", lambda words: not set(words_of(words)) & (_BOUNDS | of.STITCH_THINGS)),
     # how a chart is looked at
     ("chart", r"(?:following|reading)\s+(?:the\s+|your\s+)?chart\s+(?:from\s+)?(?:(?:the\s+)?bottom\s+(?:up\s+)?to\s+(?:the\s+)?top|right\s+to\s+left)", None),
@@ -171,7 +187,7 @@ _KINDS: Final[tuple[tuple[str, str, _Test | None], ...]] = (
 """The classes of verbs, each with the form of its clause and what its open words, the one named group, are asked."""
 _FORMS: Final = tuple((kind, regex(_LED + expression, re.IGNORECASE), test) for kind, expression, test in _KINDS)
 _OPENS: Final = regex(
-    r"(?:[a-z]+ing|so|to|in|all|ready|careful|which|this|that|when|shorter|longer|less|more|slightly|a|take|make|leave|but|and|always|still|thus|thereby|carefully|gently)\b",
+    r"(?:[a-z]+ing|so|to|for|with|without|not|change|switch|move|adjust|in|all|ready|careful|which|this|that|when|shorter|longer|less|more|slightly|a|take|make|leave|but|and|always|still|thus|thereby|carefully|gently)\b",
     re.IGNORECASE,
 )
 """How a clause of one of the kinds may begin."""

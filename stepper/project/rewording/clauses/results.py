@@ -27,6 +27,8 @@ _RESULTS: Final = tuple(
     for expression in (
         rf"{_JOINT}{_HAVE}\s+(?P<count>{N}\s+{STS}){_LEFT}{CLOSED}",
         rf"\s*,\s*(?:thus|thereby|so)\s+(?:having|leaving|making|giving)\s+(?P<count>{N}\s+{STS}){_LEFT}{CLOSED}",
+        rf"\s*,\s*(?:to\s+give|bringing\s+the\s+(?:total|number|count)(?:\s+of\s+(?:sts|stitches))?\s+to)\s+(?P<count>{N}\s+{STS}){_LEFT}{CLOSED}",
+        rf"\s*,\s*with\s+(?P<count>{N}\s+{STS})\s+(?:remaining|left|on\s+(?:the|your)\s+needles?){CLOSED}",
         rf"\s*,\s*(?:there|you)\s+(?:being|having)(?:\s+(?:then|now|thus))?\s+(?P<count>{N}\s+{STS}){_LEFT}{CLOSED}",
         rf"\s*,\s*(?:when|whereupon|after\s+which)\s+(?P<count>{N}\s+{STS})\s+(?:will|should)\s+(?:remain|be\s+left)(?:\s+on\s+(?:the|your)\s+needles?)?{CLOSED}",
     )
@@ -35,7 +37,7 @@ _RESULTS: Final = tuple(
 _ONCE: Final = regex(rf"(?:(?<=^)|(?<=[.;]\s))\s*(?P<once>(?:when|once|after)\s+(?P<said>[^,.;:()\d]{{3,60}}?))\s*,?\s+(?={_HAVE}\s+{N}\s+{STS}{_LEFT}{CLOSED})", re.IGNORECASE)
 """When it is counted, in words of no row."""
 _AT_NO_ROW: Final = of.CRAFT | of.LIMITS | of.NUMBERS | of.STITCH_THINGS | of.GENERAL - frozenset(["done", "settles", "comes", "is", "finished"])
-_TIMES: Final = r"(?:you\s+(?:will\s+|should\s+)?have(?:\s+worked)?\s+|(?:that|this)(?:'s|\s+is)\s+|=\s*)?(?P<times>" + N + r")\s+rep(?:eat)?s(?:\s+(?:in\s+(?:all|total)|altogether|total|of\s+(?:the\s+)?(?:patt(?:ern)?|motif)))?"
+_TIMES: Final = r"(?:you\s+(?:will\s+|should\s+)?have(?:\s+worked)?\s+|(?:that|this)(?:'s|\s+is)\s+|=\s*)?(?P<times>" + N + r")\s+(?:rep(?:eat)?s|times(?=\s+(?:in\s+(?:all|total)|altogether)))(?:\s+(?:in\s+(?:all|total)|altogether|total|of\s+(?:the\s+)?(?:patt(?:ern)?|motif)))?"
 _REPEATED: Final = regex(
     rf"(?P<rep>\brep(?:eat)?\s+from\s+\*)(?:\s+(?:to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:rnd|round|row))?|a?round|across))?\s*(?:[,(\[-]+\s*|\s+){_TIMES}\s*[)\]]?{CLOSED}",
     re.IGNORECASE,

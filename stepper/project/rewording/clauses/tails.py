@@ -114,17 +114,21 @@ _REFERS: Final = regex(r"\b(?:as|than|like)\s+(?:before|for|on|in|the)\b|\b(?:rs
 """Words of a reason that may say where or how the order goes on."""
 _CLOSING: Final = regex(r"(?:\b(?:bind|cast)\s+(?:off|on)\b|\b[bc]o\b)[^.!?:;]*$", re.IGNORECASE)
 """An order in whose sentence a tail may stand without a sign before it."""
-_BARE_STEP: Final = regex(r"\s+(?=(?:leaving\s+(?:an?|enough)\b|(?:and|but)\s+leave\s+(?:yourself\s+)?(?:an?|enough)\b|so\s+as\s+not\s+to\b|(?:in\s+order\s+)?to\s+(?:avoid|prevent)\b|taking\s+(?:great\s+|good\s+)?care\b|making\s+sure\b|when\s+you(?:'re|\s+are)\s+(?:quite\s+)?(?:sure|certain)\b))", re.IGNORECASE)
+_BARE_STEP: Final = regex(r"\s+(?=(?:leaving\s+(?:an?|enough)\b|(?:and|but)\s+leave\s+(?:yourself\s+)?(?:an?|enough)\b|with\s+an?\s+(?:(?:good|very|nice)\s+)*(?:long|generous|short)\s+(?:tail|end)\b|(?:with|without)\s+(?:an?\s+)?(?:easy|loose|light|firm|pulling|stretching)\b|for\s+an?\s+(?:neat|crisp|tid|firm|clean|smooth|stretch|elastic|nice|decorative|sharp|pretty)|so\s+as\s+not\s+to\b|(?:in\s+order\s+)?to\s+(?:avoid|prevent)\b|taking\s+(?:great\s+|good\s+)?care\b|making\s+sure\b|when\s+you(?:'re|\s+are)\s+(?:quite\s+)?(?:sure|certain)\b))", re.IGNORECASE)
 """What stands before a clause that needs no sign."""
 _STOPS: Final = regex(r"[,;!)\]]|(?<!\bapprox)\.(?!\d)|\s+-+\s|\s*[(\[=](?=\d)|$")
 """Where a clause beside an order may end."""
 _ABBREVIATED: Final = regex(r"\.(?=\s*[,;)]|\s+[a-z])")
 """The full stop of an abbreviation with which a clause ends: "about 12 ins., and"."""
 _AND: Final = regex(r"^(?:and|but)\s+(?=leav)", re.IGNORECASE)
+_CONDITION: Final = regex(r"(?:^|[.:;!]\s)\W*(?:when(?:ever)?|once|if|after|as|before|while|until|where)\b[^,]*$", re.IGNORECASE)
+"""A sentence of which so far only its condition has been said."""
+_TO_ONE: Final = regex(r"\b(?:until|till|for)\b[^;*]*\d[^;*]*$", re.IGNORECASE)
+"""A length, behind which its own is adjusted."""
 _MOST_STOPS: Final = 6
 _FRONTED: Final = regex(r"(?:(?<=^)|(?<=[.;:]\s))\s*(?P<clause>[a-z][^.;:()\d*]{5,80}?)\s*,\s+(?=[a-z])", re.IGNORECASE)
 """A clause that leads up to an order."""
-_LEADS_UP: Final = frozenset(["care", "tension", "yarns", "line"])
+_LEADS_UP: Final = frozenset(["care", "tension", "yarns", "line", "tail"])
 """The kinds of those that do."""
 _JOINS_AS_SHOWN: Final = regex(
     r"(?:(?<=^)|(?<=[.;:]\s))\s*(?P<clause>(?:joining|introducing|changing|breaking|cutting)(?:\s+(?:in|off))?(?:\s+and\s+(?:breaking|cutting|joining)(?:\s+(?:in|off))?)?\s+"
@@ -215,11 +219,13 @@ def _end_of_tail(text: str, at: int, stated: set[int], *, bracket: bool) -> int 
 
 def _end_beside(text: str, at: int, *, bracket: bool) -> int | None:
     """Return where a clause that says only how, when or whither ends, its bracket closed; None if none begins there."""
+    if _CONDITION.search(text[:at].rstrip(" ,;(-")):
+        return None  # the order that hangs on it follows
     for number, stop in enumerate(_STOPS.finditer(text, at)):
         if number == _MOST_STOPS or text[at : stop.start()].count(".") > 2:
             return None
         kind = kind_beside(text[at : stop.start()])
-        if not kind or (kind == "sizes" and not bracket):
+        if not kind or (kind == "sizes" and not bracket) or (kind == "length" and not _TO_ONE.search(text[:at])):
             continue
         if bracket:
             return stop.end() if stop.group() == ")" else None

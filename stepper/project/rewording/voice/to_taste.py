@@ -43,7 +43,7 @@ _WORD: Final = (
     r"you|your|you've|you'd|it's|i|would|like|liked|want|wanted|need|needed|prefer|preferred|wish|wished|please|fancy|choose|have|got|patience|desired|required|necessary|"
     r"total|finished|own|length|height|depth|width|reach(?:es)?|covers?|fits?|meets?|comes?|halfway|part|way|up|down|over|above|below|past|of|where|ends?|be|less|more|short|shorter|longer|than|bit|little|"
     r"rib|ribbing|hem|cuff|underarm|armhole|body|sleeve|crown|heel|toe|fold|folded|turn|double|wearer's?|thumbnail|fingernail|middle|tip|top|base|bottom|"
-    r"(?:index|ring|big|longest)\s+(?:finger|toe)|fingers?|thumb|wrist|ankle|elbow|knee|calf|hips?|waist|foot|leg|arm|hand|neck|head|ears?|chin|shoulder|knuckles?)"
+    r"(?:index|ring|big|longest)\s+(?:finger|toe)|fingers?|thumb|wrist|ankle|elbow|knee|calf|hips?|waist|foot|leg|arm|hand|feet|legs|arms|hands|neck|head|ears?|chin|shoulder|knuckles?)"
 )
 """The words of which a choice left to the knitter is made: none of them orders anything."""
 _HERS: Final = r"(?=(?:[^.;()]|\.(?=\d))*\b(?:you|your|you'd|you've|i|desired|required|wanted|preferred|needed|necessary|wearer's?|reach(?:es)?|covers?)\b)"

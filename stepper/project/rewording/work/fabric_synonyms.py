@@ -51,7 +51,7 @@ FABRICS: tuple[Synonym, ...] = (
     ),
     row(
         "mm|cm|in|\"",
-        rf"({LONG})\s*,?\s*(?P<said>(?:when\s+)?measured\s+(?:through|along|at|down|over|across|on)\s+(?:the\s+)?[a-z -]+?)(?=\s*[,.;]|\s*$)",
+        rf"({LONG})\s*,?\s*(?P<said>(?:when\s+)?measured\s+(?:straight\s+)?(?:through|up|along|at|down|over|across|on)\s+(?:the\s+)?[a-z -]+?)(?=\s*[,.;]|\s*$)",
         r"\1",
         "Work even until piece measures 9 cm measured through centre of work.",
     ),

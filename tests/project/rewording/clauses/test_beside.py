@@ -40,6 +40,19 @@ BESIDE = (
     ("done", "completing the yoke shaping"),
     ("done", "ready for the toe"),
     ("chart", "following the chart from bottom to top"),
+    ("tool", "using the dpns as soon as the hat gets too small for the circular"),
+    ("tool", "changing to set of dpns when sts no longer meet around the needle"),
+    ("tail", "leaving plenty of wool for the seam"),
+    ("tail", "leaving a yard for grafting"),
+    ("tail", "without breaking the yarn"),
+    ("tension", "with an easy hand"),
+    ("tension", "not pulling the wool too tight"),
+    ("purpose", "for a neat edge"),
+    ("purpose", "to give a firm, crisp fold"),
+    ("purpose", "to keep the edges from curling"),
+    ("turnings", "dealing with the wraps as before"),
+    ("done", "to complete the heel"),
+    ("length", "adjusting length here if required"),
     ("sizes", "shorter in large sizes because of the wider yoke"),
 )
 WORKING = (
@@ -98,6 +111,22 @@ WORKING = (
     "to make a buttonhole",
     "longer in the largest size",
     "enjoying 10 rounds of garter",
+    "for a longer body",
+    "for a firm edge of 4 sts",
+    "to give a firm edge in garter",
+    "with a loose stitch at each end",
+    "with an even number of sts",
+    "to keep the first st in garter",
+    "to keep the pattern straight",
+    "to complete the heel flap in garter",
+    "without breaking the rib",
+    "without turning",
+    "using dpns for the next 4 rounds",
+    "using a larger needle",
+    "change to 4 mm dpns when required",
+    "leaving enough sts for the thumb",
+    "adjusting the number of sts",
+    "adjusting length by 2 rows",
 )
 
 
@@ -113,7 +142,7 @@ def test_a_clause_that_works_something_is_of_none(clause: str) -> None:
     assert kind_beside(clause) == ""
 
 
-@each_row("clause", [clause for kind, clause in BESIDE if kind != "sizes"])
+@each_row("clause", [clause for kind, clause in BESIDE if kind not in ("sizes", "length")])
 def test_a_row_is_read_with_the_clause_behind_it(clause: str) -> None:
-    """Whatever the row is."""
+    """Whatever the row is; what is said of a length stands behind one."""
     assert reads(made_plain(f"Knit 10 rounds, {clause.rstrip('.')}."))

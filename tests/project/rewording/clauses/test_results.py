@@ -12,6 +12,9 @@ COUNTS = (
     ("*K2, ssk; rep from * to end, thus having 30 sts.", "*K2, ssk; rep from * to end. 30 sts."),
     ("Dec 1 st at each end of next row, there being now 38 sts.", "Dec 1 st at each end of next row. 38 sts."),
     ("Dec 1 st at each end of every 4th row 5 times, when 40 sts will remain.", "Dec 1 st at each end of every 4th row 5 times. 40 sts."),
+    ("*K2, ssk; rep from * to end, bringing the total to 30 sts.", "*K2, ssk; rep from * to end. 30 sts."),
+    ("*K2, ssk; rep from * to end, with 30 sts remaining.", "*K2, ssk; rep from * to end. 30 sts."),
+    ("*K2, ssk; rep from * to end, ten times in all.", "*K2, ssk; rep from * 9 more times."),
     ("Knit 1 row. When the dust settles you have 18 sts.", "Knit 1 row. you have 18 sts."),
     ("*K3, p1; rep from * to end (8 reps).", "*K3, p1; rep from * 7 more times."),
     ("*K3, p1; rep from * - 30 (33, 35) reps.", "*K3, p1; rep from * 29 (32, 34) more times."),
@@ -23,6 +26,8 @@ COUNTS = (
     ("Next rnd: Knit, placing a marker after every 15 sts.", "Next rnd: Knit. Place marker every 15 sts."),
 )  # fmt: skip
 NO_COUNTS = (
+    "*K2, ssk; rep from * 10 times.",
+    "K to end, with 30 sts in rib.",
     "K to end, when 40 sts are bound off.",
     "Knit 1 row. When both sleeves are held you have 18 sts.",
     "Knit 1 row. When you have purled you have 18 sts.",

@@ -18,6 +18,8 @@ TAILED = (
     ("BO in rib", ", loosely but not sloppily"),
     ("Knit 10 rounds", ", for it pulls in later"),
     ("Work rounds 1-15 of chart", " and rep the 12 sts 10 (11) times around"),
+    ("Work until piece measures 20 cm", ", adjusting length here if required"),
+    ("Purl 1 round", " for a crisp fold"),
     ("Cut the yarn", " and leave a long tail"),
     ("Work even until piece is 30 cm", ", this is your moment to lengthen"),
     ("Knit 18", ", these 18 sts being the back of the hand"),
@@ -44,6 +46,8 @@ TAILED = (
     ("Knit 2 rounds", ", because it looks better"),
 )
 UNTAILED = (
+    "When there are too few sts for the circular, change to dpns.",
+    "Knit 10 rounds, adjusting length here if required.",
     "Knit 10 rounds, ending with a complete round.",
     "Work even until piece measures 10 cm, ending with a complete repeat.",
     "Work even until foot measures 20 cm, allowing 5 sts for the toe.",
