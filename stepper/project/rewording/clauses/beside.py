@@ -33,7 +33,7 @@ _BOUNDS: Final = (
     | of.SUBORDINATING
     | of.SELF
     | of.NEGATIONS
-    | word_set("or then rs ws front where together pattern patterns chart charts repeat rep")
+    | word_set("or then rs ws front where together pattern patterns chart charts repeat rep size sizes version versions")
 )
 """Words with one of which the open end of a clause may say what is worked, where or how often."""
 _LENGTH: Final = rf"{LONG}s?\.?"
@@ -108,6 +108,20 @@ _STATES: Final = word_set(
 )
 _WAYS: Final = word_set("up in line on top of each other one above the a place middle centre center needle needles round join way around and")
 
+def _is_cause(words: str) -> bool:
+    """Return whether words name what makes a part another length in other sizes, and work nothing."""
+    told = words_of(words)
+    return not any(each in _BOUNDS - _WIDTHS or each[:1].isdigit() for each in told)
+
+
+_WIDTHS: Final = word_set("wider longer shorter narrower deeper")
+
+
+def _is_joy(words: str) -> bool:
+    """Return whether words name what there is to enjoy, and nothing of the work."""
+    return not any(each in _BOUNDS | of.STITCH_THINGS or each[:1].isdigit() for each in words_of(words))
+
+
 def _is_made_up(words: str) -> bool:
     """Return whether words say for which seam or end a tail of yarn is."""
     return set(words_of(words)) <= _MADE_UP
@@ -157,7 +171,7 @@ _KINDS: Final[tuple[tuple[str, str, _Test | None], ...]] = (
     ("tension", r"(?:pulling|drawing|tugging)\s+(?:(?:the|your|working)\s+)*(?:yarn|strand|wool|thread|first\s+(?:st|stitch))\s+(?:(?:fairly|quite|nice\s+and|very)\s+)?(?:tight(?:ly)?|firmly|taut|snug(?:ly)?|firm)(?:\s+(?P<free>.+))?", _is_free),
     ("tension", r"giving\s+(?:(?:the|your|working|first|last)\s+)*(?:it|yarn|strand|wool|tail|st|stitch)\s+an?\s+(?:(?:good|gentle|little|firm|sharp|extra|small)\s+)*(?:tug|pull|tweak)(?:\s+(?P<free>.+))?", lambda words: _is_free(words.replace("first st", ""))),
     ("tension", r"(?:working|knitting|purling)\s+(?:(?:very|quite|fairly|rather|nice\s+and)\s+)?(?:loosely|firmly|tightly|evenly\s+and\s+loosely)", None),
-    ("tension", rf"(?:without|not)\s+(?:pulling|drawing|stretching|tightening)\s+(?:(?:the|your|it|them)\s*)*(?:yarn|wool|strands?|edges?|work|floats?)?(?:\s*(?:too|so|very))?(?:\s*(?:tight(?:ly)?|hard|firmly|much|taut))?", None),
+    ("tension", r"(?:without|not)\s+(?:pulling|drawing|stretching|tightening)\s+(?:(?:the|your|it|them)\s*)*(?:yarn|wool|strands?|edges?|work|floats?)?(?:\s*(?:too|so|very))?(?:\s*(?:tight(?:ly)?|hard|firmly|much|taut))?", None),
     ("tension", r"with\s+(?:an?\s+)?(?:(?:very|rather|fairly)\s+)?(?:easy|loose|light|firm|slack|relaxed)\s+hands?", None),
     ("purpose", rf"(?:for|to\s+(?:give|get|make|have|obtain)|giving)\s+an?\s+{_LOOK}(?:(?:\s+and|\s*,)\s+{_LOOK})?\s+(?:edges?|folds?|finish|lines?|look|joins?|hem|corners?|selvedge|selvage|appearance)", None),
     ("purpose", r"to\s+(?:keep|stop|prevent)\s+(?:(?:the|your|all)\s+)*(?:edges?|borders?|work|sts|stitches|fabric|it|them|band)\s+(?:from\s+)?(?:curling|rolling|stretching|flaring|twisting|spreading|gaping|flat|neat|firm|even|tidy|straight)(?:\s+(?:up|out))?", None),
@@ -179,10 +193,10 @@ _KINDS: Final[tuple[tuple[str, str, _Test | None], ...]] = (
     ("done", rf"(?:all\s+)?(?:ready|in\s+(?:readiness|preparation))\s+(?:for|to\s+(?:begin|start|work|shape))\s+{_DET}(?:{_DONE})(?:\s+shaping)?", None),
     ("done", rf"to\s+(?:complete|finish)\s+(?:the\s+(?:rnd|round|row)|{_DET}(?:{_DONE}))", None),
     ("length", r"adjust(?:ing)?\s+(?:(?:the|its|for)\s+)*(?:total\s+)?length\s*(?:(?:here|now|at\s+this\s+(?:point|stage))\s*)?(?:(?:if|as|when|where)\s+(?:required|desired|needed|necessary|wanted|you\s+(?:like|wish|prefer|want)))?", None),
-    ("done", r"enjoying\s+(?P<joy>.+)", lambda words: not set(words_of(words)) & (_BOUNDS | of.STITCH_THINGS)),
+    ("done", r"enjoying\s+(?P<joy>.+)", _is_joy),
     # how a chart is looked at
     ("chart", r"(?:following|reading)\s+(?:the\s+|your\s+)?chart\s+(?:from\s+)?(?:(?:the\s+)?bottom\s+(?:up\s+)?to\s+(?:the\s+)?top|right\s+to\s+left)", None),
-    ("sizes", r"(?:(?:a\s+(?:bit|little)|slightly)\s+)?(?:shorter|longer|less|more)\s+(?:in|for|on)\s+(?:the\s+)?(?:larger?|small(?:er)?|big(?:ger)?|largest|smallest)\s+sizes?\s*,?\s+(?:because\s+of|due\s+to|owing\s+to|on\s+account\s+of)\s+(?P<why>.+)", lambda words: not set(words_of(words)) & (_BOUNDS - word_set("wider longer larger shorter narrower deeper"))),
+    ("sizes", r"(?:(?:a\s+(?:bit|little)|slightly)\s+)?(?:shorter|longer|less|more)\s+(?:in|for|on)\s+(?:the\s+)?(?:larger?|small(?:er)?|big(?:ger)?|largest|smallest)\s+sizes?\s*,?\s+(?:because\s+of|due\s+to|owing\s+to|on\s+account\s+of)\s+(?P<why>.+)", _is_cause),
 )  # fmt: skip
 """The classes of verbs, each with the form of its clause and what its open words, the one named group, are asked."""
 _FORMS: Final = tuple((kind, regex(_LED + expression, re.IGNORECASE), test) for kind, expression, test in _KINDS)
@@ -193,6 +207,10 @@ _OPENS: Final = regex(
 """How a clause of one of the kinds may begin."""
 
 
+_SIGNED: Final = regex(r"(?<![\w'-])(?:[A-HJ-Z]|MC|CC\d?|[2-6]?X+[SL])(?![\w'-])")
+"""The sign of a yarn or a size, by which open words may say more than how."""
+
+
 def kind_beside(clause: str) -> str:
     """Return of what kind a clause is that says only how, when or whither; empty if it may work something.
 
@@ -201,7 +219,7 @@ def kind_beside(clause: str) -> str:
     """
     if not _OPENS.match(clause):
         return ""
-    words = " ".join(clause.lower().split())
+    words, signed = " ".join(clause.lower().split()), _SIGNED.search(clause) is not None
     met = _MET.search(words)
     for said in dict.fromkeys((words, words[: met.start()] if met else words)):
         for kind, form, test in _FORMS:
@@ -209,6 +227,6 @@ def kind_beside(clause: str) -> str:
             if match is None:
                 continue
             (opened,) = match.groupdict().values() if match.groupdict() else ("",)
-            if test is None or not opened or test(opened):
+            if test is None or not opened or (not signed and test(opened)):
                 return kind
     return ""

@@ -126,7 +126,7 @@ _CONDITION: Final = regex(r"(?:^|[.:;!]\s)\W*(?:when(?:ever)?|once|if|after|as|b
 _TO_ONE: Final = regex(r"\b(?:until|till|for)\b[^;*]*\d[^;*]*$", re.IGNORECASE)
 """A length, behind which its own is adjusted."""
 _MOST_STOPS: Final = 6
-_FRONTED: Final = regex(r"(?:(?<=^)|(?<=[.;:]\s))\s*(?P<clause>[a-z][^.;:()\d*]{5,80}?)\s*,\s+(?=[a-z])", re.IGNORECASE)
+_FRONTED: Final = regex(r"(?:(?<=^)|(?<=[.;:]\s))\s*(?P<clause>[a-z][^.;:()*]{5,80}?)\s*,\s+(?=[a-z])", re.IGNORECASE)
 """A clause that leads up to an order."""
 _LEADS_UP: Final = frozenset(["care", "tension", "yarns", "line", "tail"])
 """The kinds of those that do."""

@@ -142,6 +142,20 @@ def test_a_clause_that_works_something_is_of_none(clause: str) -> None:
     assert kind_beside(clause) == ""
 
 
+SAYING_MORE = (
+    "every 4th row", "twice", "2 sts", "purl", "in garter", "for size M", "except the first", "on WS rows", "with B", "4 times",
+    "until 40 sts rem", "slip", "on the next round", "held", "instead", "only", "in front", "alternate", "if size S",
+)  # fmt: skip
+
+
+@each_row(("kind", "clause"), BESIDE)
+def test_with_a_word_that_says_more_a_clause_is_of_no_kind(kind: str, clause: str) -> None:
+    """How often, where, in which yarn or size may stand anywhere among its words."""
+    words = clause.rstrip(".").split()
+    placed = [" ".join((*words[:at], more, *words[at:])) for more in SAYING_MORE for at in range(len(words) + 1)]
+    assert [each for each in placed if kind_beside(each)] == [], kind
+
+
 @each_row("clause", [clause for kind, clause in BESIDE if kind not in ("sizes", "length")])
 def test_a_row_is_read_with_the_clause_behind_it(clause: str) -> None:
     """Whatever the row is; what is said of a length stands behind one."""
