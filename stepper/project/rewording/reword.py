@@ -230,8 +230,8 @@ def ordered_words(plain: str, *, undressed: bool = False) -> Reworded:
 
 @lru_cache(maxsize=1024)
 def _without_tails(plain: str, *, undressed: bool) -> Reworded:
-    """Return a line with each list of sizes in one form and without what only tells behind its orders."""
-    return take_tails_off(_plain_lists(plain, undressed=undressed))
+    """Return a line with its lists in one form and its results as counts, without what only tells."""
+    return take_tails_off(write_results(_plain_lists(plain, undressed=undressed)))
 
 
 def _plain_lists(plain: str, *, undressed: bool = False) -> Reworded:

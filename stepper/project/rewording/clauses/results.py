@@ -60,6 +60,11 @@ _PLACING: Final = regex(
     re.IGNORECASE,
 )
 """Markers that are placed while a row is worked."""
+_SOMEWHERE: Final = regex(
+    rf"\b(?:inc|dec)(?:reas(?:e|ing))?\s+{N}(?:\s+{STS})?(?P<cut>\s*,?\s+(?:somewhere|anywhere))(?=\s+(?:in|on|along|around)\s+(?:the|this|that)\b)",
+    re.IGNORECASE,
+)
+"""That it is all one where a change falls, as it is where it is spread evenly."""
 _WORDS: Final = dict(zip(("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"), range(1, 11), strict=True))
 
 
@@ -69,6 +74,8 @@ def write_results(line: Reworded) -> Reworded:
         for match in reversed(list(expression.finditer(line.text))):
             if match.start():
                 line = laid_anew(line, *match.span(), [". ", match.span("count")])
+    for match in reversed(list(_SOMEWHERE.finditer(line.text))):
+        line = laid_anew(line, *match.span("cut"), [])
     for match in reversed(list(_ROWS_WORKED.finditer(line.text))):
         if line.text[match.end() :].lstrip()[:1].isalpha():  # more rows follow, and the number is not of them all
             line = replace(laid_anew(line, match.end("times"), match.end(), [", "]), kept=(*line.kept, match["rows"]))

@@ -58,6 +58,7 @@ _FACT: Final = regex(
     rf"|the\s+(?:two\s+)?ends\s+of\s+(?:the|your)\s+(?:needle|row|work)\s+are\s+(?:at\s+)?(?:the\s+)?{_PLACE_ENDS}"
     rf"|the\s+first\s+half\s+(?:of\s+the\s+(?:sts|stitches|round|rnd|row)\s+)?is\s+the\s+{_PLACE_OF}\s*[,;]?\s*(?:and\s+)?the\s+second(?:\s+half)?\s+(?:is\s+)?the\s+{_PLACE_OF}"
     rf"|this\s+is\s+(?:now\s+)?the\s+(?:left|right)\s+(?:shoulder|front|sleeve|side|hand|mitten|sock)\s*,?\s*\(?(?:as\s+(?:worn|(?:you|he|she|the\s+(?:child|wearer|baby))\s+wears?\s+it)|when\s+worn)\)?"
+    rf"|these\s+{_L}\s*{_STS}\s+are\s+for\s+the\s+(?:heel|instep|sole|thumb|back|front|left\s+front|right\s+front|sleeve|palm)(?:\s+and\s+(?:are\s+|will\s+be\s+)?(?:worked\s+on|lie\s+on)\s+(?:one|a\s+single)\s+needle)?"
     rf"|{_HAS}\s+{_L}\s*(?:purl|knit)\s+{_STS}\s+(?:at|on)\s+(?:each|either|both)\s+(?:ends?|sides?)(?:\s+of\s+the\s+(?:instep|heel|sole|front|back|needle|panel))?"
     rf"|(?:the\s+)?(?:bor|(?:beginning|start)\s+of\s+(?:the\s+)?(?:rnd|round))\s+(?:stays|remains|is\s+still)\s+(?:at|in)\s+(?:the\s+)?(?:mid(?:dle)?|cent(?:er|re))?[-\s]*(?:of\s+(?:the\s+)?)?{_PLACE_OF}(?:\s*,\s*where\s+it\s+is\s+(?:least|hardly|not|barely)\s+seen(?:\s+[a-z ]{{2,30}})?)?|"
     # what is left to be mended, and how rows feel

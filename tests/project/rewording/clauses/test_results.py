@@ -23,6 +23,7 @@ COUNTS = (
     ("Place a marker after every 20 sts (you will have made 6 sections).", "place marker every 20 sts. 120 sts."),
     ("Work these 2 rows 14 times altogether, 28 rows.", "Work these 2 rows 14 times altogether. 28 rows."),
     ("Work these 2 rows 14 times, 28 rows, then row 1 once more.", "Work these 2 rows 14 times, then row 1 once more."),
+    ("Knit until sleeve is 15 in, decreasing 1 st somewhere in the last rnd.", "Knit until sleeve is 15 in, decreasing 1 st in the last rnd."),
     ("Next rnd: Knit, placing a marker after every 15 sts.", "Next rnd: Knit. Place marker every 15 sts."),
 )  # fmt: skip
 NO_COUNTS = (

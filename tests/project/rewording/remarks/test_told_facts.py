@@ -12,6 +12,7 @@ from tests.tables import each_row
 FACTS = (
     "Measure on the flat and do not stretch.",
     "Work fairly tightly.",
+    "These 34 sts are for the heel and are worked on one needle.",
     "The DS is knitted as one st when you meet it.",
     "The two ends of the needle are the centre back.",
     "The first half is the FRONT, the second half is the BACK.",
@@ -128,6 +129,7 @@ FACTS = (
 
 ORDERS = (
     "Measure 10 cm from the edge and place a marker.",
+    "These 34 sts are for the heel and are worked in rows.",
     "The DS is knitted twice.",
     "The two ends of the needle are purled.",
     "The first half is the front, the second half is worked in garter.",
