@@ -36,12 +36,12 @@ _BOUNDS: Final = (
     | word_set("or then rs ws front where together pattern patterns chart charts repeat rep size sizes version versions")
 )
 """Words with one of which the open end of a clause may say what is worked, where or how often."""
-_LENGTH: Final = rf"{LONG}s?\.?"
+_LENGTH: Final = rf"{LONG}s?\.?(?:\s*[(\[][\d\s.,/\u00bd\u00bc\u00be]*(?:cm|mm|ins?|inch(?:es)?|\")\.?\s*[)\]])?"
 _LED: Final = r"(?:(?:always|still|thus|again|carefully|gently|just|simply|and|but)\s+)*"
 _DET: Final = r"(?:(?:the|an?|any|all|each|every|your|these|those|both|of)\s+)*"
 _MET: Final = regex(
     r"\s+(?:(?:as|when|whenever|where|wherever)\s+you\s+(?:go(?:\s+(?:along|by|on))?|knit|work(?:\s+(?:across|round|around|along|up|on))?|(?:come|get)\s+(?:to|across)\s+(?:it|them|each(?:\s+one)?)|"
-    r"(?:meet|reach|pass|encounter)\s+(?:it|them|each(?:\s+one)?))|(?:all\s+)?throughout|all\s+the\s+(?:way|time)|from\s+time\s+to\s+time|now\s+and\s+(?:then|again)|(?:if|when|where|as)\s+(?:necessary|needed|required))$"
+    r"(?:meet|reach|pass|encounter)(?:\s+(?:it|them|each(?:\s+one)?))?)|(?:all\s+)?throughout|all\s+the\s+(?:way|time)|from\s+time\s+to\s+time|now\s+and\s+(?:then|again)|(?:if|when|where|as)\s+(?:necessary|needed|required))$"
 )
 """That it is done all along: "as you come to them"."""
 _HOLES: Final = r"(?:(?:small|little|ugly|big|unsightly|possible|any|an?|the|those)\s+)*(?:holes?|gaps?|ladders?|jogs?|puckers?|puckering|bumps?|gaping|twisting|tangles?|tangling|stretching|flaring|distortion)"
@@ -136,20 +136,23 @@ _FORM: Final = (
     r"(?:(?:circular|circ|double[-\s]?pointed|dp)\s+(?:needles?|ndls?)|circ(?:ular)?s?|dpns?\.?|dp\s?ns|double[-\s]?points?|magic-?\s?loop(?:\s+method)?|(?:short(?:er)?|long(?:er)?)\s+(?:needles?|one))"
 )
 _TAIL: Final = (
-    rf"(?:(?:about|around|approx(?:imately)?\.?|at\s+least|roughly|some)\s+)?(?:an?\s+|some\s+|enough\s+|sufficient\s+)?(?:{_LENGTH}[-\s]*)?(?:(?:long|longish|short|generous|good|small|decent|extra|nice|sufficient|reasonable|very|fairly)[\s-]+)*(?:(?:yarn|wool|loose)\s+)?"
-    rf"(?:tail|end(?!\s+(?:st|stitch|of\s+(?:the\s+)?r))|length(?=\s+of\s+(?:yarn|wool))|strand)s?(?:\s+of\s+(?:the\s+)?(?:yarn|wool))?(?:\s+(?:of\s+)?(?:(?:about|around|approx(?:imately)?\.?|at\s+least|roughly|measuring)\s+)*{_LENGTH})?(?:\s+long)?(?:\s*,?\s+(?:long\s+)?enough)?"
+    rf"(?:(?:about|around|approx(?:imately)?\.?|at\s+least|roughly|some)\s+)?(?:an?\s+|some\s+|enough\s+|sufficient\s+)?(?:(?:{_LENGTH}|\d+-(?:inch|in|cm))[-\s]*)?(?:(?:long\s+enough|long|longish|short|generous|good|small|decent|extra|nice|sufficient|reasonable|very|fairly)[\s-]+)*(?:(?:yarn|wool|loose)\s+)?"
+    rf"(?:tail|end(?!\s+(?:st|stitch|of\s+(?:the\s+)?r))|length(?=\s+of\s+(?:yarn|wool|about|\d))|strand|thread)s?(?:\s+of\s+(?:the\s+)?(?:yarn|wool))?(?:\s+(?:of\s+)?(?:(?:about|around|approx(?:imately)?\.?|at\s+least|roughly|measuring)\s+)*{_LENGTH})?(?:\s+long)?(?:\s*,?\s+(?:long\s+)?enough)?"
+    rf"(?:\s+(?:(?:about|at\s+least|roughly)\s+)*{N}\s+times\s+(?:as\s+long\s+as(?:\s+the\s+(?:length|width)\s+of)?|the\s+(?:length|width|circumference)\s+of)\s+(?:the\s+|your\s+)?(?:edge|hem|row|round|work|piece|band|seam|brim|cuff|neck|opening|width))?"
 )
 _MAKE_UP: Final = r"(?:\s+(?:for|to|with\s+which\s+to|to\s+be\s+used\s+(?:for|to))\s+(?P<making>[a-z][a-z' -]*))?"
 _MADE_UP: Final = word_set(
     "sew sewing seam seaming seams graft grafting weave weaving darn darning close closing draw thread finish finishing use later "
     "up in the it them a side sides top toe thumb shoulder shoulders underarm underarms hole holes sleeve sleeves hem collar and on "
-    "back heel crown pieces through with together your join joining all pocket pockets down for attach attaching end ends band bands"
+    "back heel crown pieces through with together your join joining all pocket pockets down for attach attaching end ends band bands gap gaps edge edges "
+    "sts stitches remaining rem live last loops three-needle bind-off cast-off"
 )
 _TURNINGS: Final = (
+    r"(?:(?:(?:both|the|two)\s+)*(?:legs|loops|strands)\s+of\s+)?"
     r"(?:(?:the|all|any|each|both|every|rest|remaining|last|of|your|german|two|turning)\s+)*"
     r"(?:wraps?|ds'?s|ds|double\s+(?:sts|stitches|stitch|st)|wrapped\s+(?:sts|stitches|st|stitch)|turning\s+(?:sts|stitches)|shadow\s+(?:wraps|stitches)|twin\s+(?:sts|stitches))"
 )
-_WITH_STS: Final = r"(?:\s+(?:tog(?:ether)?\s+)?with\s+(?:the|their|its)\s+(?:(?:wrapped|corresponding|own)\s+)?(?:sts?|stitch(?:es)?)(?:\s+(?:that\s+)?(?:they\s+(?:wrap|belong\s+to)|it\s+(?:wraps|belongs\s+to)))?|\s+as\s+(?:(?:one|a|single|normal|ordinary)\s+)*(?:sts?|stitch(?:es)?))?"
+_WITH_STS: Final = r"(?:\s+(?:(?:tog(?:ether)?|along)\s+)?with\s+(?:(?:the|their|its)\s+|(?=wrapped\b))(?:(?:wrapped|corresponding|own)\s+)?(?:sts?|stitch(?:es)?)(?:\s+(?:that\s+)?(?:they\s+(?:wrap|belong\s+to)|it\s+(?:wraps|belongs\s+to)))?|\s+as\s+(?:one|(?:(?:one|a|single|normal|ordinary)\s+)+(?:sts?|stitch(?:es)?))|\s+tog(?:ether)?)?"
 _YARNS: Final = r"(?:(?:the|your|both|two|working|unused|other|resting|idle|contrast(?:ing)?|second)\s+)*(?:yarns?|strands?|colou?rs?|wools?|threads?)(?:\s+(?:that\s+is\s+)?not\s+(?:in|being)\s+use[d]?|\s+not\s+used)?"
 _NAMES: Final = "|".join(sorted(of.PARTS - word_set("work start end beginning middle left right side sides half halves")))
 _DONE: Final = rf"(?:(?:raglan|neck|armhole|sleeve|crown|toe|heel|waist|gusset|thumb|yoke|shoulder)\s+)?(?:shapings?|decreases|decreasings?|increases|increasings?|decs|incs|short[-\s]rows|opening)|(?:(?:left|right|front|back|first|second|lower|upper|main)\s+)*(?:{_NAMES})"
@@ -184,8 +187,10 @@ _KINDS: Final[tuple[tuple[str, str, _Test | None], ...]] = (
     # what lies above what, and markers hung in the fabric
     ("line", rf"(?:keeping|having|making)\s+{_DET}(?:(?:double|centre|center|central|raglan|paired)\s+)*(?:cdds?|s2kp|sk2p|decs?|decreases?|incs?|increases?|shapings?|markers?|decreasings?)\s+(?:nicely\s+|neatly\s+)?(?:lined?\s+up|in\s+(?:an?\s+)?(?:straight\s+)?(?:lines?|columns?)|aligned|stacked|vertical|(?:one\s+)?above\s+(?:each\s+other|one\s+another|the\s+other)|on\s+top\s+of\s+(?:each\s+other|one\s+another)|in\s+place)", None),
     ("line", r"moving\s+(?:(?:the|your|these|all|removable|locking|coloured|colored)\s+)*markers?\s+up(?:wards)?(?:\s+(?:with\s+(?:the|your)\s+(?:work|knitting)|every\s+few\s+(?:rows|rounds|rnds)))?", None),
+    ("line", r"slipping\s+(?:(?:the|all|any|your|these|side|raglan|underarm|gusset|other|remaining)\s+)*markers?", None),
     # wraps and double stitches, each of which becomes one stitch again
     ("turnings", rf"(?:resolv|clos|process|work|knitt|purl|lift|hid|conceal|pick)ing\s+(?:up\s+)?(?:and\s+(?:work|knitt|purl)ing\s+)?{_TURNINGS}{_WITH_STS}(?:\s+{_TO_AVOID})?", None),
+    ("turnings", rf"(?:pick|lift)ing\s+(?:up\s+)?{_TURNINGS}\s+and\s+(?:knitt|purl|work)ing\s+(?:it|them|each(?:\s+(?:one|wrap))?){_WITH_STS}", None),
     ("turnings", rf"dealing\s+with\s+{_TURNINGS}(?:\s+as\s+(?:before|usual))?", None),
     ("turnings", rf"(?:picking|lifting)\s+up\s+(?:the|a)\s+(?:loop|strand|bar|thread|yarn)\s+at\s+(?:each|every|the)\s+(?:turning[-\s](?:place|point)|turn|gap)s?\s+and\s+(?:knitt|purl|work)ing\s+it\s+(?:tog(?:ether)?\s+)?with\s+the\s+(?:next|following)\s+(?:st|stitch)(?:\s+{_TO_AVOID})?", None),
     # what is done with this, and what comes next

@@ -101,12 +101,6 @@ LINES: tuple[Synonym, ...] = (
         KEPT,
         "Weave in ends.",
     ),
-    row(
-        "leaving",
-        r",?\s*leaving\s+(?:an?\s+)?(?:[^.,;]|(?<=\d)[.,](?=\d))*(?:tail|end)\b(?:\s+(?:for|to)\s+[^.,;\d]*)?",
-        KEPT,
-        "Break yarn, leaving a long tail.",
-    ),
     said_row(
         "desired|required|wanted|preferred|like|long enough|wish|want",
         rf",?\s*\b(?P<said>or\s+{_HER_CHOICE})",
@@ -117,13 +111,6 @@ LINES: tuple[Synonym, ...] = (
         rf",?\s*(?P<said>(?:picking\s+up|lifting)\s+(?:the\s+|all\s+|any\s+)*(?:remaining\s+)?wraps?\s+and\s+(?:knitt?|purl|work)ing\s+"
         rf"(?:them|it|each|each\s+(?:one|wrap))\s+(?:tog(?:ether)?\s+)?with\s+(?:(?:their|its|the)\s+(?:own\s+|wrapped\s+)?|wrapped\s+){STS}){END}",
         "Knit across, picking up wraps and knitting them together with their sts.",
-    ),
-    row(
-        "closing|hiding|knitting|lifting|picking|purling|resolving|slipping|working",
-        r",?\s*\b(?:knitting|purling|working|resolving|picking\s+up|lifting|hiding|closing|slipping)\s+"
-        r"(?=[^.,;]*\b(?:wraps?|ds|double|markers?|legs?|gaps?|turns?)\b)(?![^.,;]*\b\d+\s+(?:extra|more|new|st|sts|stitch|stitches)\b)[^.,;]*",
-        KEPT,
-        "K to end, picking up wraps as you come to them.",
     ),
     row(
         "cast|loop|method|technique",

@@ -96,6 +96,7 @@ def test_a_tail_is_taken_off_its_order_and_said(order: str, tail: str) -> None:
 LED = (
     ("Being careful not to pull too tight, ", "bind off all sts."),
     ("Keeping the yarn loose, ", "knit 1 round."),
+    ("Leaving a long end for sewing up, ", "cast on 80 sts."),
     ("Working loosely, ", "bind off all sts."),
     ("Joining in B and C as required, ", "work rounds 1-15 of chart."),
 )

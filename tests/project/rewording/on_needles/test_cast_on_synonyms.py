@@ -14,7 +14,6 @@ from stepper.project.rewording.reword import reword
         ("With circular needle, cast on 80 sts.", "cast on 80 sts."),
         ("Using circular needles and MC, cast on 80 sts.", "With MC, cast on 80 sts."),
         ("Cast on 80 sts using 4 mm needles and yarn A.", "Change to 4 mm needles. With A, Cast on 80 sts."),
-        ("Leaving a long end for sewing up, cast on 80 sts.", "cast on 80 sts."),
         ("Cast off loosely 6 sts at beg of next 2 rows.", "Cast off 6 sts at beg of next 2 rows."),
     ],
 )
