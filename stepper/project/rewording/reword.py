@@ -25,6 +25,7 @@ from stepper.project.rewording.on_needles.bind_offs import write_bind_offs
 from stepper.project.rewording.on_needles.counted import write_counts
 from stepper.project.rewording.on_needles.drawn_up import write_drawn_up
 from stepper.project.rewording.on_needles.edge_lists import write_edge_lists
+from stepper.project.rewording.on_needles.hub_rounds import write_hub_rounds
 from stepper.project.rewording.on_needles.join_lists import write_join_lists
 from stepper.project.rewording.on_needles.parted_cast_ons import write_parted_cast_ons
 from stepper.project.rewording.on_needles.rings import write_rings
@@ -141,6 +142,7 @@ def undress(plain: str) -> Reworded:
 
 
 _STAGES: Final = (
+    write_hub_rounds,
     write_drawn_up,
     write_bind_offs,
     write_parted_cast_ons,

@@ -192,6 +192,13 @@ MARKINGS: tuple[Synonym, ...] = (
     # At both edges of a piece in rows: the row is marked. No stitch is worked.
     row("mark", rf"(^\s*|[.!]\s+)(?:{_ONE_MARKER}\s+(?:at|on|in|to)\s+{_EDGES}|mark\s+{_EDGES})(?:\s+of\s+(?:the\s+)?(?:work|piece|knitting|fabric|back|front))?(?:\s+with\s+(?:an?\s+)?(?:(?:removable|locking|stitch|contrasting|colou?red)\s+)*(?:markers?|pins?|threads?|yarn))?{_WHAT_FOR}(?=\s*[.;]|\s*$)", r"\1mark each end of last row", "Mark both edges with a removable marker."),
     row("mark", rf"(^\s*|[.;!]\s+)(?:(?:on|in)\s+(?:the\s+)?(?:first|next|1st|set-?up)\s+{ROUND}\s*,?\s*)?{_ONE_MARKER.replace('new', 'new|second|side|2nd|another')}\s+after\s+(?:the\s+)?(?:first\s+)?({N}\s+{STS}){_WHAT_FOR}(?=\s*[.;]|\s*$)", r"\1place markers in turn after \2", "CO 40 sts. Join in the round. Place a marker after 16 sts, to divide front from back."),
+    *(
+        row("one|another|second", rf"{before}{_ONE_MARKER}\s+at\s+(?:the\s+)?(?:beg(?:inning)?|start)(?:\s+of\s+(?:the\s+)?(?:rnd|round))?(?:\s*,\s*(?P<said>(?:at\s+)?(?:the\s+)?(?:left|right)\s+(?:underarm|side))\s*,)?\s+and\s+(?:one|another|a\s+second)(?:\s+one)?\s+after\s+(?:the\s+)?(?:next\s+|first\s+)?({N}\s+{STS})(?:\s*(?:=|for)\s*(?:the\s+)?sides?(?:\s+seams?)?)?(?=\s*[.;]|\s*$)", words, example, spelt_out=True)
+        for before, words, example in (
+            (r"(^\s*|[.;!]\s+)", r"\1place markers in turn after \3", "Put a thread at the beginning and one after 20 sts = the sides."),
+            (r"(\bjoin\s+(?:in|into)\s+(?:the\s+|a\s+)?(?:rnd|round))\s*,\s*(?:and\s+)?", r"\1. Place markers in turn after \3", "Join into a round, place marker at start, left underarm, and another after 20 sts."),
+        )
+    ),
 )  # fmt: skip
 """The rows for markers that show a place, tried on lines that nothing else reads."""
 

@@ -27,9 +27,11 @@ _BEHIND: Final = r"(?<!\dst\s)(?<!\dnd\s)(?<!\drd\s)(?<!\dth\s)"
 _IN_BRACKET: Final = rf"(?<![\d½¼¾][(\[])(?<![\d½¼¾]\s[(\[])(?<=[(\[])(?={_PART}(?:\s?[-/]\s?{_PART})+\s*{_OF})"
 _COUNTED: Final = rf"(?={_PART}(?:\s?[-/]\s?{_PART})+\s+(?:more\s+)?(?:times|sts|stitches)\b)"
 """What is so often, or so many stitches, is no row by its number: "every 4th row 5-6-7 times"."""
+_LAST: Final = rf"(?<=\d[)\]])\s+{_PART}(?=\s*[,.;]\s|\s*\.?\s*$|\s*[(\[]\s*=?\s*[a-z]|\s+(?:new|more|extra|front|back|sleeve|body)\s+st)"
+"""The last number of a list whose brackets come and go, before a comma or what its stitches are: "10 (11) 12 (sleeve)"."""
 _FORMS: Final = (
     regex(
-        rf"(?:(?<![\w.½¼¾/:-])|(?<=\b[kp])){_PART}(?:\s*{_GROUP}(?:\s+{_PART}(?=\s*{_GROUP}|\s+{_OF}))?|,\s*{_GROUP}(?=\s*{_OF}))+(?!\s*,?\s*\d+:)",
+        rf"(?:(?<![\w.½¼¾/:-])|(?<=\b[kp])){_PART}(?:\s*{_GROUP}(?:\s+{_PART}(?=\s*{_GROUP}|\s+{_OF}))?|,\s*{_GROUP}(?=\s*{_OF}))+(?:{_LAST})?(?!\s*,?\s*\d+:)",
         re.I,
     ),
     regex(

@@ -31,9 +31,15 @@ _MOVED: Final = tuple(
     (regex(rf"(?:^|(?<=[.:]\s))\s*(?:k|knit)\s+(?:across\s+)?{far}\s*[;,.]\s*(?:and\s+)?(?P<said>{_HERE})(?=\s*[.;]|\s*$)", re.IGNORECASE), words)
     for far, words in (
         (rf"to\s+{_INSTEP}", "K to new beginning at instep"),
+        (r"(?:on\s+)?to\s+(?:the\s+)?(?:next\s+|first\s+|underarm\s+)?(?:marker|m)", "K to marker, pm for new BOR"),
         (rf"(?:to\s+(?:the\s+)?end\s+of\s+)?(?:the\s+)?(?:{STS}\s+(?:on|of)\s+)?(?:needle\s?1|N\s?1|first\s+needle)", "K needle 1 to the new beginning"),
     )
 )
+_ON_TO_IT: Final = regex(
+    rf"(?:^|(?<=[.:]\s))\s*(?:{_BEGIN}\s+is\s+(?:now\s+)?|(?:the\s+)?{_RND}\s+(?:now\s+)?(?:begins?|starts?)\s+(?:now\s+)?at\s+)(?P<said>(?:the\s+)?marker\s+(?:at|in|under)\s+(?:(?:the|middle|cent(?:er|re)|of|left|first)\s+)*(?:under)?arm)\s*[,;]\s*(?:so\s+)?(?:k|knit)\s+(?:on\s+)?(?:to|up\s+to|as\s+far\s+as)\s+it(?=\s*[.;]|\s*$)",
+    re.IGNORECASE,
+)
+"""Where rounds begin, and that they are knitted on to it: the next marker. The one under the right arm may be the one behind it."""
 
 
 def write_round_begins(line: Reworded) -> Reworded:
@@ -45,6 +51,10 @@ def write_round_begins(line: Reworded) -> Reworded:
         found = moved.search(line.text)
         if found is not None:
             return laid_anew(line, found.start(), found.end(), [words])
+    on = _ON_TO_IT.search(line.text)
+    if on is not None:
+        made = laid_anew(line, on.start(), on.end(), ["K to marker, pm for new BOR"])
+        return replace(made, kept=(*made.kept, on["said"]))
     alone = _ALONE.match(line.text)
     if alone is None:
         return line
