@@ -175,7 +175,11 @@ def split_at_beginning(instruction: Phrase, needles: Needles) -> tuple[Phrase | 
 
 
 def _times_of(more: Until, needles: Needles) -> Numbers | None:
-    """Return how many stitches "k to last 4 sts" or "k to marker" are; None if it goes to another place or leaves none."""
+    """Return how many stitches "k to last 4 sts" or "k to marker" are.
+
+    Returns:
+        The number; None if the line goes to another place or leaves none.
+    """
     if more.goal == "marker" and more.name in ("", "first") and more.short is None and needles.markers:
         return Numbers((needles.markers[0],), more.place)
     if more.goal not in ("last", "end") or more.short is None:

@@ -58,6 +58,8 @@ _TURNED = "the line turns in the middle of a row and goes on: what is worked bac
 _ROWS = 'Write each row as a sentence: "K10, turn. P10, turn. K to end."'
 
 _OF_BODY = frozenset(("front", "back", "half", "body"))
+_BESIDE_BODY = frozenset(("underarm", "underarms", "armhole", "armholes"))
+"""What waits beside a body and is no part of it: it is grafted later."""
 """Words for a part of a body that is on hold as one."""
 _WHICH_MARKER = "the stitches before it pass a marker; that one may be meant, or the end of the round."
 _SAY_MARKER = 'Write "removing markers" for all, or where it hangs: "K to marker, remove marker, k to end."'
@@ -248,23 +250,26 @@ class Cursor(RowRepeats):
         """Work stitches of the one part on hold that the line does not name: `k68 front sts` of a body.
 
         Only where nothing is on the needles, and plain stitches; all of it is worked by the end of the round.
-        Without a number (0) they are half of it, where its underarms part it in two halves alike.
+        Without a number (0) they are what is left of it, or half of it where its underarms part it in two
+        halves alike.
         """
         called = {*self.called, *(f"{name}s" for name in self.called), *self.returned}
         others = [name for name in self.supplies.held if name.partition(",")[0] not in called]
-        others = [name for name in others if not is_unnamed(name)] or others
+        of_body = [one for one in others if not is_unnamed(one) and not _BESIDE_BODY & set(one.split())]
+        others = of_body or others
         if element.stitch not in ("k", "p") or len(others) != 1 or not self.called:
             return False
         (name,) = others
-        times = times or self.supplies.half(name)
+        taken = self.taken.get(name, 0)
+        left = self.supplies.held[name] - taken
+        times = times or (left if taken else self.supplies.half(name))
         if not times:
             return False
-        left = self.supplies.held[name] - self.taken.get(name, 0)
         if times > left:
             raise MisfitError(
                 element.place, f"{times} stitches are worked of the {left} left on hold for {name}."
             )
-        self.taken[name] = self.taken.get(name, 0) + times
+        self.taken[name] = taken + times
         if times == left:
             self.returned.append(name)
         self.advance(Run("return", times, name), items)

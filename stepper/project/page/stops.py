@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from stepper.project.page.headings import heading_of, is_clutter
 from stepper.project.page.orders import has_row_head, is_fragment
+from stepper.project.rewording.on_needles.hub_rounds import announces_one_row
 from stepper.project.rewording.work.counts_apart import counts_apart
 from stepper.project.sizes import is_for_some
 from stepper.regex import regex
@@ -129,7 +130,7 @@ def goes_on(row: str, following: str) -> bool:
         return False
     if _GOES_ON.search(row) or _is_open(row) or _HEAD_ALONE.match(row) or _NEEDLE_ALONE.search(row):
         return True
-    if _COUNTED.search(row) and _IN_YARN.match(following):
+    if announces_one_row(row) or (_COUNTED.search(row) and _IN_YARN.match(following)):
         return True
     if _AS_FOLLOWS.search(row) and _STEPS.match(following):
         return True

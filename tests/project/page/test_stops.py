@@ -56,6 +56,7 @@ def test_the_style_is_seen() -> None:
         ("K to end", "BODY", False),
         ("Work in rib for 6 rows.", "Inc 8 sts evenly across the last row.", True),
         ("Work in rib for 6 rows.", "Inc 8 sts evenly across the next row.", False),
+        ("Now place markers while you knit 1 rnd:", "K10 (sleeve), pm, k28 (front).", True),
     ],
 )
 def test_a_sentence_is_followed_over_its_rows(row: str, below: str, on: bool) -> None:

@@ -36,7 +36,7 @@ CLOSINGS: tuple[Synonym, ...] = (
         row("until", rf"{before}{verb}\s+until\s+(?:(?:there\s+are|you\s+have)\s+)?({N})(?:\s+(?:{STS}))?(?:\s+(?:are|lie))?(?:\s+(?:{_ON_RIGHT}|on\s+(?:the\s+|your\s+)?needle))?{behind}(?=\s*[,;.*)\]]|\s*$|\s+and\b)", words, example, again=True, spelt_out=True)
         for before, behind, examples in (
             (rf"((?:^|:)\s*(?:(?:on\s+)?(?:the\s+)?next\s+{ROUND}\s*(?:\([rw]s\))?\s*[:,]?\s*)?{_OFF_FIRST})", rf"(?:\s+{_SINCE})?(?:\s*,?\s+(?P<said>{_FOR_PART}|{_NAMED}))?", ("Next row: BO 8 sts, rib until there are 16 sts on the needle, k to end.", "Next row: BO 8 sts, work until there are 20 sts on the right-hand needle, BO 8 sts, work to end.")),
-            (rf"(\b{_OFF_FIRST})", rf"(?:\s+{_SINCE}(?:\s*,?\s+(?P<said>{_FOR_PART}|{_NAMED}))?|\s*,?\s+(?P<told>{_FOR_PART}|{_NAMED}))".replace("?P<told>", "?:"), ("Next row: K8, BO 2 sts, rib until there are 6 sts on right needle (back), BO 2 sts, k to end.", "Next row: K8, BO 8 sts, work until there are 20 sts on the right-hand needle for the back, BO 8 sts, work to end.")),
+            (rf"(\b{_OFF_FIRST})", rf"(?:\s+{_SINCE}(?:\s*,?\s+(?P<said>{_FOR_PART}|{_NAMED}))?|\s*,?\s+(?P<told>{_FOR_PART}|{_NAMED}))".replace("?P<told>", "?:"), ("Next row: K8, BO 2 sts, rib until there are 6 sts on right needle (back), BO 2 sts, k to end.", "Next row: K6, k2tog, BO 8 sts, work until there are 20 sts on the right-hand needle for the back, BO 8 sts, work to end.")),
         )
         for verb, words, example in (
             (r"(k|p|knit|purl|rib|patt|moss)(?:\s+across(?:\s+(?:the\s+)?(?:front|back))?)?", r"\1\2 \3", examples[0]),

@@ -33,9 +33,8 @@ _E: Final = r"(?=\s*[.;:]|\s*$)"
 
 DIVISIONS: tuple[Synonym, ...] = (
     # --- for which part stitches are ---
-    row("for ", rf"(\b{_VERB}\s*{N}(?:\s+{STS})?(?:{_IN_PATT})?)\s+(?P<said>for\s+{_PART})(?=\s*[,.;(]|\s*$|\s+and\b)", r"\1", "Next row: Work 40 sts in pattern for the right front, BO 8 sts, work until there are 84 sts on RH needle after the bind-off for the back, BO 8 sts, work to end.", spelt_out=True),
-    row("for ", rf"(\b{_VERB}(?:{_IN_PATT})?\s+to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?)\s+(?P<said>for\s+{_PART})(?=\s*[.;(]|\s*$)", r"\1", "Next rnd: K36, hold 40 sts for sleeve, CO 8 sts, k to end for the other half of the back.", spelt_out=True),
-    said_row_behind("(", rf"(\b{_VERB}(?:{_IN_PATT})?\s+to\s+(?:the\s+)?end)\s*\(\s*=?\s*(?P<said>{_PART})\s*\)", "Next row: K20, pm, k to end (other half of the back)."),
+    row("for ", rf"(\b{_VERB}(?:{_IN_PATT})?\s+to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?)\s+(?P<said>for\s+{_PART})(?=\s*[.;(]|\s*$)", r"\1", "Next rnd: K34, k2tog, hold 40 sts for sleeve, CO 8 sts, k to end for the other half of the back.", spelt_out=True),
+    said_row_behind("(", rf"(\b{_VERB}(?:{_IN_PATT})?\s+to\s+(?:the\s+)?end)\s*\(\s*=?\s*(?P<said>{_PART})\s*\)", "Next row: K20, k to end (other half of the back)."),
     row("work", rf"((?:[:,]\s+|\band\s+))work\s+({N})\s+{STS}(?=\s*(?:,|\.?\s*$))", r"\1work \2 sts in pattern", "Next row: Work 24 sts for the left front, hold 40 sts, cast on 8 sts, work 48 sts."),
     row("rest|remainder|half", rf"(\b{_VERB})\s+(?P<said>(?:the\s+)?(?:rest|remainder|(?:other|second|last)\s+half)\s+of\s+(?:the\s+)?{_PART})(?:\s+{STS})?\s*[,:=(-]\s*({N})(?:\s+{STS})?\)?(?=\s*[.;]|\s*$)", r"\1 \3 sts", "Next rnd: K36, hold 40 sts for sleeve, CO 8 sts, knit the rest of the back, 36.", spelt_out=True),
     # --- going on with one part ---
@@ -47,7 +46,7 @@ DIVISIONS: tuple[Synonym, ...] = (
     row("last", rf"{_START}{_GO_ON}\s+(?:the\s+)?last\s+(?:set|group|lot)\s+of\s+({N}\s+)?{STS}\s+(?:only|alone|{_STEP})(?:\s*[.,;]\s*(?:and\s+)?{_LEAVE})?{_E}", r"\1hold sts beyond gap", "Cast on 60 sts. Work flat. Continue on the last set of sts for the left shoulder."),
     row("only for|first group|first set", rf"(\bon\s+(?:these|this))\s+(?:first\s+)?({N}\s+{STS}|(?:set|group|lot)\s+of\s+{STS})\s+(only)(?:\s+{_STEP})?{_E}", r"\1 \2 \3", "Turn and work on these 24 sts only for the first side of neck."),
     row("sets of|groups of|lots of", rf"{_START}({CUT_YARN}\s*(?:[.;,]\s*(?:and\s+)?|\s+and\s+))?(?:leave|place|put|slip)\s+(?:these|the|all)\s+(?:{N}\s+)?(?:sets|groups|lots)\s+of\s+{STS}\s+(?:on\s+to|onto|on)\s+{_HOLDER}{_E}", r"\1break yarn. Hold all sts", "Break yarn and leave these 3 sets of sts on holders."),
-    said_row_behind("loop", rf"((?:^\s*|[.,:]\s*(?:and\s+|then\s+)*))(?P<said>using\s+(?:the\s+)?(?:backward|backwards|half-hitch|twisted)[-\s]loops?(?:\s+(?:method|cast-?\s?on))?)\s*,?\s+(?=(?:co|cast\s+on)\s+{N})", "Next rnd: K20, hold 17 sts for sleeve, using backward loop co 3, k to end."),
+    said_row_behind("loop", rf"((?:^\s*|[.,:]\s*(?:and\s+|then\s+)*))(?P<said>using\s+(?:the\s+)?(?:backward|backwards|half-hitch|twisted)[-\s]loops?(?:\s+(?:method|cast-?\s?on))?)\s*,?\s+(?=(?:co|cast\s+on)\s+{N})", "Next rnd: K18, k2tog, hold 17 sts for sleeve, using backward loop co 3, k to end."),
     row("leave", rf"(\b{CUT_YARN})\s*[,;]\s*(?=leave{_E})", r"\1 and ", "Break yarn, leave."),
     said_row("leave", rf"^\s*(?P<said>leave\s+(?:(?:the|this|first|second|left|right)\s+)*(?:body|sleeve|piece|back|front|mitten|work)\s+on\s+(?:(?:its|the|a|spare|own|circular)\s+)*needles?){_E}", "Leave first sleeve on its spare needle."),
     row("set aside|leaving", rf"^(\s*)(?:set\s+(?:the\s+)?(?:body\s+|work\s+|piece\s+)?aside|({CUT_YARN})\s*,\s*leaving\s+(?:the\s+)?{STS}\s+on\s+{_NEEDLE}\s*,?)(?P<said>\s*\(?(?:do\s+not|don't)\s+{CUT_YARN}\)?)?\s*,?\s+and\s+(?:make|knit|work)\s+the\s+sleeves{_E}", r"\1\2. Hold all sts for body", "Set aside (do not break yarn) and make the sleeves.", spelt_out=True),

@@ -25,7 +25,7 @@ from stepper.regex import regex
 # --- what stitches are for ---
 _LINE: Final = r"raglans?|seam|underarm"
 _OF_PART: Final = rf"(?:(?:{PART}|{STRIP})s?|{_LINE})"
-_BESIDE: Final = rf"(?:{SIDED}|half|of|the|an?|one|both|pieces?|parts?|side|under|mid|middle|lines?|new|{STS})"
+_BESIDE: Final = rf"(?:{SIDED}|1st|2nd|\u00bd|half|rest|of|the|an?|one|both|pieces?|parts?|side|under|mid|middle|lines?|new|{STS})"
 _WORDS: Final = rf"(?:(?:{_BESIDE}|\d+(?=\s+(?:raglan|seam|edge|band)))\s+)*{_OF_PART}(?:\s+(?:and\s+(?={SIDED}|{_OF_PART}))?(?:{_BESIDE}|{_OF_PART}))*(?![\w-])"
 """A part by its name, with words that say which."""
 _BRACKET: Final = rf"\s*[(\[]\s*(?:=\s*)?(?:\d+\s+(?=raglan|seam|edge|band))?{_WORDS}(?:\s*(?:[,+&/]|\band\b)\s*{_WORDS})*\s*[)\]]"
@@ -49,24 +49,26 @@ _STEPS: Final = tuple(
     (kind, regex(expression, re.IGNORECASE))
     for kind, expression in (
         ("middle", _MIDDLE),
-        ("middle", rf"with\s+{_MARKER}\s+(?:in|at)\s+(?:the\s+)?(?:middle|cent(?:er|re))(?:\s+of\s+(?:these|them))?"),
+        ("middle", rf"with\s+(?:an?\s+)?{_MARKER}\s+(?:in|at)\s+(?:the\s+)?(?:middle|cent(?:er|re))(?:\s+of\s+(?:these|them))?"),
         ("mark", rf"(?:pm|(?:place|put|hang|insert)\s+(?:in\s+)?(?:(?:an?|the|another|last|final|different|contrasting|colou?r(?:ed)?|new|1|one)[\s-]+)*{_MARKER}|(?:marking\s+)?thread|marker)(?P<round>\s+{_FOR_ROUND})?(?![\w-])(?!\s+(?:after|before|at|in|on|every|between|around|over|\d))"),
         ("take", r"(?:rm|remove\s+(?:the\s+|next\s+)*(?:marker|m))(?![\w-])"),
         ("pass", r"(?:sm|slm|slip\s+(?:the\s+|next\s+)*(?:marker|m))(?![\w-])"),
         ("hold", rf"{_PUT}\s+{_THE}(?P<n>{N})\s+{_WHO}(?:{STS}){_LABEL}\s*,?\s+{ON_HOLDER}(?P<other>{_BRACKET}|\s*,?\s*(?:\bfor|=)\s+(?:the\s+)?{_WORDS})?{_LATER}"),
-        ("these", rf"{_PUT}\s+(?:(?:them|these|those)\s+)?(?:(?P<n>{N})\s+)?(?:{STS}\s+)?{ON_HOLDER}{_LATER}{_LABEL}"),
-        ("cast", rf"(?:cast\s+(?:on|up)|co)\s+(?P<n>{N})(?:\s+(?:new|extra|more|underarm))*(?:\s+{STS})?(?:\s*,?\s+{_WHERE})*{_LABEL}"),
-        ("bind", rf"(?:bind\s+off|cast\s+off|bo)\s+{_THE}(?P<n>{N})(?:\s+{STS})?(?P<gone>\s*,?\s+removing\s+(?:the\s+)?(?:(?:bor|side|underarm)(?:\s+(?:marker|m))?|markers?|m)(?:\s+as\s+you\s+(?:come\s+to|reach|pass)\s+(?:it|them))?)?(?:\s+(?:for|at)\s+(?:the\s+)?(?:under)?arm(?:hole)?)?{_LABEL}"),
+        ("hold", rf"hold\s+{_THE}(?P<n>{N})\s+{_WHO}{STS}{_LABEL}"),
+        ("these", rf"{_PUT}\s+(?P<them>(?:them|these|those)\s+(?:(?P<n>{N})\s+)?(?:{STS}\s+)?)?{ON_HOLDER}{_LATER}{_LABEL}"),
+        ("cast", rf"(?:{_LOOP}\s*,?\s+)?(?P<do>cast\s+(?:on|up)|co)\s+(?P<n>{N})(?:\s+(?:new|extra|more|underarm))*(?:\s+{STS})?(?:\s*,?\s+{_WHERE})*{_LABEL}"),
+        ("bind", rf"(?P<do>bind\s+off|cast\s+off|bo)\s+{_THE}(?P<n>{N})(?:\s+{STS})?(?P<gone>\s*,?\s+removing\s+(?:the\s+)?(?:(?:bor|side|underarm)(?:\s+(?:marker|m))?|markers?|m)(?:\s+as\s+you\s+(?:come\s+to|reach|pass)\s+(?:it|them))?)?(?:\s+(?:for|at)\s+(?:the\s+)?(?:under)?arm(?:hole)?)?{_LABEL}"),
         ("far", rf"(?P<verb>knit|k|purl|p|work)\s+(?:until|till)\s+(?:there\s+are|you\s+have)\s+(?P<n>{N})\s+{STS}\s+on\s+(?:the\s+|your\s+)?(?:right(?:[\s-]hand)?|rh)\s+needle(?:\s+(?:after|since|past|from|beyond)\s+(?:the\s+)?(?:bound-?\s?off|cast-?\s?off|bind-?\s?off|last)(?:\s+(?:gap|{STS}|edge|bind-?off|cast-?off))?)?{_LABEL}"),
         ("rest", rf"(?P<verb>knit|k|purl|p|work)\s+(?:to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?|(?:across\s+)?(?:the\s+)?(?:rest|remaining|rem\b|remainder)(?:\s+of\s+(?:the\s+)?(?:{STS}|round|rnd|row))?(?:\s+{STS})?){_MANNER}{_LABEL}"),
         ("to", r"(?P<verb>knit|k|purl|p|work)\s+to\s+(?:the\s+)?(?:next\s+)?(?:marker|m)(?![\w-])"),
         ("work", rf"(?P<verb>knit|k|purl|p|work|patt)\s*(?:across\s+)?{_THE}(?P<n>{N})(?![\w.])(?:\s+{_WHO}{STS})?{_MANNER}{_LABEL}"),
         ("again", rf"(?P<n>{N})\s+{_WHO}{STS}{_LABEL}"),
+        ("again", rf"(?P<n>{N})(?P<label>{_BRACKET}|{_BY_WORD})"),
     )
 )
 """The kinds of steps, in the order tried."""
 _REPEAT: Final = regex(
-    rf"(?P<verb>rep(?:eat)?\.?|work)\s+(?:from\s+)?(?:(?P<closed>\*\s*(?:-|to|and|\u2013)\s*\*)|\*)\s*,?\s*(?:(?P<once>once)(?P<more>\s+more)?|(?P<twice>twice)(?P<more2>\s+more)?|a\s+total\s+of\s+(?P<total>\w+)\s+times|(?P<all>\w+)\s+times\s+in\s+(?:all|total)|(?P<further>\w+)\s+(?:more\s+times|times\s+more))(?![\w-])",
+    r"(?P<verb>rep(?:eat)?\.?|work)\s+(?:from\s+)?(?:\*\s*(?:-|to|and|\u2013)\s*\*|\*)\s*,?\s*(?:(?P<once>once)(?P<more>\s+more)?|(?P<twice>twice)(?P<more2>\s+more)?|a\s+total\s+of\s+(?P<total>\w+)\s+times|(?P<all>\w+)\s+times\s+in\s+(?:all|total)|(?P<further>\w+)\s+(?:more\s+times|times\s+more))(?![\w-])",
     re.IGNORECASE,
 )
 _BESIDES: Final = regex(
@@ -75,9 +77,9 @@ _BESIDES: Final = regex(
 )
 """What is told of the second time of a repeat."""
 _FIRST_AGAIN: Final = regex(r"(?:k|knit)\s+the\s+(?:very\s+)?first\s+st(?:itch)?\s+(?:once\s+)?(?:again|more)(?![\w-])", re.IGNORECASE)
-_JOINT: Final = regex(r"\s*(?:[,;:]|-+(?=\s)|[\u2013\u2014]|\s(?=and\b|then\b))\s*(?:(?:and|then)\s+)*|\s+(?=\*)", re.IGNORECASE)
+_JOINT: Final = regex(r"\s*(?:[,;:]|-+(?=\s)|[\u2013\u2014]|\s(?=and\b|then\b|with\s+(?:an?\s+)?(?:marker|m|thread)\b))\s*(?:(?:and|then)\s+)*|\s+(?=\*)", re.IGNORECASE)
 _SUM: Final = regex(
-    rf"\s*(?:[:=,(]|-+|[\u2013\u2014]|\.)\s*(?:(?:=|for|there\s+are(?:\s+now)?|you\s+(?:now\s+)?have|a\s+total\s+of|which\s+(?:is|makes))\s+)*(?P<n>{N})\s+{STS}(?:\s+(?:in\s+(?:all|total)|altogether|total|now|(?:remain|left|rem)|on\s+(?:the|your)\s+needles?|for\s+(?:the\s+)?(?:body|back|front)))*\s*\)?(?=\s*[.;]|\s*$)",
+    rf"\s*(?:[:;=,(]|-+|[\u2013\u2014]|\.)\s*(?:(?:=|for|there\s+are(?:\s+now)?|you\s+(?:now\s+)?have|a\s+total\s+of|which\s+(?:is|makes))\s+)*(?P<n>{N})\s+{STS}(?:\s+(?:in\s+(?:all|total)|altogether|total|now|(?:remain|left|rem)|on\s+(?:the|your)\s+needles?|for\s+(?:the\s+)?(?:body|back|front)))*\s*\)?(?=\s*[.;]|\s*$)",
     re.IGNORECASE,
 )
 _TURN: Final = regex(r"\s*[.,;]\s*(?:and\s+)?turn(?=\s*\.?\s*$)", re.IGNORECASE)
@@ -97,7 +99,7 @@ _HEADS: Final = tuple(
 )
 """Heads that say in a sentence that one row is told."""
 _NO_ROW: Final = regex(
-    r"(?P<said>(?:now\s+|next\s*,?\s+)?(?:divide|separate|split)\s+(?:the\s+)?(?:(?:yoke|work|piece|sts|stitches)\s+)?(?:for|into)\s+(?:the\s+)?(?:body\s+and\s+(?:the\s+)?sleeves|sleeves\s+and\s+(?:the\s+)?body)|(?:the\s+)?(?:yoke|work|piece)\s+is\s+(?:now\s+)?divided\s+(?:for|into)\s+body\s+and\s+sleeves)(?:\s+(?:as\s+(?:follows|folls?)|like\s+this|thus))?\s*:\s*",
+    rf"(?P<said>(?:now\s+|next\s*,?\s+)?(?:divide|separate|split)\s+(?:the\s+)?(?:(?:yoke|work|piece|sts|stitches)\s+)?(?:for|into)\s+(?:the\s+)?(?:body\s+and\s+(?:the\s+)?sleeves|sleeves\s+and\s+(?:the\s+)?body)|(?:the\s+)?(?:yoke|work|piece)\s+is\s+(?:now\s+)?divided\s+(?:for|into)\s+body\s+and\s+sleeves|(?:now\s+)?(?P<holds>(?:put|place|set|slip)\s+(?:the\s+|both\s+)?sleeves?\s+(?:{STS}\s+)?{ON_HOLDER}))(?:\s+(?:as\s+(?:follows|folls?)|like\s+this|thus))?\s*:\s*",
     re.IGNORECASE,
 )
 _PLAIN_HEAD: Final = regex(r"[^:.*]{1,60}:\s*")
@@ -129,6 +131,11 @@ def write_hub_rounds(line: Reworded) -> Reworded:
         if found is None:
             continue
         steps, end = found
+        if _HOLDS.match(line.text, start.end(), at) is not None and not any(step.kind == "hold" for step in steps):
+            continue
+        if _MARKED.match(line.text, start.end(), at) is not None:
+            steps = _with_markers(steps)
+            said = (*said, line.text[start.end() : at].strip(" :"))
         if len(steps) < _LEAST or not any(step.hub for step in steps):
             continue
         pieces: list[str | tuple[int, int]] = [head] if head else []
@@ -180,6 +187,25 @@ def _numbers(told: str) -> list[int]:
     return [int(number) for number in re.findall(r"\d+", told)]
 
 
+_HOLDS: Final = regex(rf"(?:now\s+)?{_PUT}\s.*\bsleeve", re.IGNORECASE)
+_MARKED: Final = regex(rf".*\b{_MARKS}", re.IGNORECASE)
+
+
+def _with_markers(steps: list[_Step]) -> list[_Step]:
+    """Put a marker between each two parts, where the head has markers placed and no step says where.
+
+    Stitches of a raglan or a seam among them may be what is marked: they stay as they are.
+    """
+    parts = all(step.kind == "work" and step.said and not _SEAMS.search(step.said[0]) for step in steps)
+    if not parts:
+        return steps
+    mark = _Step("mark", ("pm",))
+    return [one for step in steps for one in (step, mark)][:-1]
+
+
+_SEAMS: Final = regex(_LINE, re.IGNORECASE)
+
+
 def _counted(
     pieces: list[str | tuple[int, int]], steps: list[_Step], count: tuple[int, int]
 ) -> list[str | tuple[int, int]]:
@@ -187,6 +213,14 @@ def _counted(
     behind = len(steps[-1].pieces) if steps[-1].kind == "next row" else 0
     row, rest = pieces[: len(pieces) - behind], pieces[len(pieces) - behind :]
     return [*row, ". ", count, " sts", *rest]
+
+
+def announces_one_row(row: str) -> bool:
+    """Return whether a row of a page ends with the head of such a round alone, so that its steps stand below it."""
+    if not row.endswith(":"):
+        return False
+    heads = (*_HEADS[:-1], _NO_ROW)  # the last has no colon
+    return any(form.fullmatch(row, start.end()) for start in _START.finditer(row) for form in heads)
 
 
 def _head(text: str, at: int) -> tuple[str, int, tuple[str, ...]]:
@@ -228,7 +262,7 @@ def _steps(text: str, at: int) -> tuple[list[_Step], int] | None:
         else:
             repeat = _REPEAT.match(text, at)
             if repeat is not None:
-                if star < 0 or (closed < 0 and repeat["closed"]):
+                if star < 0:
                     return None
                 group = group or steps[star:]
                 more = _more(repeat, apart=0 <= closed < len(steps))
@@ -313,29 +347,31 @@ def _written(kind: str, match: re.Match[str], text: str, before: list[_Step], ve
         part = _PART_OF.search(label)
         return _Step(kind, ("hold ", number, f" sts for {part.group().lower()}" if part else " sts"), hub=True)
     if kind == "these":
-        if not before or before[-1].kind not in ("work", "far"):
-            return None
+        told = groups["them"] or _AND.search(text, 0, match.start())
+        if not told or not before or before[-1].kind not in ("work", "far"):
+            return None  # "work 8, place on a holder" may be of the next ones
         part = _PART_OF.search(" ".join((*before[-1].said, *said)))
         name = f" for {part.group().lower()}" if part else ""
         return _Step(kind, ("hold these ", *((number, " ") if groups["n"] else ()), f"sts{name}"), hub=True)
     if kind in ("cast", "bind"):
         gone = (groups.get("gone") or "").strip()
-        words = "cast on " if kind == "cast" else "bind off "
-        return _Step(kind, (words, number, " sts"), (*said, gone) if gone else said, hub)
+        words = "cast on" if groups["do"].lower().endswith("up") else match.span("do")
+        return _Step(kind, (words, " ", number, " sts"), (*said, gone) if gone else said, hub)
     if kind == "again":
         return _Step("work", (f"{verb} ", number), said, hub) if verb else None
     if kind == "far" and (not before or before[-1].kind != "bind"):
         return None
-    worked = groups["verb"].lower()
+    worked, manner = match.span("verb"), " in pattern" if groups.get("manner") else ""
     if kind in ("work", "far"):
-        manner = " in pattern" if groups.get("manner") else ""
-        return _Step(kind, (f"{worked} ", number, *([" sts" + manner] if manner or worked in ("work", "patt") else [])), said, hub)
-    goal = " to marker" if kind == "to" else " to end"
-    return _Step(kind, (worked + goal + (" in pattern" if groups.get("manner") else ""),), said, hub)
+        gap = " " if text[worked[1] : number[0]] else ""
+        open_verb = groups["verb"].lower() in ("work", "patt")
+        return _Step(kind, (worked, gap, number, *([" sts" + manner] if manner or open_verb else [])), said, hub)
+    return _Step(kind, (worked, " to marker" if kind == "to" else " to end", manner), said, hub)
 
 
+_AND: Final = regex(r"[^,;]\s+and\s+$", re.IGNORECASE)
 _PART_OF: Final = regex(rf"\b(?:(?:left|right|first|second)\s+)?(?:{PART})\b", re.IGNORECASE)
-_SIGNS: Final = regex(rf"^[\s,;:()\[\]=\u2013\u2014-]*(?:(?:for|of|these|this|which|those|are|is|will|be|now|your)\s+)*|[\s)\]]+$", re.IGNORECASE)
+_SIGNS: Final = regex(r"^[\s,;:()\[\]=\u2013\u2014-]*(?:(?:for|of|these|this|which|those|are|is|will|be|now|your)\s+)*|[\s)\]]+$", re.IGNORECASE)
 
 
 def _name(label: str | None) -> str:
@@ -347,7 +383,7 @@ def _halved(step: _Step, text: str) -> _Step | None:
     """Return a cast-on with a marker in its middle; None if a size has no middle, or the step casts nothing on."""
     if step.kind != "cast":
         return None
-    start, end = next(piece for piece in step.pieces if not isinstance(piece, str))
+    start, end = next(piece for piece in reversed(step.pieces) if not isinstance(piece, str))
     numbers = _numbers(text[start:end])
     if not numbers or any(number % 2 for number in numbers):
         return None

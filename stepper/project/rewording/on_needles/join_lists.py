@@ -9,8 +9,10 @@ a line that nothing else reads. Source: the wording of patterns in print, US and
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Final
 
+from stepper.craft.needles import SIZE
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import STS, N
 from stepper.regex import regex
@@ -36,6 +38,16 @@ _SUM: Final = regex(
     re.I,
 )
 """The stitches of all pieces together, behind the list."""
+_LAST_MARK: Final = regex(
+    r"\s*[,;]\s*(?:and\s+)?(?:pm|place\s+(?:an?\s+)?(?:(?:different|contrasting|differently|another|unique|new|colou?r(?:ed)?)[\s-]+)*marker)\s+(?:for|at|to\s+mark)\s+(?:the\s+)?(?:bor|(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?(?:rnd|round))(?![\w-])",
+    re.I,
+)
+"""A marker where the round ends, which is its beginning."""
+_WITH: Final = regex(
+    rf"with\s+(?:the\s+)?(?P<size>{SIZE}|smaller|larger)\s+(?:\d+\s*(?:cm|in\.?|inch|\"|'')\s*)?(?:long\s+)?(?:circ(?:ular)?s?(?:\s+needles?)?|needles?)(?:\s+and\s+(?:the\s+)?(?P<said>(?:yarn|wool)\s+(?:still\s+)?attached\s+to\s+(?:the\s+)?(?:body|back|front|sleeve)))?\s*,\s*$",
+    re.I,
+)
+"""The needle and the yarn with which the pieces are joined, before them."""
 _LEAST: Final = 2
 """One piece is read by itself."""
 
@@ -53,10 +65,17 @@ def write_join_lists(line: Reworded) -> Reworded:
         pieces, end = found
         lead = {"w": "work", "p": "p"}.get(verb["verb"][0].lower(), "k")
         words = ", ".join(f"{mark}{lead} across {number}held {piece} sts" for mark, number, piece in pieces)
+        last = _LAST_MARK.match(line.text, end)
+        if last is not None:
+            words, end = f"{words}, pm for BOR", last.end()
         total = _SUM.match(line.text, end)
         if total is not None:
             words, end = f"{words}. {total['count']}.", total.end()
-        return laid_anew(line, verb.start(), end, [words])
+        head = _WITH.search(line.text[: verb.start()])
+        if head is None:
+            return laid_anew(line, verb.start(), end, [words])
+        made = laid_anew(line, head.start(), end, ["with ", head.span("size"), " needles, ", words])
+        return replace(made, kept=(*made.kept, head["said"])) if head["said"] else made
     return line
 
 

@@ -83,6 +83,7 @@ _FACT: Final = regex(
     rf"|the\s+markers?\s+(?:indicates?|marks?|shows?)\s+the\s+{_PLACE}"
     r"|the\s+(?:[a-z]+\s+)?(?:neck|heel|toe|shoulders?|collar|bust|sleeve\s+caps?|back\s+of\s+the\s+neck|hood)\s+(?:is|are)\s+(?:(?:now|then|first)\s+)?(?:shaped|raised|turned|lifted|formed)\s+(?:with|by|in|by\s+means\s+of)\s+(?:(?:german|wrapped|japanese|some|a\s+few)\s+)?(?:short\s+rows|wedges)(?:\s*,?\s+without\s+a\s+flap)?"
     rf"|(?:all\s+)?(?:the\s+)?(?:(?:armhole|neck|shoulder|raglan|waist|yoke|toe|heel|crown|gusset|sleeve|hip|thumb|front|back)\s+)?{_SHAPED}\s+(?:is|are)\s+(?:now\s+)?(?:complete|completed|finished|done|over)"
+    r"|(?:(?:now\s+)?divide\s+(?:for|into)\s+(?:the\s+)?body\s+and\s+(?:the\s+)?sleeves\s*[:;,]\s*)?(?:the\s+)?raglan\s+(?:sts|stitches|lines)\s+(?:now\s+)?(?:belong\s+to|go\s+with|are\s+(?:now\s+)?part\s+of)\s+(?:the\s+)?(?:front\s+and\s+(?:the\s+)?back|body|sleeves)"
     r"|(?:the|both)\s+(?:two\s+)?(?:wings|halves|sides|fronts|wedges)\s+(?:always\s+)?have\s+the\s+same\s+number\s+of\s+(?:sts|stitches)|the\s+two\s+halves\s+mirror\s+each\s+other"
     r"|the\s+[a-z]+\s+edges?\s+(?:is|are)\s+(?:left\s+)?(?:unshaped|straight)\s+(?:for\s+(?:ease\s+of|easier)|to\s+make)\s+(?:sewing|seaming|picking\s+up)(?:\s+(?:up|easier|easy))?"
     r"|(?:rows?|rounds?|rnds?)\s+\d+\s+is\s+where\s+the\s+[a-z]+\s+(?:appear|begin\s+to\s+show|show)|(?:rows|rounds|rnds)\s+\d+\s*(?:-|to)\s*\d+\s+of\s+the\s+(?-i:[A-Z])[a-z]+\s+form\s+the\s+pattern"

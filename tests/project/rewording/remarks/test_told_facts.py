@@ -71,6 +71,7 @@ FACTS = (
     "The neck shaping is finished.",
     "The raglan shaping is now complete.",
     "All the increases are now done.",
+    "Now divide for body and sleeves: the raglan sts belong to front and back.",
     "The two wings always have the same number of stitches.",
     "Both halves have the same number of stitches.",
     "The armhole edge is left unshaped for ease of sewing.",
