@@ -143,7 +143,6 @@ SILENT_THERE = {
     "Work rib round and round (knit 1, purl 1) until piece measures 9 cm.": ("round", "round"),
     # said again, or of no weight where the other words say it
     "4th round: Quite plain.": ("quite",),
-    "Next row: Work 40 sts in pattern for the right front, BO 8 sts, work until there are 84 sts on RH needle after the bind-off for the back, BO 8 sts, work to end.": ("rh",),
     "Rep rnds 1 and 2 until 32 sts remain, then rep rnd 1 every round until 16 sts remain.": ("rep",),
     "Rep rows 1-8 4 times more, then rep rows 1-4 again.": ("rep",),
     "Rep these rows once more.": ("rows",),
@@ -188,7 +187,6 @@ SILENT_THERE = {
     "Let the front rest on a thread while you work the back.": ("rest",),
     "K8, pm, k8. K to marker, put the other sleeve on waste yarn the same way, cast on 4 sts.": ("other",),
     "Next row: BO 8 sts, work until there are 20 sts on the right-hand needle, BO 8 sts, work to end.": ("right-hand",),
-    "Next row: K8, BO 8 sts, work until there are 20 sts on the right-hand needle for the back, BO 8 sts, work to end.": ("right-hand",),
     "Next row: Bind off 8 sts, k until there are 16 sts on needle, bind off rem sts. Place center sts on holder for neck.": ("center",),
     "Graft underarms.": ("underarms",),
     "With right sides together, bind off both sets of 20 sts together (3-needle bind-off).": ("20",),
