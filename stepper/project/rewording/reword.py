@@ -28,6 +28,7 @@ from stepper.project.rewording.on_needles.edge_lists import write_edge_lists
 from stepper.project.rewording.on_needles.hub_rounds import write_hub_rounds
 from stepper.project.rewording.on_needles.join_lists import write_join_lists
 from stepper.project.rewording.on_needles.parted_cast_ons import write_parted_cast_ons
+from stepper.project.rewording.on_needles.neck_turns import write_neck_turns
 from stepper.project.rewording.on_needles.rings import write_rings
 from stepper.project.rewording.on_needles.stops import write_stops
 from stepper.project.rewording.openings import write_openings_in_order
@@ -143,6 +144,7 @@ def undress(plain: str) -> Reworded:
 
 _STAGES: Final = (
     write_hub_rounds,
+    write_neck_turns,
     write_drawn_up,
     write_bind_offs,
     write_parted_cast_ons,

@@ -33,7 +33,7 @@ _DOUBLED: Final = rf"(?:ds|double\s+{STS})(?:'?s)?"
 PLACES: tuple[Synonym, ...] = (
     # --- the turns of short rows ---
     row("past|beyond|to", rf"\b(k|p|knit|purl|work)\s+(?:past|beyond|to)\s+(?:the\s+)?(bor|marker|m|beg(?:inning)?\s+of\s+(?:the\s+)?(?:rnd|round))(?:\s+{_MARK})?\s*,?\s+and\s+(?:then\s+)?(?:an?\s+(?:further|additional|extra)\s+|another\s+)({N})(?:\s+more)?\s+{STS}(?=\s*[,;.]|\s*$)", r"\1 to \3 sts past \2", "P past the marker and a further 8 sts, turn."),
-    row("turning", r"\b(past|beyond|after|before)\s+(?:the\s+|your\s+)?(last|previous|next|first)\s+turning(?:\s+(?:point|place))?(?![\w-])", r"\1 \2 turn", "Row 3: K to 5 sts past the last turning, turn."),
+    row("turning", r"\b(past|beyond|after|before)\s+(?:the\s+|your\s+)?(last|previous|next|first)\s+turning(?:\s+(?:point|place))?(?![\w-])", r"\1 \2 turn", "Row 3: K to 5 sts past the last turning, w&t."),
     said_row_behind("count", rf"(\b(?:past|beyond|before)\s+(?:the\s+)?(?:(?:last|previous|next|first)\s+)?(?:turn|{_DOUBLED}))\s*\(\s*(?P<said>(?:count|counting|treat|treating)\s+(?:the\s+|each\s+|every\s+)?{_DOUBLED}\s+as\s+(?:one|1)(?:\s+{STS})?)\s*\)", "Row 3: K to 5 sts past last turn (count the DS as one stitch), turn."),
     said_row_behind("where|in which|ds|double", rf"\b(knit\s+{N}\s+{ROUND})\s*,?\s+(?P<said>(?:where|in\s+which)\s+(?:you\s+(?:knit|work)\s+)?(?:all\s+)?(?:of\s+)?(?:the\s+)?{_DOUBLED}\s+(?:(?:are|is)\s+(?:knit(?:ted)?|worked)\s+)?(?:together\s+)?(?:as|into)\s+(?:one|1|a\s+single)(?:\s+{STS})?)(?=\s*[.;]|\s*$)", "Knit 1 rnd where all the DS are knitted as one stitch."),
     # --- markers ---
