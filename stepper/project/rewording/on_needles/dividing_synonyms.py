@@ -50,6 +50,7 @@ DIVISIONS: tuple[Synonym, ...] = (
     row("leave", rf"(\b{CUT_YARN})\s*[,;]\s*(?=leave{_E})", r"\1 and ", "Break yarn, leave."),
     said_row("leave", rf"^\s*(?P<said>leave\s+(?:(?:the|this|first|second|left|right)\s+)*(?:body|sleeve|piece|back|front|mitten|work)\s+on\s+(?:(?:its|the|a|spare|own|circular)\s+)*needles?){_E}", "Leave first sleeve on its spare needle."),
     row("set aside|leaving", rf"^(\s*)(?:set\s+(?:the\s+)?(?:body\s+|work\s+|piece\s+)?aside|({CUT_YARN})\s*,\s*leaving\s+(?:the\s+)?{STS}\s+on\s+{_NEEDLE}\s*,?)(?P<said>\s*\(?(?:do\s+not|don't)\s+{CUT_YARN}\)?)?\s*,?\s+and\s+(?:make|knit|work)\s+the\s+sleeves{_E}", r"\1\2. Hold all sts for body", "Set aside (do not break yarn) and make the sleeves.", spelt_out=True),
+    row("these", rf"{_START}(?:now\s+)?(?:cont(?:inue)?|work|knit)\s+now\s+on\s+these\s+(?:last\s+)?({N}\s+{STS})\s+(?P<said>for\s+(?:the\s+)?{_SHAPED}){_E}", r"\1\2", "Work now on these last 20 sts for Back.", spelt_out=True),
     # --- the gusset of a thumb waits ---
     row("gusset", r"\b(k|p|knit|purl|work)\s+to\s+(?:the\s+)?(?:thumb\s+)?gusset(?=\s*,|\s+and\b)", r"\1 to marker", "Next rnd: Knit to the gusset, hold 17 sts, knit to end."),
     row("remov", rf"\b(to\s+(?:the\s+)?(?:first\s+|next\s+)?(?:gusset\s+|thumb\s+)?(?:marker|m))\s*,\s*hold\s+({N})\s+{STS}(?:\s+for\s+(?:gusset|thumb))?(?:\s*,\s*|\s+(?:and\s+|while\s+)?){_REMOVE}", r"\1, remove marker, hold \2 sts for thumb, remove marker", "Next rnd: Knit to gusset marker, place 17 gusset sts on waste yarn and remove markers, knit to end."),

@@ -53,15 +53,16 @@ _STEPS: Final = tuple(
         ("mark", rf"(?:pm|(?:place|put|hang|insert)\s+(?:in\s+)?(?:(?:an?|the|another|last|final|different|contrasting|colou?r(?:ed)?|new|1|one)[\s-]+)*{_MARKER}|(?:marking\s+)?thread|marker)(?P<round>\s+{_FOR_ROUND})?(?![\w-])(?!\s+(?:after|before|at|in|on|every|between|around|over|\d))"),
         ("take", r"(?:rm|remove\s+(?:the\s+|next\s+)*(?:marker|m))(?![\w-])"),
         ("pass", r"(?:sm|slm|slip\s+(?:the\s+|next\s+)*(?:marker|m))(?![\w-])"),
-        ("hold", rf"{_PUT}\s+{_THE}(?P<n>{N})\s+{_WHO}(?:{STS}){_LABEL}\s*,?\s+{ON_HOLDER}(?P<other>{_BRACKET}|\s*,?\s*(?:\bfor|=)\s+(?:the\s+)?{_WORDS})?{_LATER}"),
+        ("hold", rf"{_PUT}\s+{_THE}(?P<n>{N})(?:\s+{_WHO}{STS}{_LABEL})?\s*,?\s+{ON_HOLDER}(?P<other>{_BRACKET}|\s*,?\s*(?:\bfor|=)\s+(?:the\s+)?{_WORDS})?{_LATER}"),
         ("hold", rf"hold\s+{_THE}(?P<n>{N})\s+{_WHO}{STS}{_LABEL}"),
         ("these", rf"{_PUT}\s+(?P<them>(?:them|these|those)\s+(?:(?P<n>{N})\s+)?(?:{STS}\s+)?)?{ON_HOLDER}{_LATER}{_LABEL}"),
+        ("these", rf"leave\s+(?P<them>these|those|them)(?:\s+{STS})?(?P<label>\s+for\s+(?:the\s+)?{_WORDS})"),
         ("cast", rf"(?:{_LOOP}\s*,?\s+)?(?P<do>cast\s+(?:on|up)|co)\s+(?P<n>{N})(?:\s+(?:new|extra|more|underarm))*(?:\s+{STS})?(?:\s*,?\s+{_WHERE})*{_LABEL}"),
         ("bind", rf"(?P<do>bind\s+off|cast\s+off|bo)\s+{_THE}(?P<n>{N})(?:\s+{STS})?(?P<gone>\s*,?\s+removing\s+(?:the\s+)?(?:(?:bor|side|underarm)(?:\s+(?:marker|m))?|markers?|m)(?:\s+as\s+you\s+(?:come\s+to|reach|pass)\s+(?:it|them))?)?(?:\s+(?:for|at)\s+(?:the\s+)?(?:under)?arm(?:hole)?)?{_LABEL}"),
         ("far", rf"(?P<verb>knit|k|purl|p|work)\s+(?:until|till)\s+(?:there\s+are|you\s+have)\s+(?P<n>{N})\s+{STS}\s+on\s+(?:the\s+|your\s+)?(?:right(?:[\s-]hand)?|rh)\s+needle(?:\s+(?:after|since|past|from|beyond)\s+(?:the\s+)?(?:bound-?\s?off|cast-?\s?off|bind-?\s?off|last)(?:\s+(?:gap|{STS}|edge|bind-?off|cast-?off))?)?{_LABEL}"),
-        ("rest", rf"(?P<verb>knit|k|purl|p|work)\s+(?:to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?|(?:across\s+)?(?:the\s+)?(?:rest|remaining|rem\b|remainder)(?:\s+of\s+(?:the\s+)?(?:{STS}|round|rnd|row))?(?:\s+{STS})?){_MANNER}{_LABEL}"),
+        ("rest", rf"(?P<verb>knit|k|purl|p|work)\s+(?:to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?|(?:across\s+)?(?:the\s+)?(?:rest|remaining|rem\b|remainder)(?!\s*\d)(?:\s+of\s+(?:the\s+)?(?:{STS}|round|rnd|row))?(?:\s+{STS})?){_MANNER}{_LABEL}"),
         ("to", r"(?P<verb>knit|k|purl|p|work)\s+to\s+(?:the\s+)?(?:next\s+)?(?:marker|m)(?![\w-])"),
-        ("work", rf"(?P<verb>knit|k|purl|p|work|patt)\s*(?:across\s+)?{_THE}(?P<n>{N})(?![\w.])(?:\s+{_WHO}{STS})?{_MANNER}{_LABEL}"),
+        ("work", rf"(?P<verb>knit|k|purl|p|work|patt)\s*(?:across\s+)?{_THE}(?:remaining\s+)?(?P<n>{N})(?![\w.])(?:\s+{_WHO}{STS})?{_MANNER}{_LABEL}"),
         ("again", rf"(?P<n>{N})\s+{_WHO}{STS}{_LABEL}"),
         ("again", rf"(?P<n>{N})(?P<label>{_BRACKET}|{_BY_WORD})"),
     )
@@ -283,7 +284,7 @@ def _steps(text: str, at: int) -> tuple[list[_Step], int] | None:
                     steps[-1] = step
                 else:
                     steps.append(step)
-        if _SUM.match(text, at) is not None or _END.match(text, at) is not None:
+        if any(form.match(text, at) is not None for form in (_SUM, _END, _TURN)):
             return (steps, at) if star < 0 else None
         if text.startswith("*", at):
             continue
@@ -352,7 +353,7 @@ def _written(kind: str, match: re.Match[str], text: str, before: list[_Step], ve
             return None  # "work 8, place on a holder" may be of the next ones
         part = _PART_OF.search(" ".join((*before[-1].said, *said)))
         name = f" for {part.group().lower()}" if part else ""
-        return _Step(kind, ("hold these ", *((number, " ") if groups["n"] else ()), f"sts{name}"), hub=True)
+        return _Step(kind, ("hold these ", *((number, " ") if groups.get("n") else ()), f"sts{name}"), hub=True)
     if kind in ("cast", "bind"):
         gone = (groups.get("gone") or "").strip()
         words = "cast on" if groups["do"].lower().endswith("up") else match.span("do")

@@ -25,7 +25,7 @@ _NO_LIST: Final = "".join(rf"(?<!\b{word}\s)" for word in ["row", "rows", "rnd",
 _BEHIND: Final = r"(?<!\dst\s)(?<!\dnd\s)(?<!\drd\s)(?<!\dth\s)"
 """That no number of a row stands in front, with which a bracket is one list: "12th (10th, 9th, 7th)"."""
 _IN_BRACKET: Final = rf"(?<![\d½¼¾][(\[])(?<![\d½¼¾]\s[(\[])(?<=[(\[])(?={_PART}(?:\s?[-/]\s?{_PART})+\s*{_OF})"
-_COUNTED: Final = rf"(?={_PART}(?:\s?[-/]\s?{_PART})+\s+(?:more\s+)?(?:times|sts|stitches)\b)"
+_COUNTED: Final = rf"(?={_PART}(?:\s?[-/]\s?{_PART})+\s+(?:(?:more|new|extra)\s+)?(?:times|sts|stitches|st(?=[,.]))\b)"
 """What is so often, or so many stitches, is no row by its number: "every 4th row 5-6-7 times"."""
 _LAST: Final = rf"(?<=\d[)\]])\s+{_PART}(?=\s*[,.;]\s|\s*\.?\s*$|\s*[(\[]\s*=?\s*[a-z]|\s+(?:new|more|extra|front|back|sleeve|body)\s+st)"
 """The last number of a list whose brackets come and go, before a comma or what its stitches are: "10 (11) 12 (sleeve)"."""
