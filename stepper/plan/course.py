@@ -38,7 +38,7 @@ from stepper.plan.state.size_alone import AloneIn, why_as_wide, why_unmet
 from stepper.plan.stitches.row_elements import is_sleeve
 from stepper.plan.told_only import WHEN_DONE
 from stepper.project.duration import Ended
-from stepper.project.instructions import AsPart, Line
+from stepper.project.instructions import AsPart, Buttonholes, Line
 from stepper.project.model import Project, Section, Switch
 from stepper.project.problems import Span
 from stepper.records import dataclass
@@ -213,16 +213,21 @@ class Course:
 
     def _work_as(self, block: list[Line], section: Section) -> None:
         """Work a line that works another part again."""
+        needles = self.needles
+        begin = len(needles.drafts)
         for line in block:
-            if line.only and self.needles.size not in line.only:
+            if line.only and needles.size not in line.only:
                 continue
-            begin_line(line, self.needles)
-            self.needles.remarks.extend(said_at_once(line))
+            begin_line(line, needles)
+            needles.remarks.extend(said_at_once(line))
             for sentence, after in zip(line.sentences, (*line.sentences[1:], None), strict=True):
                 if isinstance(sentence, AsPart):
+                    needles.last.unholed = isinstance(after, Buttonholes) and after.none
                     self._as_part(sentence, section, after.side if isinstance(after, Ended) else "")
                 else:
-                    work(sentence, self.needles)
+                    if isinstance(sentence, Buttonholes):
+                        needles.line.start = begin  # they lie in rows of the part
+                    work(sentence, needles)
 
     def _as_part(self, instruction: AsPart, section: Section, ending: str) -> None:
         with self._called_by(instruction):

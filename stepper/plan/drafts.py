@@ -101,6 +101,19 @@ def _is_whole(phrase: tuple[Item, ...]) -> bool:
     return works
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Opened:
+    """What a row becomes by the buttonholes that lie in it, while its pattern goes on beside them."""
+
+    phrase: tuple[Item, ...]
+    before: int
+    after: int
+    remark: str
+    """What is said of them with the row."""
+    closes: bool = False
+    """Whether it only casts on again what the row before bound off."""
+
+
 @dataclass(slots=True, kw_only=True)
 class DraftRound:
     """A round as worked, before it is numbered and written."""
@@ -133,6 +146,8 @@ class DraftRound:
     """Whether it goes on from a turn in the round, and so does not begin where the round does."""
     due: str = ""
     """The page's own words for what goes on beside its changes; empty where all stitches are known."""
+    opened: Opened | None = None
+    """The row with its buttonholes, if some lie in it; all else here is the row without them."""
     whole: bool | None = None
     """Whether it adds a whole round to the length; None until first asked."""
 

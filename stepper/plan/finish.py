@@ -31,6 +31,7 @@ def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) ->
     """Number the rounds of the worked pattern and add what is derived from them."""
     drafts = needles.drafts
     settle_flat(drafts)
+    drafts = [_with_buttonholes(draft) for draft in drafts]
     of, number = Counter(draft.section for draft in drafts), Counter[str]()
     seen: dict[int, _Flat] = {}
     rounds = []
@@ -55,6 +56,22 @@ def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) ->
         materials=materials_of(project),
         spacing=project.spacing or Manner.MIXED,
         open=open_row,
+    )
+
+
+def _with_buttonholes(draft: DraftRound) -> DraftRound:
+    """Return a row with the buttonholes that lie in it; till here its pattern went on as if without."""
+    opened = draft.opened
+    if opened is None:
+        return draft
+    return replace(
+        draft,
+        phrase=opened.phrase,
+        before=opened.before,
+        after=opened.after,
+        label=draft.label or (None if opened.closes else "Buttonhole row"),
+        remarks=(*draft.remarks, opened.remark),
+        opened=None,
     )
 
 

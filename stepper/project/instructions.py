@@ -259,6 +259,34 @@ class Together:
 
 
 @dataclass(frozen=True, slots=True)
+class Buttonholes:
+    """Buttonholes in rows that go on beside them: `rib 7 rows, with 7 buttonholes in row 4 by …`."""
+
+    made: tuple[Element, ...]
+    """How one is made (`yo, k2tog`; `bind off 3`, whose stitches are cast on again in the next row); where no
+    number is printed, the stitches of the row up to the last one. Empty for one made as before."""
+    place: Span
+    number: Numbers | None = None
+    """How many lie in each row, spread evenly; None where `made` says where they lie."""
+    rows: tuple[int, ...] = ()
+    """In which of the rows they lie, from 1; empty for the one row there is, or at intervals."""
+    ends: Numbers | None = None
+    """Stitches between the outermost ones and the ends of the row; None if the line does not say."""
+    every: int = 0
+    """In every so many rows, beginning with the first of `rows`; 0 for the rows named alone."""
+    times: Numbers | None = None
+    """How often at intervals; None as long as the rows go on."""
+    more: bool = False
+    """Whether the row or rows of the last one are worked once more, beside no others."""
+    none: bool = False
+    """Whether the part that is worked again comes without those it had."""
+    right: bool = False
+    """Whether they lie at the right front, where right-side rows begin in a piece that grows upwards."""
+    again: Repeated | None = None
+    """The rows that are worked again beside them, where the line repeats rows: those count, too."""
+
+
+@dataclass(frozen=True, slots=True)
 class Crossed:
     """How often the pattern of the line crosses its cables: `crossing cable every 8th rnd`."""
 
@@ -526,6 +554,7 @@ Sentence = (
     | AtOnce
     | Together
     | Crossed
+    | Buttonholes
     | Paced
     | Ended
     | EdgeRows

@@ -36,6 +36,7 @@ from stepper.plan.fabric.columns import (
     trace_columns,
     trace_with_borders,
 )
+from stepper.plan.fabric.openings import openings_of, with_openings_closed
 from stepper.plan.fabric.own_fabric import hers, hers_after, in_own_words
 from stepper.plan.fabric.rows_ahead import rows_ahead
 from stepper.plan.fabric.shaped_edges import EdgeNotes, settle_edges
@@ -250,6 +251,7 @@ def _carry(known: Established, needles: Needles, *, end: int | None = None) -> N
 def _through(known: Established, number: int, needles: Needles) -> None:
     """Carry the columns through one row."""
     draft = needles.drafts[number]
+    openings, known.openings = known.openings, ()
     known.since += 1
     if number > known.end and needles.drafts[number - 1] is draft:
         known.phase += 1  # one draft stands for identical rounds that change nothing
@@ -266,7 +268,9 @@ def _through(known: Established, number: int, needles: Needles) -> None:
             known.columns = hers_after(draft, known)
         else:
             met = _as_many(known.columns, draft.before)
-            known.columns = _after(met, draft, known.phase % period_of(met), number, needles)
+            made = _after(met, draft, known.phase % period_of(met), number, needles)
+            known.columns = with_openings_closed(draft, made, openings)
+            known.openings = openings_of(draft, met)
     except UnknownFabricError as unknown:
         known.columns, known.why = None, str(unknown)
     known.phase += 1 if draft.before else 0

@@ -45,6 +45,7 @@ from stepper.plan.lines.again.repeated_rounds import (
     of_rows_above,
     repeated_cycle,
 )
+from stepper.plan.lines.buttonhole_rows import lay_buttonholes
 from stepper.plan.lines.chart_work import work_chart
 from stepper.plan.lines.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
 from stepper.plan.lines.ended_rounds import end_with
@@ -85,6 +86,7 @@ from stepper.project.instructions import (
     BindOff,
     BothSides,
     BreakYarn,
+    Buttonholes,
     ChartWork,
     Crossed,
     EdgeRows,
@@ -161,6 +163,7 @@ _give(ChartWork, work_chart)
 _give(Ended, end_with)
 _give(StopShort, stop_short)
 _give(Crossed, check_crossings)
+_give(Buttonholes, lay_buttonholes)
 _give(Paced, check_pace)
 _give(PrintedCount, check_count)
 _give(RowsCount, check_rounds)

@@ -12,7 +12,7 @@ from stepper.plan.model import Item
 from stepper.plan.state.size_alone import AloneIn, LinesAlone
 from stepper.plan.stitches.phrase import WorkedPhrase
 from stepper.plan.stitches.round_sources import ChartRound
-from stepper.project.instructions import Line
+from stepper.project.instructions import Buttonholes, Line
 from stepper.project.model import Fabric
 from stepper.project.problems import Span
 from stepper.records import dataclass
@@ -186,6 +186,10 @@ class LastWorked:
     """Draft from which a line says that the piece is measured onwards; 0 if none does."""
     marked: int = 0
     """Index after the draft into which marks to measure from were last hung; 0 for none."""
+    buttonholes: Buttonholes | None = None
+    """The buttonholes last laid into rows; None for none."""
+    unholed: bool = False
+    """Whether the part in hand is worked again without its buttonholes."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -212,6 +216,16 @@ Column = tuple[Cell, ...]
 """What a stitch of the fabric is on each row of the repeat, in order."""
 
 
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """Stitches bound off within a row, between others."""
+
+    at: int
+    """Stitches before it on the needle, from the right side."""
+    columns: tuple[Column, ...]
+    """What they were, from the right side."""
+
+
 @dataclass(slots=True, kw_only=True)
 class Established:
     """The pattern last set up, and what became of it (`stepper.plan.fabric.established`)."""
@@ -228,6 +242,8 @@ class Established:
     """Columns from the right side; None if nobody has asked yet, or they cannot be told."""
     phase: int = 0
     """Cell of the columns that the next row works."""
+    openings: tuple[Opening, ...] = ()
+    """What the last row bound off between its other stitches."""
     reached: int = 0
     """Index after the last draft that the columns were carried through."""
     since: int = 0

@@ -43,7 +43,7 @@ from stepper.project.reading.chart_lines import ChartBuilder
 from stepper.project.reading.elements import name_part
 from stepper.project.reading.manners import forms_name, is_as_set, is_even, manner_of
 from stepper.project.reading.occasions import edge_of, is_short, side_of, type_of
-from stepper.project.reading.shapings import code_of
+from stepper.project.reading.shapings import beside, code_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 from stepper.records import dataclass
 
@@ -83,7 +83,7 @@ class Builder(ChartBuilder):
             if child.data in ("head", "head_all", "head_next", "head_parity", "head_when"):
                 head = self._head(child)
             else:
-                sentences.extend(self._sentence(child))
+                sentences.extend(beside(self._sentence(child), sentences))
         return head, tuple(sentences)
 
     def _head(self, tree: Tree[Token]) -> Head:

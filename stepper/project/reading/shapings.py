@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
-from typing import Any
+from typing import Any, Final
 
 from lark import Token
 
@@ -13,6 +14,7 @@ from stepper.project.instructions import (
     Assumed,
     AtIntervals,
     AtOnce,
+    Buttonholes,
     Crossed,
     EdgeShaping,
     EdgesTogether,
@@ -21,6 +23,7 @@ from stepper.project.instructions import (
     Labelled,
     Phrase,
     Repeated,
+    RowsCount,
     Sentence,
     Striped,
     Together,
@@ -32,6 +35,16 @@ from stepper.project.reading.manners import manner_of
 from stepper.project.reading.occasions import OccasionBuilder, side_of, type_of
 from stepper.project.stitchwork import Numbers, Several, Until, Work
 from stepper.records import dataclass
+from stepper.regex import regex
+
+_N: Final = r"\d+(?:\s*[(\[]\s*[\d\s,;:]+[)\]])?"
+_HOLES: Final = regex(
+    rf"with\s+(?:(?:(?P<number>{_N})|an?)\s+)?buttonholes?(?:\s+as\s+before)?(?P<right>\s+at\s+right\s+front)?"
+    rf"(?:\s+(?:in|on)\s+rows?\s+(?P<rows>[\d\s,and]+?)"
+    rf"|\s+every\s+(?P<every>\d+)(?:st|nd|rd|th)?\s+rows?\s+from\s+row\s+(?P<first>\d+)(?:\s+(?P<times>{_N})\s+times)?)?"
+    rf"(?:\s*,\s*(?P<ends>{_N})\s+sts\s+from\s+each\s+end)?\s*,?",
+    re.I,
+)
 
 
 @dataclass(slots=True, kw_only=True)
@@ -226,6 +239,39 @@ class ShapingBuilder(OccasionBuilder):
         direction = -1 if str(change.children[0]).lower().startswith("dec") else 1
         return Paced(direction, self._numbers(number), self.nth(every), self._tree_place(tree))
 
+    def _do_holed(self, tree: Any) -> Buttonholes:
+        """Read "with 7 buttonholes in row 4, 4 sts from each end, by yo, k2tog"."""
+        token = tree.children[0]
+        told = _HOLES.fullmatch(str(token))
+        assert told is not None, token
+
+        def number(name: str) -> Numbers | None:
+            words = told[name]
+            if not words:
+                return None
+            return self._numbers(Token("NUMBERS", words, (token.start_pos or 0) + told.start(name)))
+
+        named = told["rows"] or told["first"] or ""
+        made = self._inside(tree.children[1]) if len(tree.children) > 1 else ()
+        return Buttonholes(
+            made,
+            self._tree_place(tree),
+            number("number"),
+            tuple(int(row) for row in re.findall(r"\d+", named)),
+            number("ends"),
+            int(told["every"] or 0),
+            number("times"),
+            right=told["right"] is not None,
+        )
+
+    _do_holed_again = _do_holed
+
+    def _do_holed_more(self, tree: Any) -> Buttonholes:
+        return Buttonholes((), self._tree_place(tree), more=True)
+
+    def _do_not_holed(self, tree: Any) -> Buttonholes:
+        return Buttonholes((), self._tree_place(tree), none=True)
+
     def _after(self, tree: Any) -> UntilLength | UntilCount | None:
         """Read when a shaping begins beside another; None if it begins with it."""
         if tree.data == "delayed_count":
@@ -235,6 +281,19 @@ class ShapingBuilder(OccasionBuilder):
     def _when_measures(self, tree: Any) -> UntilLength:
         length, from_ = tree.children[:2]
         return UntilLength(self._length(length), True, self._start(from_), False)
+
+
+def beside(made: Sequence[Sentence], before: Sequence[Sentence]) -> list[Sentence]:
+    """Return what a sentence was made to, buttonholes with the rows that are worked again beside them.
+
+    Args:
+        made: What the sentence was made to.
+        before: What stands before it in its line.
+    """
+    rows = next((one for one in reversed(before) if not isinstance(one, RowsCount)), None)
+    if not isinstance(rows, Repeated):
+        return list(made)
+    return [replace(one, again=rows) if isinstance(one, Buttonholes) and one.rows else one for one in made]
 
 
 def _named(tree: Any) -> str:

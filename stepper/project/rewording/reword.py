@@ -22,6 +22,7 @@ from stepper.project.rewording.clauses.results import write_results
 from stepper.project.rewording.clauses.tails import take_tails_off
 from stepper.project.rewording.gathered import write_gathered
 from stepper.project.rewording.on_needles.bind_offs import write_bind_offs
+from stepper.project.rewording.on_needles.buttonhole_words import write_buttonholes
 from stepper.project.rewording.on_needles.counted import write_counts
 from stepper.project.rewording.on_needles.drawn_up import write_drawn_up
 from stepper.project.rewording.on_needles.edge_lists import write_edge_lists
@@ -145,6 +146,7 @@ def undress(plain: str) -> Reworded:
 _STAGES: Final = (
     write_hub_rounds,
     write_neck_turns,
+    write_buttonholes,
     write_drawn_up,
     write_bind_offs,
     write_parted_cast_ons,

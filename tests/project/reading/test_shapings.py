@@ -4,6 +4,9 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.project.instructions import Buttonholes, Repeated
+from stepper.project.reader import read_project
+from stepper.project.stitchwork import Work
 from tests.plan.test_compile import compiled, plan_of
 from tests.project.samples import HEAD, project
 
@@ -84,3 +87,42 @@ def test_smaller_and_larger_needles_are_those_of_the_gauges() -> None:
     work = "With smaller needles, cast on 20 sts.\nJoin in the round.\nChange to larger needles and knit 2 rounds.\nBind off."
     assert [round_.needle_mm for round_ in plan_of(project(work, head=two)).rounds] == [3.25, 4.0, 4.0, 4.0]
     assert '"smaller needles" is clear only where' in compiled(project(work)).problems[0].message
+
+
+def holes(printed: str) -> Buttonholes:
+    """Return what the last sentence of a line tells of its buttonholes."""
+    read = read_project(project(f"Cast on 60 sts.\nWork flat.\n{printed}")).project
+    assert read is not None
+    made = read.sections[0].lines[-1].sentences[-1]
+    assert isinstance(made, Buttonholes)
+    return made
+
+
+def test_all_that_is_told_is_kept() -> None:
+    """How many, in which row, how far from the ends and how each is made."""
+    found = holes("Knit 7 rows. With 5 buttonholes in row 4, 3 sts from each end, by yo, k2tog.")
+    assert found.number is not None
+    assert found.ends is not None
+    assert (found.number.values, found.ends.values) == ((5,), (3,))
+    assert found.rows == (4,)
+    assert [one.stitch for one in found.made if isinstance(one, Work)] == ["yo", "k2tog"]
+
+
+def test_rows_at_intervals_have_a_first() -> None:
+    """And may say how often."""
+    found = holes("Knit 60 rows. With a buttonhole every 14th row from row 5 4 times by k3, yo, k2tog, k to end.")
+    assert (found.every, found.rows, found.number) == (14, (5,), None)
+    assert found.times is not None
+    assert found.times.values == (4,)
+
+
+def test_rows_that_are_repeated_count_with_them() -> None:
+    """The first of 36 rows is the one written out."""
+    rows = "Row 1 (RS): Knit.\nRow 2: Knit.\nRep rows 1-2 17 times more. With a buttonhole in row 11 by k3, yo, k2tog, k to end."
+    assert isinstance(holes(rows).again, Repeated)
+    assert holes("Knit 12 rows. With a buttonhole in row 11 by k3, yo, k2tog, k to end.").again is None
+
+
+def test_the_next_one_is_told_apart() -> None:
+    """It is worked in rows of its own."""
+    assert holes("Buttonhole row: K3, yo, k2tog, k to end.\nKnit 3 rows.\nWork another buttonhole.").more

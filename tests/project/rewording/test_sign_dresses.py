@@ -6,6 +6,7 @@ What a line says in the new dress is held against the rows that the corpus has f
 from __future__ import annotations
 
 import random
+from functools import partial
 
 import pytest
 
@@ -19,17 +20,23 @@ LEAST = {"joints": 0.8, "fractions": 0.8}
 """Least share that must be read of a kind of manners; of the others nine in ten."""
 
 
+def _drawn(kind: str, manner: str, name: str) -> float:
+    """Return the number by which an entry is drawn for a manner."""
+    return random.Random(f"{kind} {manner} {name}").random()
+
+
 def sample(kind: str, each: int = 2) -> list[tuple[str, Manner]]:
     """Draw entries for every manner of a kind, always the same."""
     drawn = []
     for manner in of_kind(kind):
         # "R1" is neither a row nor a round, so nothing is told of a row that is taken as a round.
-        names = sorted(
+        names = [
             name
             for name, one in entries().items()
             if one.meanings[0] != ["refuse"] and (one.told or "") != "taken as a round"
-        )
-        random.Random(f"{kind} {manner.name}").shuffle(names)
+        ]
+        # Each name by a number of its own, so that an entry more leaves the others where they are.
+        names.sort(key=partial(_drawn, kind, manner.name))
         fitting = (name for name in names if in_dress(entries()[name], manner) is not None)
         drawn += [(name, manner) for name, _ in zip(fitting, range(each), strict=False)]
     return drawn

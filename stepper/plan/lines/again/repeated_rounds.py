@@ -79,8 +79,28 @@ def repeated_cycle(repeated: Repeated, needles: Needles) -> tuple[Template, ...]
                 f"The rounds written out are {known}.",
             )
             return ()
-        return tuple(needles.section.numbered[number] for number in repeated.numbers)
-    return last_rounds(repeated, needles)
+        cycle = tuple(needles.section.numbered[number] for number in repeated.numbers)
+        return () if _holed(cycle, repeated, needles) else cycle
+    cycle = last_rounds(repeated, needles)
+    return () if repeated.last is None and _holed(cycle, repeated, needles) else cycle
+
+
+def _holed(cycle: tuple[Template, ...], repeated: Repeated, needles: Needles) -> bool:
+    """Return whether buttonholes lie in rounds where these are written out; if so, that is reported."""
+    holed = (draft for draft in needles.drafts[needles.section.start :] if draft.opened is not None)
+    found = any(
+        draft.template in cycle and draft.template is not None and draft.line == draft.template.place.line
+        for draft in holed
+    )
+    if found:
+        _miss_buttonholes(repeated, needles)
+    return found
+
+
+def _miss_buttonholes(repeated: Repeated, needles: Needles) -> None:
+    """Report rows with buttonholes that are worked again, as whether these come again is not said."""
+    told = "buttonholes lie in the rows repeated, and the line does not say whether they come again."
+    needles.miss(repeated.place, told, "Write those rows out, or say in which rows the buttonholes lie.")
 
 
 def of_rows_above(repeated: Repeated, needles: Needles) -> Repeated:
@@ -206,6 +226,9 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
         if len(last) != 1:
             needles.miss(repeated.place, f"the two rows before this line have not one {repeated.side} row.")
             return ()
+    if any(draft.opened is not None for draft in last):
+        _miss_buttonholes(repeated, needles)
+        return ()
     again = tuple(
         _in_its_yarn(draft, draft.template, last)
         for draft in last

@@ -121,6 +121,9 @@ def work_mirrored(drafts: list[DraftRound], skip: int, instruction: AsPart, need
         needles: The knitting in hand.
     """
     place = instruction.place
+    if any(draft.opened is not None for draft in drafts[skip:]):
+        told = "the rows come without the buttonholes of the other side."
+        needles.warn(instruction.place, told)
     why = _hindrance(drafts[skip:])
     if why or len(drafts) <= skip:
         told = f"{why or 'no rows of that part are known'}; it is not worked from the other edge here."

@@ -1,0 +1,212 @@
+"""Write buttonholes that a line makes beside its rows as a sentence of their own. No I/O.
+
+"Rib 7 rows, making 7 buttonholes in row 4 thus: (yrn, work 2 tog), first and last 4 sts from ends, remainder spaced
+evenly between" tells how many, in which rows, how each is made, how far from the ends and that they lie evenly, in any
+order and in many words. Each of these is looked for behind "making … buttonholes" until the sentence ends; words that
+are none of them leave the line as it is. What they come to is "With 7 buttonholes in row 4, 4 sts from each end, by yo,
+k2tog." Looked for only in a line that nothing else reads. Source: the wording of patterns in print, US and UK; common
+practice.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import Final
+
+from stepper.project.reading.elements import WORDS
+from stepper.project.rewording.reworded import Reworded, laid_anew
+from stepper.project.rewording.synonym import N
+from stepper.regex import regex
+
+_HOLES: Final = r"(?:button\s?-?holes?|holes?\s+for\s+(?:the\s+)?buttons?)\b"
+_NTH: Final = r"(?:\d+(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)"
+_COUNTED: Final = (
+    rf"(?:(?P<number>{N})|an?(?:other)?|one\s+more|the|(?:the\s+)?(?:next|last|{_NTH}))"
+)
+_LIST: Final = rf"{_NTH}(?:\s*(?:,\s*(?:and\s+)?|and\s+|&\s*){_NTH})*"
+_MAKING: Final = regex(
+    r"(?P<lead>\s*(?:[,;]\s*|\.\s+)?(?:\band\s*,?\s*|\bbut\s+|\bwhile\s+)?(?:\bat\s+the\s+same\s+time\s*,?\s*)?)"
+    rf"(?:(?:on|in)\s+(?:the\s+)?(?P<nths>{_LIST})\s+(?:rows?|rnds?|rounds?)\s*,?\s+)?"
+    rf"\b(?P<verb>mak(?:e|ing)|work(?:ing)?|plac(?:e|ing)|form(?:ing)?|includ(?:e|ing)|with)\s+"
+    rf"(?:(?P<evenly>evenly\s+spaced)\s+)?(?:{_COUNTED}\s+)?(?:(?P<spaced>evenly\s+spaced)\s+)?{_HOLES}",
+    re.I,
+)
+_EVENLY: Final = regex(
+    r"[\s,;]*(?:(?:and|with)\s+)?(?:(?:the\s+)?(?:remainder|rest|others?|remaining\s+(?:ones|\d+|\w+)|remaining)\s+(?:to\s+be\s+)?)?"
+    r"(?:(?:evenly\s+spaced|spaced?\s+(?:out\s+)?evenly|evenly|equally\s+spaced|spaced\s+equally|at\s+equal\s+distances)\b)"
+    r"(?:\s+(?:between(?:\s+(?:them|these|the\s+two))?|apart|(?:along|across|over|in|on|down|up)\s+(?:the\s+)?(?:whole\s+)?(?:row|band|edge|front|length(?:\s+of\s+(?:the\s+)?(?:row|band|edge))?|sts|stitches)\b(?!\s*\d)))?",
+    re.I,
+)
+_ROWS: Final = regex(
+    rf"[\s,;]*(?:(?:in|on|over|across|along|when\s+working)\s+)(?:the\s+)?(?:(?P<nths>{_LIST})(?:\s+(?:rows?|rnds?|rounds?))?"
+    r"|(?:rows?|rnds?|rounds?)\s+(?P<numbers>\d+(?:\s*(?:,\s*(?:and\s+)?|and\s+|&\s*)\d+)*)|(?P<this>(?:this|the\s+next|next|same)\s+(?:row|rnd|round)))\b",
+    re.I,
+)
+_EVERY: Final = regex(
+    rf"[\s,;]*(?:in|on)?\s*(?:every|each)\s+(?P<every>{_NTH})\s+(?:row|rnd|round)"
+    rf"[\s,;]*(?:(?:beg(?:inning)?|start(?:ing)?|first)\.?\s+(?:at|on|with|from|in)|the\s+first\s+(?:one\s+)?(?:in|on)|from)\s+(?:the\s+)?(?:row\s+(?P<row>\d+)|(?P<nth>{_NTH})(?:\s+row)?)"
+    rf"(?:[\s,;]*(?P<times>{N})\s+times(?:\s+(?:in\s+all|altogether|in\s+total))?)?",
+    re.I,
+)
+_ENDS: Final = regex(
+    rf"[\s,;]*(?:(?:with\s+)?(?:the\s+)?first\s+and\s+last\s+(?:(?:one|buttonholes?)\s+)?(?:worked\s+|placed\s+|to\s+be\s+)?(?:at\s+)?(?P<first>{N})\s*(?:sts?|stitches)\s+(?:in\s+)?from\s+(?:the\s+|each\s+|either\s+|both\s+)?(?:ends?|edges?)(?:\s+of\s+(?:the\s+)?(?:row|band))?"
+    rf"|(?:beginning\s+and\s+ending\s+)?(?P<each>{N})\s*(?:sts?|stitches)\s+(?:in\s+)?from\s+(?:each|either|both|the)\s+(?:ends?|edges?)(?:\s+of\s+(?:the\s+)?(?:row|band))?)\b",
+    re.I,
+)
+_BEFORE: Final = regex(
+    r"[\s,;]*(?:made\s+|worked\s+)?(?:as|like)\s+(?:before|(?:the\s+)?(?:last|first|others?|previous)(?:\s+ones?)?)\b", re.I
+)
+_WHERE: Final = regex(
+    r"[\s,;]*(?P<where>(?:at|in|on|into)\s+(?:the\s+)?(?:right|button\s?hole|front)\s+(?:front|band|border|edge)(?:\s+(?:edge|band|border))?(?:\s*\([^()*\d]*\))?)",
+    re.I,
+)
+_THUS: Final = r"(?:thus|as\s+foll(?:ow)?s?\.?|like\s+this|so|by|by\s+working|each\s+(?:one\s+)?(?:worked(?:\s+(?:thus|by|as\s+follows))?|thus|by)|worked\s+(?:thus|as\s+follows))"
+_BRACKET: Final = regex(rf"[\s,;]*(?:{_THUS}\s*[:,-]?\s*)?\(\s*(?P<how>[^()*]+?)\s*\)(?!\s*(?:\d|twice|to\b))", re.I)
+_TOLD: Final = rf"\s*[,;]\s*(?:(?:the\s+)?(?:first|remainder|rest|others?|remaining|(?:{N})\s*(?:sts?|stitches)\s+(?:in\s+)?from)\b|evenly\b|spaced\b)"
+_HOW: Final = regex(rf"[\s,;]*(?:{_THUS}\s*[:,-]?|[:=]|-+)\s*(?P<how>(?!(?:the\s+)?first\b)(?:(?!{_TOLD})[^.]|\.(?=\w)|(?<=\b[a-z])\.(?=\s*[,;\d])|(?<=tog)\.(?=\s*[,;)]))*)", re.I)
+_CLOSING: Final = regex(
+    r"[\s,;(]*(?:and\s+)?(?:(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row\s*,?\s*)?(?:cast(?:ing)?\s+on|co)\s+(?:them\s+on\s+)?(?:(?:\d+|the\s+same\s+number|them|these)\s*(?:sts\s+)?)?(?:again\s+)?(?:over\s+(?:each|those|the\s+gap|them)[^.;()]*?|(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+row|again(?:\s+(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+row)?)\s*\)?(?=\s*(?:[.;,)]|$))",
+    re.I,
+)
+_STOP: Final = regex(r"\s*(?:\.(?=\s|$)|$)")
+_OVER: Final = regex(r"\b(?:yrn|yfwd|yfd|yf|wyf|w\.?\s?f(?:wd)?\.?|wool\s+forward|yarn\s+(?:forward|over)|wrn|yon)(?=\s*(?:,|\)|$))", re.I)
+_TOGETHER: Final = regex(r"\b(?:work|rib|patt|take)\s*(?:2|two)\s*tog(?:ether)?\b\.?", re.I)
+_SHORT: Final = regex(r"\b(?:make|work)\s+(?P<more>another|one\s+more|an?other|a\s+second|a\s+further)\s+button\s?-?hole\b(?:\s+(?:as|like)\s+(?:before|the\s+(?:last|first)))?", re.I)
+_WITHOUT: Final = regex(
+    rf"\s*[,;]?\s*(?:\band\s+|\bbut\s+)?(?:\b(?:omit(?:ting)?|without|with\s+no|leav(?:e|ing)\s+out)\s+(?:the\s+|all\s+|any\s+|making\s+)*{_HOLES})(?=\s*(?:\.|$))",
+    re.I,
+)
+_ALONE: Final = regex(r":\s*(?P<word>(?:work\s+in\s+)?(?:rib|patt(?:ern)?))$", re.I)
+"""A row of which no more is told than that its pattern goes on: "Buttonhole row: Rib"."""
+
+
+def write_buttonholes(line: Reworded) -> Reworded:
+    """Write buttonholes made beside rows as a sentence behind them.
+
+    Returns:
+        The line; the same if it makes none, or tells of them in words that are not known.
+    """
+    text = line.text
+    if "hole" not in text.lower():
+        return line
+    without = _WITHOUT.search(text)
+    if without is not None and text[: without.start()].strip():
+        return laid_anew(line, *without.span(), (". Without buttonholes",))
+    more = _SHORT.search(text)
+    if more is not None:
+        return _written_more(line, more)
+    for making in _MAKING.finditer(text):
+        found = _parts(text, making)
+        if found is None:
+            continue
+        words, kept, end = found
+        lead = text[: making.start()].rstrip(" ,;")
+        if not lead or lead.endswith((".", ":")) or "*" in lead.rsplit(". ", 1)[-1]:
+            continue  # no rows are said before it
+        start = len(lead)
+        tail = "" if text[end:].startswith(".") else "."
+        alone = _ALONE.search(lead)
+        if alone is not None:
+            start, words = alone.start("word"), f"Work in pattern. {words}"
+        written = laid_anew(line, start, end, (f"{'' if alone is not None else '. '}{words}{tail}",))
+        return replace(written, kept=(*written.kept, *kept))
+    return line
+
+
+def _written_more(line: Reworded, more: re.Match[str]) -> Reworded:
+    """Write "make another buttonhole as before" as a sentence of its own."""
+    before, behind = line.text[: more.start()], line.text[more.end() :]
+    lead = before.rstrip(" ,;")
+    aside = re.match(r"\s*\((?P<said>[^()*\d]*)\)", behind)
+    end = more.end() + (aside.end() if aside is not None else 0)
+    if lead.lower().endswith(" and"):
+        lead = lead[:-4].rstrip(" ,")
+    if not _STOP.match(line.text, end) and not line.text[end:].lstrip().startswith((",", ";")):
+        return line
+    sign = ". " if lead and not lead.endswith((".", ":")) else " " if lead else ""
+    start = len(lead)
+    rest = re.compile(r"\s*[,;]\s*(?:and\s+|then\s+)*").match(line.text, end)
+    words = f"{sign}Work another buttonhole{'. ' if rest is not None else ''}"
+    written = laid_anew(line, start, rest.end() if rest is not None else end, (words,))
+    return replace(written, kept=(*written.kept, aside["said"].strip())) if aside is not None else written
+
+
+def _parts(text: str, making: re.Match[str]) -> tuple[str, list[str], int] | None:
+    """Return what is told of buttonholes in the words that are read, what is only said, and where it ends."""
+    at = making.end()
+    number = _number(making["number"]) if making["number"] else ""
+    known: dict[str, str] = {"rows": _in_rows(making["nths"])} if making["nths"] else {}
+    kept: list[str] = []
+    while not _STOP.match(text, at):
+        for name, pattern in (
+            ("every", _EVERY), ("rows", _ROWS), ("ends", _ENDS), ("evenly", _EVENLY), ("before", _BEFORE),
+            ("where", _WHERE), ("closing", _CLOSING), ("bracket", _BRACKET), ("how", _HOW),
+        ):  # fmt: skip
+            match = pattern.match(text, at)
+            if match is None or name in known or match.end() == at:
+                continue
+            if name in ("bracket", "how"):
+                if "made" in known:
+                    return None
+                how = match["how"]
+                closing = _CLOSING.search(how)
+                if closing is not None and closing.end() == len(how.rstrip()):
+                    how = how[: closing.start()]
+                known["made"] = _made(how)
+            elif name == "every":
+                first = match["row"] or _ordinal(match["nth"])
+                often = f" {match['times']} times" if match["times"] else ""
+                known["rows"] = f" every {_ordinal(match['every'])}th row from row {first}{often}"
+            elif name == "rows" and match["this"]:
+                known["rows"] = ""
+            elif name == "rows":
+                known["rows"] = _in_rows(match["nths"] or match["numbers"])
+            elif name == "ends":
+                known["ends"] = f", {_number(match['first'] or match['each'])} sts from each end"
+            elif name == "where":
+                kept.append(match["where"])
+                known["right"] = " at right front" if re.search(r"\bright\b", match["where"], re.I) else ""
+            known.setdefault(name, match.group())
+            at = match.end()
+            break
+        else:
+            return None
+    if "made" not in known and "before" not in known:
+        return None  # how they are made is not told
+    spread = number and ("evenly" in known or "ends" in known or making["evenly"] or making["spaced"])
+    if number and number != "1" and not (spread or "*" in known.get("made", "")):
+        return None  # several, and where they lie is not told
+    told = f"{number} buttonholes" if spread or (number and "made" not in known) else "a buttonhole"
+    by = f" by {known['made']}" if "made" in known else ""
+    again = " as before" if "made" not in known else ""
+    rows, ends = known.get("rows", ""), known.get("ends", "")
+    right = known.get("right", "")
+    return f"With {told}{again}{right}{rows}{ends}{',' if ends and by else ''}{by}", kept, at
+
+
+def _in_rows(listed: str) -> str:
+    """Return in which rows buttonholes lie, from a list of their numbers."""
+    rows = [_ordinal(one) for one in re.findall(rf"{_NTH}|\d+", listed, re.I)]
+    return f" in row{'s' if len(rows) > 1 else ''} {', '.join(rows)}"
+
+
+def _made(how: str) -> str:
+    """Return how a buttonhole is made in the words that are read within a row."""
+    words = _TOGETHER.sub("k2tog", _OVER.sub("yo", how.strip(" ,;:")))
+    return re.sub(r"\bcast\s+off\b", "bind off", words, flags=re.I)
+
+
+def _number(told: str) -> str:
+    """Return a number in figures."""
+    return str(WORDS.index(told.lower())) if told.lower() in WORDS else told
+
+
+_ORDINALS: Final = (
+    "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth",
+)  # fmt: skip
+
+
+def _ordinal(told: str) -> str:
+    """Return the number of a row: `4th`, `fourth`, `4`."""
+    return str(_ORDINALS.index(told.lower()) + 1) if told.lower() in _ORDINALS else re.sub(r"\D", "", told)
