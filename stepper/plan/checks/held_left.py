@@ -29,22 +29,33 @@ def check_picked_up(lines: Sequence[Line], needles: Needles, since: int) -> None
         return
     for line in lines:
         named = (
-            name
+            (name, called)
             for name, number in needles.held.items()
-            if not is_unnamed(name)
-            and (_speaks_of(name, line.text) or _picks_as_many(name, number, line.text))
+            if (called := _called(name, needles))
+            and (
+                (called == name and _speaks_of(name, line.text))
+                or _picks_as_many(called, number, line.text)
+            )
         )
-        name = next(named, "")
+        name, called = next(named, ("", ""))
         own = (draft for draft in needles.drafts[since:] if draft.line == line.place.line)
         if name and any("pu" in draft.codes for draft in own):
             number = needles.held[name]
             needles.report(
                 line.place,
-                f"{number} stitches are on hold for {name}, and the line picks up new ones there.",
-                f'Write "k across {number} held {name} sts" if those are meant.',
+                f"{number} stitches are on hold for {called}, and the line picks up new ones there.",
+                f'Write "k across {number} held {called} sts" if those are meant.',
             )
             needles.lose()
             return
+
+
+def _called(name: str, needles: Needles) -> str:
+    """Return what held stitches are called: those without a name by the section that put them on hold."""
+    if not is_unnamed(name):
+        return name
+    section = needles.held_by.get(name, ("", 0))[0]
+    return section if section != needles.section.name else ""
 
 
 @lru_cache(maxsize=4096)

@@ -30,6 +30,7 @@ from stepper.project.rewording.on_needles.hub_rounds import write_hub_rounds
 from stepper.project.rewording.on_needles.join_lists import write_join_lists
 from stepper.project.rewording.on_needles.parted_cast_ons import write_parted_cast_ons
 from stepper.project.rewording.on_needles.neck_turns import write_neck_turns
+from stepper.project.rewording.on_needles.neck_rows import write_neck_rows
 from stepper.project.rewording.on_needles.rings import write_rings
 from stepper.project.rewording.on_needles.stops import write_stops
 from stepper.project.rewording.openings import write_openings_in_order
@@ -164,6 +165,7 @@ _STAGES: Final = (
     write_waste_yarn,
     write_foot_rounds,
     write_rows,
+    write_neck_rows,
     write_moves,
     write_edge_lists,
     write_edge_steps,

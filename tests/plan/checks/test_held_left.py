@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.plan.test_compile import faults, plan_of
-from tests.project.samples import project
+from tests.project.samples import HEAD, project
 
 NECK = """Cast on 60 sts. Work flat.
 Knit 2 rows.
@@ -40,3 +40,11 @@ def test_what_is_left_on_hold_at_the_end_is_told() -> None:
     assert "20 stitches are still on hold for back neck when the last line is done." in [
         warning.text for warning in plan.warnings
     ]
+
+
+def test_stitches_without_a_name_are_those_of_the_part_that_left_them() -> None:
+    """A neckband picked up beside them would leave them to run."""
+    work = "Cast on 60 sts. Work flat.\nK20, hold 20, k to end.\nBind off."
+    head = HEAD.replace("name: body", "name: front")
+    text = project(work, head=head) + "  - name: neckband\n    work: |\n      Pick up and knit 24 sts down left side, 20 sts from front neck, and 24 sts up right side.\n"
+    assert "20 stitches are on hold for front, and the line picks up new ones there" in faults(text)

@@ -22,25 +22,25 @@ from stepper.regex import regex
 
 _STS: Final = r"(?:sts?\b\.?(?=\W)|stitch(?:es)?\b)"
 _PICK: Final = regex(
-    r"\b(?:pick(?:ing)?\s+up|pu|(?:knit|k)\s+up(?=\s+(?:the\s+)?\d))(?:\s*(?:and|&)\s*(?:knit\b|k\b\.?|k(?=\s?\d)))?\s+(?:sts?\s+|stitches\s+)?(?:as\s+foll(?:ow)?s\s*:\s*)?(?:the\s+)?", re.I
+    r"\b(?:pick(?:ing)?\s+up|pu|(?:knit|k)\s+up(?=\s+(?:the\s+)?\d))(?:\s*(?:and|&)\s*(?:knit\b|k\b\.?|k(?=\s?\d)))?(?:\s*,\s*(?P<facing>(?:with\s+)?(?:the\s+)?(?:rs|right\s+side)\s+(?:outside|facing)(?:\s+you)?)\s*,)?\s+(?:sts?\s+|stitches\s+)?(?:as\s+foll(?:ow)?s\s*:\s*)?(?:the\s+)?", re.I
 )
 _PLACE: Final = (
     r"(?:evenly\s+)?(?:along|down|up|across|around|round|over|in|on|at|between|into|to|from|through|under|below|behind|for)\b"
-    r"[^,;.:()=+\d\u2013\u2014*\[\]]*?"
+    r"[^,;.:()=+\d\u2013\u2014*\[\]]*?|(?:left|right)(?:\s+(?:side|front|neck|slope))?(?=\s*(?:[,;.:)=\u2013\u2014-]|$))"
 )
 _MARK: Final = r"(?:pm|place\s+(?:a\s+)?marker)(?:\s+for\s+[a-z][a-z ]{1,20}?)?"
 _GO_ON: Final = rf"(?:(?:another\s+)?(?:{N}|(?:the\s+)?same\b|as\s+many\b)|pick|pu\b|{_MARK}|[kp]\s*\d|knit|work|join|the\s+\d)"
 _NEXT: Final = (
-    rf"(?=\s*[,;.:()=+]|\s*[\u2013\u2014]|\s*-+\s*\d|\s+and\s+(?:then\s+)?{_GO_ON}|\s+then\s+{_GO_ON}|\s*$)"
+    rf"(?=\s*[,;.:()=+]|\s*[\u2013\u2014]|\s*-+\s*\d|\s+and\s+(?:then\s+)?{_GO_ON}|\s+(?:then|plus)\s+{_GO_ON}|\s*$)"
 )
 _ITEM: Final = regex(
     rf"(?:another\s+)?(?:(?P<number>{N})(?:\s+more)?|(?P<same>(?:the\s+)?same(?:\s+(?:number|amount))?(?:\s+of)?|as\s+many))"
-    rf"(?P<marked>\s+marked)?(?:\s*{_STS})?(?:\s+more)?(?:\s+(?P<where>{_PLACE}(?:\s*,\s*(?:out|up|down|along|around|across|over|from|starting|beginning|ending)\b[^,;.:()=\d*\[\]]*?)?))?"
-    rf"(?:\s*[(,]?\s*(?P<mark>mark(?:ing)?\s+(?:it|this(?:\s+one)?|the)(?:\s+{_STS})?|(?:this\s+is\s+)?(?:the\s+)?marked\s+{_STS})(?:\s+with\s+(?:a\s+)?[a-z ]{{3,30}}?)?\s*\)?)?{_NEXT}",
+    rf"(?P<marked>\s+marked)?(?:\s*(?:(?:cast|bound|bind)-?\s?(?:off|on)\s+)?{_STS})?(?:\s+more)?(?:\s+(?P<where>{_PLACE}(?:\s*,\s*(?:out|up|down|along|around|across|over|from|starting|beginning|ending)\b[^,;.:()=\d*\[\]]*?)?))?"
+    rf"(?:\s*[(,]?\s*(?P<mark>mark(?:ing)?\s+(?:it|this(?:\s+one)?|the)(?:\s+{_STS})?|(?:this\s+is\s+)?(?:the\s+)?marked\s+{_STS})(?:\s+with\s+(?:a\s+)?[a-z ]{{3,30}}?)?\s*!?\s*\)?)?{_NEXT}",
     re.I,
 )
 _JOINT: Final = regex(
-    rf"\s*(?:[,;+]\s*(?:and\s+)?(?:then\s+)?|\band\s+(?:then\s+)?|\bthen\s+)(?P<pm>{_MARK}(?:\s*,\s*(?:and\s+)?(?:then\s+)?|\s+and\s+))?"
+    rf"\s*(?:[,;+]\s*(?:and\s+)?(?:then\s+)?|\band\s+(?:then\s+)?|\bthen\s+|\bplus\s+)(?P<pm>{_MARK}(?:\s*,\s*(?:and\s+)?(?:then\s+)?|\s+and\s+))?"
     r"(?:(?:pick(?:ing)?\s+up|pu|(?:knit|k)\s+up)(?:\s*(?:and|&)\s*(?:knit\b|k\b\.?|k(?=\s?\d)))?\s+)?(?=(?:another\s+)?(?:\d|one\b|two\b|three\b|four\b|five\b|six\b|eight\b|ten\b|the\s+same|same|as\s+many))",
     re.I,
 )
@@ -52,7 +52,7 @@ _HELD: Final = regex(
 )
 _OF_IT: Final = regex(r"\b(?:edges?|tops?|seams?|caps?|cast|bound|bind|corner|base|side)\b", re.I)
 _PASSED: Final = regex(
-    r"\bone\s+(?:side|edge|end|half)\b|\bagain\b|\bunderarm\s+(?:co|bo)\b|\b(?:co|bo)\s+(?:edge|row|sts|stitches)\b", re.I
+    r"\bround\s+(?:the\s+)?(?:neck|armhole|edge|front)\b|\bone\s+(?:side|edge|end|half)\b|\bagain\b|\bunderarm\s+(?:co|bo)\b|\b(?:co|bo)\s+(?:edge|row|sts|stitches)\b", re.I
 )
 """Words that name a place, though they may order something elsewhere."""
 _EACH: Final = regex(r"\b(?:each|both|either)\s+(?:\w+\s+)?(?:side|edge|front|half|slope)s?\b", re.I)
@@ -62,11 +62,19 @@ _KNITTED: Final = regex(r"\s+and\s+knit\b(?!\s*[\da-z])", re.I)
 """The other half of "pick up … and knit", told behind the edge."""
 
 
+_TOTAL: Final = regex(
+    rf"(?P<number>{N})(?:\s*{_STS})?(?P<all>\s+(?:in\s+all|altogether|in\s+total|total))?(?=\s*(?:\.(?!\s*(?-i:[a-z]))|$))", re.I
+)
+"""A number behind the last stretch, which may be that of all of them: "…, 119 in all"."""
+
+
 class _Item(NamedTuple):
     number: str
     where: str
     mark: str
     marked: bool
+    total: bool = False
+    """Whether it counts those before it."""
 
 
 def write_edge_lists(line: Reworded) -> Reworded:
@@ -83,14 +91,16 @@ def write_edge_lists(line: Reworded) -> Reworded:
         if found is None:
             continue
         items, end = found
+        total = items.pop() if items[-1].total else None
         lead = "Pick" if line.text[pick.start()].isupper() else "pick"
         words = ""
         for at, item in enumerate(items):
             words += f"{', ' if at else ''}{item.mark}{'pm for marked st, ' if item.marked else ''}"
             words += f"{'pick' if words else lead} up and knit {item.number} sts"
+        words += f". {total.number} sts" if total is not None else ""
         text += line.text[done : pick.start()] + words
         places += [*line.places[done : pick.start()], *([line.places[pick.end()]] * len(words))]
-        kept += [item.where for item in items if item.where]
+        kept += [words for words in (pick["facing"], *(item.where for item in items)) if words]
         done = end
     if not done:
         return line
@@ -104,6 +114,9 @@ def _items(text: str, at: int, *, summed: bool = False) -> tuple[list[_Item], in
     items: list[_Item] = []
     mark = ""
     while True:
+        total = _TOTAL.match(text, at) if items else None
+        if total is not None and (total["all"] or (len(items) > 1 and _comes_to(total["number"], items))):
+            return ([*items, _Item(total["number"], "", "", False, True)], total.end())
         match = _ITEM.match(text, at)
         where = match["where"] or "" if match is not None else ""
         if match is None or _orders(_EACH.sub(" ", where) if summed else where):
@@ -123,6 +136,14 @@ def _items(text: str, at: int, *, summed: bool = False) -> tuple[list[_Item], in
         mark = re.sub(r"(?:\s+and|\s*,\s*and)\s*,\s*$", ", ", mark)
 
 
+def _comes_to(total: str, items: list[_Item]) -> bool:
+    """Return whether a number is no less in any size than some stretches together."""
+    known = [_numbers(item.number) for item in items]
+    sizes = max(map(len, [_numbers(total), *known]))
+    wide = [(one * sizes)[:sizes] for one in [_numbers(total), *known]]
+    return all(size[0] >= sum(size[1:]) for size in zip(*wide, strict=True))
+
+
 def _orders(where: str) -> bool:
     """Return whether the words of a place may order something, or tell of stitches that wait."""
     if _HELD.search(where) and not _OF_IT.search(where):
@@ -137,7 +158,7 @@ def _told_as_sum(text: str, at: int) -> tuple[list[_Item], int] | None:
     if whole is None or listed is None or _orders(whole["where"] or ""):
         return None
     found = _items(text, listed.end(), summed=True)
-    if found is None or len(found[0]) < 2:
+    if found is None or len(found[0]) < 2 or found[0][-1].total:
         return None
     items, end = found
     if "(" in listed.group():

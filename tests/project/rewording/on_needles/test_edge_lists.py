@@ -72,3 +72,15 @@ def test_sums_are_looked_at_in_every_size() -> None:
     """One size that does not agree is enough."""
     assert written("Pick up 20 (24) sts: 10 (12) along the back and 10 (12) along the front.") == "Pick up and knit 20 (24) sts."
     assert "along the back" in written("Pick up 20 (24) sts: 10 (12) along the back and 10 (10) along the front.")
+
+
+@pytest.mark.parametrize("behind", ["108 sts in all", "108 altogether", "108 sts", "108"])
+def test_a_number_that_comes_to_all_of_them_is_a_count(behind: str) -> None:
+    """Picked up once more, the armhole would have twice as many."""
+    assert written(f"Pick up and knit 54 sts to the shoulder and the same down again, {behind}.") == "Pick up and knit 54 sts, pick up and knit 54 sts. 108 sts."
+
+
+def test_plus_is_a_joint_and_what_was_cast_off_an_edge() -> None:
+    """An armband is picked up over both."""
+    assert written("Pick up 10 (12) cast-off sts plus 88 (92) round armhole.") == "Pick up and knit 10 (12) sts, pick up and knit 88 (92) sts."
+    assert written("Pick up, RS outside, 18 + 18 along the neck, 36 along the back, 18 left.") == "Pick up and knit 18 sts, pick up and knit 18 sts, pick up and knit 36 sts, pick up and knit 18 sts."
