@@ -12,7 +12,7 @@ from stepper.language.places import end_sentence, sentence_case
 from stepper.plan.model import OpenKind, OpenRow, PartKind, Plan, Proposed, RowPart
 from stepper.plan.stitches.abbreviate import put_on_hold
 from stepper.session.effects import Effect
-from stepper.session.open_row.by_parts import Ask, PartQuestion
+from stepper.session.open_row.by_parts import Ask, PartQuestion, say_wanted
 from stepper.session.open_row.in_parts import begins_with, part_heard
 from stepper.session.open_row.telling import (
     SettleRow,
@@ -134,7 +134,8 @@ def ask_parts(row: OpenRow, question: PartQuestion) -> str:
         case Ask.TAKEN:
             return f"Do the {many} that wait {put_on_hold(question.name)} come onto the needles?"
         case Ask.COME:
-            return "How many stitches come onto the needles? If none, say no."
+            wanted = f" It is to be {say_wanted(question.wanted)}." if question.wanted is not None else ""
+            return f"How many stitches come onto the needles?{wanted} If none, say no."
         case Ask.ROUND:
             return "Do you go on in rounds?"
         case Ask.SUM:

@@ -288,6 +288,24 @@ class Proposed:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class CountWanted:
+    """What a page asks of a number of stitches that it leaves to the knitter: an odd one, a multiple of 4."""
+
+    multiple: int = 1
+    """What it is to be a multiple of. Range: 1 and up; 1 where any number will do."""
+    over: int = 0
+    """Stitches on top of that multiple. Range: below `multiple`."""
+    least: int = 0
+    """The range told beside it ("approx 95-107"), from here. Unit: stitches; 0 where none is told."""
+    most: int = 0
+    """To here; a range binds nobody."""
+
+    def takes(self, number: int) -> bool:
+        """Return whether a number is one of those asked for."""
+        return number % self.multiple == self.over
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class OpenRow:
     """A row that is not read or does not fit, up to which the garment is worked out."""
 
@@ -332,6 +350,8 @@ class OpenRow:
     """Whether a ring may be worked back and forth behind it, so that this is asked."""
     names: tuple[str, ...] = ()
     """The parts for which its words put stitches on hold, in their order."""
+    wanted: CountWanted | None = None
+    """What its words ask of the number of stitches that come; None where they leave none open."""
 
     @property
     def is_asked_by_parts(self) -> bool:

@@ -22,7 +22,7 @@ from stepper.project.reading.own_words import find_depended_on, turns_at_its_end
 from stepper.project.rewording.synonym import STS
 from stepper.regex import regex
 from stepper.session.state import OpenAnswer
-from stepper.settling.coming import CASTS_ON, open_behind, write_come
+from stepper.settling.coming import CASTS_ON, open_behind, wanted_in, write_come
 from stepper.settling.rows_asked import RowAsked, bound_off_at_edge
 from stepper.settling.written_rows import Forms
 
@@ -108,7 +108,7 @@ def asked_by_parts(row: OpenRow, asked: RowAsked) -> OpenRow:
             return replace(row, by_parts=frozenset({PartKind.HELD}), held=held)
         anew = not held or CASTS_ON.search(words) is not None
         kinds_come = {PartKind.ON} if anew else {PartKind.HELD, PartKind.ON}
-        return replace(row, by_parts=frozenset(kinds_come), held=held)
+        return replace(row, by_parts=frozenset(kinds_come), held=held, wanted=wanted_in(words))
     kinds = set[PartKind]()
     if "go" in depended and not (flat and bound_off_at_edge(words)):
         kinds.add(PartKind.OFF)

@@ -10,7 +10,7 @@ import re
 from collections.abc import Collection
 from typing import Final
 
-from stepper.plan.model import PartKind
+from stepper.plan.model import CountWanted, PartKind
 from stepper.project.page.unread.kept_rows import marked_rows
 from stepper.project.page.unread.left_open import LeftOpen
 from stepper.regex import regex
@@ -40,6 +40,46 @@ _AGAIN: Final = regex(
     re.I,
 )
 """Words by which another part is worked once more."""
+
+
+_PARITY: Final = regex(r"\b(?:an?\s+)?(?P<parity>odd|even)\s+(?:number|count|total|amount)\b", re.I)
+_MULTIPLE: Final = regex(
+    r"\b(?:a\s+)?multiple\s+of\s+(?P<of>\d+)(?:\s*st(?:itche)?s)?(?:\s*(?:\+|plus|and)\s*(?P<over>\d+)\b(?:\s+(?:over|more))?)?"
+    r"|\b(?:number\s+)?divisible\s+by\s+(?P<by>\d+)|\bcome\s+to\s+(?P<come>\d+)\s+and\s+(?P<rest>\d+)\s+over\b",
+    re.I,
+)
+_RANGE: Final = regex(
+    r"\b(?:approx(?:imately)?\.?|about|around|roughly|some|c\.|ca\.?)\s*(?P<least>\d+)(?:\s*(?:-|\u2013|to|or)\s*(?P<most>\d+))?"
+    r"(?!\s*(?:[(\[:/,-]\s*\d|(?:sts?|stitches)\s+(?:for|in|to|from)\s+(?:every|each)\b|\d|cm|in\b|mm|\"))",
+    re.I,
+)
+_OPEN: Final = regex(
+    r"\bat\s+(?:a|the)\s+rate\s+of\b|\b(?:sts?|stitches)\s+(?:for|in|to|from|out\s+of)\s+(?:every|each)\s+\w+"
+    r"|\bas\s+many\s+(?:sts|stitches)\s+as\b",
+    re.I,
+)
+"""Words that leave the number of stitches to the edge along which they are picked up."""
+
+
+def wanted_in(words: str) -> CountWanted | None:
+    """Return what words ask of the number of stitches that come by them; None where they leave none open.
+
+    A range for each size is not taken: which of them is hers the words alone do not say.
+    """
+    parity, multiple, near = _PARITY.search(words), _MULTIPLE.search(words), _RANGE.search(words)
+    if not (parity or multiple or (_OPEN.search(words) and COMES.search(words))):
+        return None
+    of, over = 1, 0
+    if multiple is not None:
+        of = int(multiple["of"] or multiple["by"] or multiple["come"])
+        over = int(multiple["over"] or multiple["rest"] or 0)
+    elif parity is not None:
+        of, over = 2, int(parity["parity"].lower() == "odd")
+    if not 0 <= over < of:
+        return None
+    least = int(near["least"]) if near is not None else 0
+    most = int(near["most"] or least) if near is not None else 0
+    return CountWanted(multiple=of, over=over, least=least, most=most)
 
 
 def write_come(answer: OpenAnswer, words: str) -> tuple[tuple[str, ...], ...]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from stepper.language.open_words import ask_parts
 from stepper.plan.model import OpenKind, OpenRow
 from stepper.project.page.unread.left_open import LeftOpen
-from stepper.session.open_row.by_parts import Ask, PartQuestion, question_after
+from stepper.session.open_row.by_parts import Ask, PartQuestion, not_wanted, question_after
 from stepper.session.state import OpenAnswer, PartAnswer
 from stepper.settling.by_parts import OF_PARTS, asked_by_parts, write_asked, write_counted
 from stepper.settling.file_in_hand import FileInHand
@@ -77,6 +77,8 @@ def _read(typed: str, question: PartQuestion) -> PartAnswer | str:
     """Return what an answer says; what is wrong with it, as a sentence."""
     if typed.isdigit() and question.takes_number:
         number = int(typed)
+        if question.wanted is not None and number and not question.wanted.takes(number):
+            return not_wanted(number, question.wanted)
         if question.least <= number <= question.most:
             return PartAnswer(number=number)
         return f"It is from {question.least} to {question.most}."

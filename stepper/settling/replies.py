@@ -12,7 +12,8 @@ from stepper.project.page.unread.same_lines import SamePart
 from stepper.project.sizes import begun_by_size
 from stepper.records import dataclass
 from stepper.regex import regex
-from stepper.settling.coming import COMES
+from stepper.session.open_row.by_parts import not_wanted
+from stepper.settling.coming import COMES, wanted_in
 from stepper.settling.number_questions import NumberQuestions, RowNumbers
 from stepper.settling.prompting import ask
 from stepper.settling.rows_asked import RowAsked
@@ -127,6 +128,11 @@ def ask_kind(
         moved = _MOVED.fullmatch(answer)
         if moved is not None:
             verb, said = moved["verb"] or moved["again"], moved["moved"] or moved["part"]
+            wanted = wanted_in(asked.left.text) if verb.lower() == "pick up" and said.isdigit() else None
+            if wanted is not None and not wanted.takes(int(said)):
+                print_folded([not_wanted(int(said), wanted)])
+                said = ""
+                continue
             return Reply(kept=_ANSWERS[verb.lower()], moved=said)
         found = numbers.read(answer)
         if isinstance(found, RowNumbers):

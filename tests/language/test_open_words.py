@@ -7,7 +7,7 @@ from dataclasses import replace
 from stepper.language.effect_words import tell_effect
 from stepper.language.open_words import ask_parts, say_proposed
 from stepper.language.understanding.understand import understand
-from stepper.plan.model import OpenKind, PartKind, Proposed, RowPart
+from stepper.plan.model import CountWanted, OpenKind, PartKind, Proposed, RowPart
 from stepper.session.cues import About
 from stepper.session.open_row.by_parts import Ask, PartQuestion
 from stepper.session.open_row.telling import SettleRow, TellOpenAhead, TellOpenRow, TellSettled, TellSoFar
@@ -142,6 +142,11 @@ FLAT = replace(ROW, flat=True, by_parts=frozenset({PartKind.OFF, PartKind.HELD})
         (PartQuestion(ask=Ask.AFTER), "How many stitches are on the needles now?"),
         (PartQuestion(ask=Ask.FACING), "Does the right side face you now?"),
         (PartQuestion(ask=Ask.COME), "How many stitches come onto the needles? If none, say no."),
+        (
+            PartQuestion(ask=Ask.COME, wanted=CountWanted(multiple=2, over=1, least=95, most=107)),
+            "How many stitches come onto the needles? It is to be an odd number, about 95 to 107. If none, say no.",
+        ),
+        (PartQuestion(ask=Ask.COME, wanted=CountWanted(multiple=4, over=2)), "How many stitches come onto the needles? It is to be a multiple of 4 and 2 more. If none, say no."),
         (PartQuestion(ask=Ask.ROUND), "Do you go on in rounds?"),
     ],
 )

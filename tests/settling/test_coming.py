@@ -5,9 +5,9 @@ from __future__ import annotations
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
-from stepper.plan.model import OpenKind, PartKind, Proposed
+from stepper.plan.model import CountWanted, OpenKind, PartKind, Proposed
 from stepper.session.state import OpenAnswer
-from stepper.settling.coming import goes_on_behind
+from stepper.settling.coming import goes_on_behind, wanted_in
 from stepper.settling.in_sitting import OpenRows
 from stepper.sitting.project_file import load_as_far
 from tests.project.samples import begun_from_page
@@ -102,3 +102,21 @@ def test_a_row_of_a_stitch_pattern_in_front_of_the_cast_on_is_kept_by_its_words(
 def test_words_that_only_put_stitches_on_say_no_more(words: str, more: bool) -> None:
     """In doubt they say more: a no is cheaper than rows in no plan."""
     assert goes_on_behind(words) is more
+
+
+@each_row(
+    ("words", "wanted"),
+    [
+        ("Pick up and knit an odd number of sts (approx 95-107) around neck.", CountWanted(multiple=2, over=1, least=95, most=107)),
+        ("Pick up & knit around armhole at a rate of 1 st in each BO st and about 3 sts for every 4 rows, ending with an even number.", CountWanted(multiple=2)),
+        ("Pick up and k approx 92 sts evenly, an even number.", CountWanted(multiple=2, least=92, most=92)),
+        ("Pick up and knit a multiple of 4 sts plus 2 around neck.", CountWanted(multiple=4, over=2)),
+        ("Pick up round the neck; a number which must come to 4 and 2 over, about 106 (110: 114).", CountWanted(multiple=4, over=2)),
+        ("Pick up 3 sts for every 4 rows along the edge.", CountWanted()),
+        ("Pick up and knit 96 sts around the neck.", None),
+        ("Knit until it is as long as the neck.", None),
+    ],
+)
+def test_what_a_page_asks_of_a_number_left_to_her(words: str, wanted: CountWanted | None) -> None:
+    """A rib in the round needs an even number, and nobody counts her edge but she."""
+    assert wanted_in(words) == wanted

@@ -85,3 +85,14 @@ def test_a_row_whose_count_is_enough_is_not_asked_so() -> None:
     text = project(f"Cast on 40 sts.\nJoin in the round.\n{MARK}\nNote: Twirl k2 in loops.\nBind off.", sizes="one", size="one")
     left = next(each for each in find_left_open(text) if each.kind is LeftKind.ROW)
     assert row_by_parts(look_at(left, text)) is None
+
+
+def test_a_number_that_the_page_does_not_take_is_asked_for_again(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """A moss stitch that begins and ends alike needs an odd number; what is written is hers."""
+    words = "Pick up and knit an odd number of sts (approx 95-107) around neck."
+    type_answers(monkeypatch, "100", "101", "no", "no", "yes")
+    first, *_ = ask(words, above="Cast on 40 sts. Work flat.\nBind off.")
+    assert first[0].startswith("Own words, pick up 101 sts: ")
+    assert "100 cannot be: it is to be an odd number." in " ".join(capsys.readouterr().out.split())

@@ -17,7 +17,7 @@ from stepper.regex import regex
 
 _ORDER = (
     r"(?:Cast|Bind|CO\b|BO\b|With|Using|Work|Knit|Purl|K\s?\d|P\s?\d|Pick|Place|Return|Rejoin|Join|Row|Rnd|Round|Next"
-    r"|Cont|Continue|Dec|Decrease|Inc|Increase|Change|At|Beg|Beginning|Starting|Sl|Slip|\d(?:st|nd|rd|th)\s)"
+    r"|Cont|Continue|Dec|Decrease|Inc|Increase|Change|At|Beg|Beginning|Starting|Sl|Slip|\d(?:st|nd|rd|th)\s|As\s+(?:(?:given|for|the)\s+)*(?:[a-z]+\s+){0,2}(?:bands?|border)\b)"
 )
 """How the text below a heading begins."""
 _ROW_NAME = r"(?:Inc|Dec)(?:rease)?\.?\s+(?:Rnd|Row|Round)\b[^.:]{0,24}:"
@@ -28,7 +28,7 @@ _PART = (
 )
 _WITH_PART = (
     r"(?:Left|Right|First|Second|Upper|Lower|Front|Back|Button|Buttonhole|Neck|Heel|Full-Fashioned|Sweater|V"
-    r"|Center|Centre|Side|Main|Inner|Outer)"
+    r"|Center|Centre|Side|Main|Inner|Outer|Collar|Arm)"
 )
 _NAMED = rf"(?:{_WITH_PART}\s+){{0,2}}{_PART}(?:\s+of\s+(?:the\s+)?{_PART})?"
 _SHAPED = (
@@ -53,6 +53,13 @@ _STOPPED = regex(
     re.I,
 )
 """A part before the first sentence of its row, with a full stop between: "Cuff. Cast on"."""
+
+
+_BAND = regex(
+    r"^(?P<name>(?:(?:Left|Right|Front|Button|Buttonhole|Neck|Arm|Armhole|Collar)\s?){0,3}[Bb]ands?\.)"
+    r"\s?[\u2013\u2014-]+\s*(?=[A-Z])"
+)
+"""A band in front of its first sentence, with a full stop and a dash between: "Button Band.\u2014With"."""
 
 
 _SHORT = regex(r"^(?P<name>[A-Z][^\d.;:*()\[\]]{2,30}\.)\s+(?=[A-Z(*\[])")
@@ -98,7 +105,7 @@ def set_headings_apart(rows: Sequence[str]) -> tuple[list[str], list[int]]:
             origins += [number, number]
             continue
         done = 0
-        made = _MADE_HEADING.match(row) or _stopped_heading(row, cut[-1] if cut else "")
+        made = _MADE_HEADING.match(row) or _BAND.match(row) or _stopped_heading(row, cut[-1] if cut else "")
         for match in [made] if made else _HEADING.finditer(row):
             before = row[done : match.start()].strip()
             cut += [before, match.group("name")] if before else [match.group("name")]

@@ -23,7 +23,8 @@ _SENTENCE = regex(
     r"(?!\((?:or|about|approx|\d[\d.,/\u00bd\u00bc\u00be -]*(?:cm|mm|in))\b)"
     r"(?=[A-Z*(\[]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round|ROW|RND|ROUND)\b"
     r"|\d+(?:st|nd|rd|th)(?:\s*(?:,|-|to|and)\s*\d+(?:st|nd|rd|th)){1,4}\s+(?:rows|rnds|rounds|ROWS|RNDS|ROUNDS)\b"
-    r"|2nd\s+and\s+(?:all|every)\s+[a-z]+\.?\s+(?:row|rnd|round)s?\b)"
+    r"|2nd\s+and\s+(?:all|every)\s+[a-z]+\.?\s+(?:row|rnd|round)s?\b"
+    r"|\d+\s+(?:rows|rnds|rounds)\s+(?:(?:in|of)\s+)?(?:[kp]\s?\d|rib|garter|moss|seed|st\.?\s?st)\b)"
 )
 _GOES_ON = regex(
     r"[,;(\[&/+-]$|\b(?:and|or|to|the|of|for|until|every|from|with|an?|at|last|ending|repeating|k|p|rep)$"

@@ -19,6 +19,12 @@ class Unsupported:
 
 _SAY_STITCHES = 'Keep each row in its words, with the stitches after it: "Own words: … 40 sts."'
 _KINDS: tuple[tuple[str, str, str], ...] = (
+    (
+        r"(?:pick(?:ing)?|take|knit|k)\s+up\b[^.;]*?\b(?:an?\s+(?:odd|even)\s+number(?:\s+of\s+(?:sts|stitches))?"
+        r"|(?:at\s+)?(?:a|the)\s+rate\s+of|a\s+multiple\s+of\s+\d+)",
+        "a number of stitches that is left to you",
+        'Pick up, count, and write how many there are: "Pick up and knit 101 sts around neck."',
+    ),
     (r"brk\d*|brp\d*|bark|brioche|sl1yo|sl1yof", "brioche", _SAY_STITCHES),
     (r"i-?cord(?:s)?", "an I-cord", 'Write "Bind off." or "Cast on 3 sts." with the rest as "Note: …".'),
     (r"intarsia", "intarsia", "Draw the colours as a chart, and name its yarns in the key."),
@@ -115,9 +121,16 @@ _KINDS: tuple[tuple[str, str, str], ...] = (
         'Place a marker on each side of it ("pm, k1, pm"), and work to that marker.',
     ),
     (
+        r"(?:making\s+|make\s+|with\s+|work(?:ing)?\s+)?(?:button\s?)?holes?\s+(?:to\s+match|opposite|to\s+correspond|where\s+marked|at\s+(?:the\s+)?mark(?:er|ed)?s?)\b[^.;:]*",
+        "buttonholes at places that you mark",
+        'Say in which rows they lie: "Rib 50 rows, working a buttonhole on the 5th, 25th and 45th rows thus: '
+        'rib 5, cast off 3, rib to end."',
+    ),
+    (
         r"(?:work|make|repeat|placing|making|remembering)\s+(?:\w+\s+)?button\s?holes?|button\s?holes?\s+(?:as\s+before|evenly|every)",
         "buttonholes",
-        'Write the row out, as "K4, *yo, k2tog, k8; rep from * 3 times more, k to end."',
+        'Say how many, in which row, how far from the ends and how each is made: "Rib 7 rows, making 5 '
+        'buttonholes in row 4 thus: yo, k2tog, first and last 4 sts from ends, spaced evenly."',
     ),
     (
         r"drop(?:ped|ping)?\s+(?:(?:\d+|the|extra|next)\s+)*(?:sts?|stitch(?:es)?|wraps?)|wrap(?:ping)?\s+(?:the\s+)?yarn\s+(?:twice|\w+\s+times)",

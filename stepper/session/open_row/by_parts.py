@@ -14,7 +14,7 @@ from collections.abc import Generator, Sequence
 from dataclasses import replace
 from enum import StrEnum
 
-from stepper.plan.model import OpenKind, OpenRow, PartKind, RowPart
+from stepper.plan.model import CountWanted, OpenKind, OpenRow, PartKind, RowPart
 from stepper.records import dataclass
 from stepper.session.state import OpenAnswer, OpenWork, PartAnswer
 
@@ -95,6 +95,8 @@ class PartQuestion:
     """`SUM`: the stitches of the row in their order."""
     answer: OpenAnswer | None = None
     """`SUM`: what a yes keeps."""
+    wanted: CountWanted | None = None
+    """`COME`: what the page asks of the number; None where it says nothing of it."""
 
     @property
     def takes_number(self) -> bool:
@@ -110,6 +112,24 @@ class PartQuestion:
     def takes_yes(self) -> bool:
         """Whether a yes answers it."""
         return self.ask not in NUMBERS
+
+
+def say_wanted(wanted: CountWanted) -> str:
+    """Say what the page asks of a number of stitches: "an odd number, about 95 to 107"."""
+    kinds = {(2, 1): "an odd number", (2, 0): "an even number", (1, 0): "as many as fit the edge"}
+    more = f" and {wanted.over} more" if wanted.over else ""
+    said = kinds.get((wanted.multiple, wanted.over), f"a multiple of {wanted.multiple}{more}")
+    if not wanted.most:
+        return said
+    far = f"{wanted.least}" if wanted.least == wanted.most else f"{wanted.least} to {wanted.most}"
+    return f"{said}, about {far}"
+
+
+def not_wanted(number: int, wanted: CountWanted) -> str:
+    """Say that a number is not one of those asked for, and what to do: nothing is knitted on it yet."""
+    one = " one" if wanted.multiple == 2 else ""
+    said = say_wanted(replace(wanted, least=0, most=0))
+    return f"{number} cannot be: it is to be {said}. Pick up{one} more or fewer, then say how many there are."
 
 
 _Asking = Generator[PartQuestion, PartAnswer, OpenAnswer]
@@ -304,7 +324,7 @@ def _taken(row: OpenRow) -> _Asking:
             return OpenAnswer(
                 kind=OpenKind.TAKEN, rows=1, stitches=stitches, name=name, round=round_, right=right
             )
-    many = (yield PartQuestion(ask=Ask.COME, most=MOST_COME)).number or 0
+    many = (yield PartQuestion(ask=Ask.COME, most=MOST_COME, wanted=row.wanted)).number or 0
     if not many:
         return OpenAnswer(kind=OpenKind.IDLE)
     round_, right = yield from _goes_on()

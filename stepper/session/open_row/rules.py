@@ -15,7 +15,14 @@ from stepper.session.counting import bare_number, doubts
 from stepper.session.cues import Back, Count, Cue, GoOn, Next, No, RoundsDone, Yes
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import RowAnswered, RowSaid
-from stepper.session.open_row.by_parts import MOST_COME, NUMBERS, Ask, PartQuestion, question_of
+from stepper.session.open_row.by_parts import (
+    MOST_COME,
+    NUMBERS,
+    Ask,
+    PartQuestion,
+    not_wanted,
+    question_of,
+)
 from stepper.session.open_row.in_parts import is_more_to_hear
 from stepper.session.state import OpenAnswer, OpenWork, PartAnswer, State
 
@@ -196,6 +203,8 @@ def _number(cue: Count, row: OpenRow, work: OpenWork, question: PartQuestion) ->
     if not question.least <= number <= question.most:
         limit = f"at most {question.most}" if number > question.most else f"at least {question.least}"
         return Refusal(sentence=f"{number} cannot be: it is {limit}.")
+    if question.wanted is not None and number and not question.wanted.takes(number):
+        return Refusal(sentence=not_wanted(number, question.wanted))
     return _said(cue, row, work, PartAnswer(number=number))
 
 

@@ -20,6 +20,8 @@ from stepper.project.page.run_in_headings import set_headings_apart
         ("Thumb gusset. Round 1: K20, m1r, k to end.", ["Thumb gusset.", "Round 1: K20, m1r, k to end."]),
         ("Shape crown. *K2tog; rep from * to end.", ["Shape crown.", "*K2tog; rep from * to end."]),
         ("Prickles (knit 6 alike): Cast on 3 sts.", ["Prickles (knit 6 alike)", "Cast on 3 sts."]),
+        ("Button Band.\u2014With 3 mm needles cast on 13 sts.", ["Button Band.", "With 3 mm needles cast on 13 sts."]),
+        ("BUTTONHOLE BAND As button band, making 3 holes.", ["BUTTONHOLE BAND", "As button band, making 3 holes."]),
     ],
 )
 def test_a_heading_in_a_row_stands_apart(row: str, parts: list[str]) -> None:

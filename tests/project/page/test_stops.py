@@ -19,6 +19,7 @@ from tests.tables import each_row
         ("Needle, 16 in. (40.5 cm) long", ["Needle, 16 in. (40.5 cm) long"]),
         ("Work for 16 in. (40 sts) remain.", ["Work for 16 in.", "(40 sts) remain."]),
         ("B. Now work 4 rows. C. Cast off.", ["B. Now work 4 rows.", "C. Cast off."]),
+        ("Pick up an even number. 5 rnds k1, p1 rib.", ["Pick up an even number.", "5 rnds k1, p1 rib."]),
         ("K2, p2. Knit 4 rows. C4F.", ["K2, p2.", "Knit 4 rows.", "C4F."]),
     ],
 )  # fmt: skip

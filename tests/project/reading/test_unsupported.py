@@ -13,6 +13,9 @@ from tests.tables import each_row
     [
         ("Sl1yo, brk1, rep to end.", "brioche"),
         ("Bind off with an i-cord edge.", "an I-cord"),
+        ("Pick up and knit an odd number of sts (approx 95-107) around neck.", "a number of stitches that is left to you"),
+        ("Pick up & knit around armhole at a rate of 1 st in each BO st, ending with an even number.", "a number of stitches that is left to you"),
+        ("As button band, but make holes to match.", "buttonholes at places that you mark"),
         ("Work both sleeves at the same time.", "two pieces at once"),
         ("Rep rows 1 and 2 until all gusset sts have been worked.", "stitches that the page does not count"),
         ("Crochet around the neck.", "crochet"),

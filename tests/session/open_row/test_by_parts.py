@@ -9,7 +9,7 @@ import pytest
 from stepper.language.aloud import spell_out
 from stepper.language.open_words import ask_parts, say_parts, tell_open_row
 from stepper.language.stretches import part_long_sentences
-from stepper.plan.model import OpenKind, OpenRow, PartKind, Plan, RowPart
+from stepper.plan.model import CountWanted, OpenKind, OpenRow, PartKind, Plan, RowPart
 from stepper.session.cues import Back, Count, Cue, Next, No, RoundsDone, Yes
 from stepper.session.events import RowAnswered, RowSaid
 from stepper.session.open_row.by_parts import Ask, PartQuestion, question_of
@@ -49,6 +49,8 @@ def cue_of(said: int | bool) -> Cue:
 
 OFF, HELD, ON, BACK = PartKind.OFF, PartKind.HELD, PartKind.ON, PartKind.BACK
 TURNS = asked(turns=True)
+ODD = replace(asked(ON, stitches=0, wanted=CountWanted(multiple=2, over=1, least=95, most=107)), rounds=())
+"""Stitches are to be picked up, an odd number of them."""
 
 
 @each_row(
@@ -89,6 +91,7 @@ TURNS = asked(turns=True)
         (asked(HELD, BACK, stitches=0, held=PIECES), (True, True, True, True, True), OpenAnswer(kind=OpenKind.PARTS, parts=(part(BACK, 12, "sleeve"), part(BACK, 40, "body")), round=True)),
         (asked(HELD, BACK, stitches=0, held=PIECES), (True, True, 56, False, False, True), OpenAnswer(kind=OpenKind.PARTS, parts=(part(BACK, 12, "sleeve"), part(BACK, 40, "body", 44)), round=False, right=False)),
         (asked(HELD, BACK, stitches=0, held=PIECES), (False, True, True, True, True), OpenAnswer(kind=OpenKind.TAKEN, rows=1, stitches=40, name="body", round=True)),
+        (ODD, (101, False, False, True), OpenAnswer(kind=OpenKind.COME, rows=1, stitches=101, round=False, right=False)),
         (asked(HELD, BACK, stitches=0, held=PIECES), (False, False, 30, True, True), OpenAnswer(kind=OpenKind.COME, rows=1, stitches=30, round=True)),
         # Or comes back within the row.
         (asked(BACK, flat=False, held=(("sleeve", 12),)), (True, True, 50, True), OpenAnswer(kind=OpenKind.PARTS, parts=(worked(40, 38), part(BACK, 12, "sleeve")))),
@@ -119,6 +122,7 @@ def test_the_answers_tell_the_whole_row(garment: Plan, said: tuple[int | bool, .
         (TURNS, (Yes(), No(), Count(stitches=12), Count(stitches=40))),
         (TURNS, (Yes(), No(), Count(stitches=12), Yes(), Yes(), Count(stitches=13))),
         (asked(turns=True, several=True), (Yes(), Count(stitches=300))),
+        (ODD, (Count(stitches=100),)),  # the page asks for an odd number
     ],
 )
 def test_a_sum_that_does_not_come_out_changes_nothing(garment: Plan, cues: tuple[Cue, ...]) -> None:
