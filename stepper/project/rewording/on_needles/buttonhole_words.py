@@ -73,6 +73,21 @@ _STOP: Final = regex(r"\s*(?:\.(?=\s|$)|$)")
 _OVER: Final = regex(r"\b(?:yrn|yfwd|yfd|yf|wyf|w\.?\s?f(?:wd)?\.?|wool\s+forward|yarn\s+(?:forward|over)|wrn|yon)(?=\s*(?:,|\)|$))", re.I)
 _TOGETHER: Final = regex(r"\b(?:work|rib|patt|take)\s*(?:2|two)\s*tog(?:ether)?\b\.?", re.I)
 _SHORT: Final = regex(r"\b(?:make|work)\s+(?P<more>another|one\s+more|an?other|a\s+second|a\s+further)\s+button\s?-?hole\b(?:\s+(?:as|like)\s+(?:before|the\s+(?:last|first)))?", re.I)
+_LATER: Final = regex(
+    rf"\s*[.;,]?\s*(?:\band\s+)?(?:(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row\s*,?\s*)?(?P<cast>cast(?:ing)?\s+on)\s+(?P<number>{N})\s*(?:sts?\s+|stitches\s+)?"
+    r"(?:over|above)\s+(?:each|those|these|them|the)\b[^.;,:()]*?(?:(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row)?(?=\s*(?:\.|$))",
+    re.I,
+)
+"""How stitches bound off in a row are cast on again in the next, told with it."""
+_NEXT_ROW: Final = regex(r"\b(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row\b", re.I)
+_OFF: Final = regex(r"\b(?:cast|bind)\s+off\s+\d|\bBO\s*\d", re.I)
+_TWICE: Final = regex(r"(?<=\byo)(?P<twice>\s+(?:twice|2\s+times))(?=\s*,)|(?<=\byrn)\s+twice(?=\s*,)", re.I)
+_DROPPED: Final = regex(
+    r"\s*[.;,]?\s*(?:\band\s+)?(?:(?:on|in)\s+)?(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row\s*,?\s*(?:drop(?:ping)?|let(?:ting)?\s+(?:go|fall))\s+(?:one|1|the\s+(?:extra|second))\s+(?:of\s+)?(?:(?:the|each|every)\s+)?(?:(?:two|2|double|pair\s+of)\s+)?"
+    r"(?:(?:yo|yarn[\s-]?over|loop|wrap)(?:'?s)?|of\s+each)(?:\s+(?:of|in|at|from)\s+each\s+(?:buttonhole|pair|double\s+yo))?(?=\s*(?:\.|$))",
+    re.I,
+)
+"""A yarn over wrapped twice, one loop of which is dropped in the next row: one, and long."""
 _WITHOUT: Final = regex(
     rf"\s*[,;]?\s*(?:\band\s+|\bbut\s+)?(?:\b(?:omit(?:ting)?|without|with\s+no|leav(?:e|ing)\s+out)\s+(?:the\s+|all\s+|any\s+|making\s+)*{_HOLES})(?=\s*(?:\.|$))",
     re.I,
@@ -88,7 +103,8 @@ def write_buttonholes(line: Reworded) -> Reworded:
         The line; the same if it makes none, or tells of them in words that are not known.
     """
     text = line.text
-    if "hole" not in text.lower():
+    low = text.lower()
+    if not any(word in low for word in ("hole", "drop", "cast on", "casting on")):
         return line
     without = _WITHOUT.search(text)
     if without is not None and text[: without.start()].strip():
@@ -111,6 +127,23 @@ def write_buttonholes(line: Reworded) -> Reworded:
             start, words = alone.start("word"), f"Work in pattern. {words}"
         written = laid_anew(line, start, end, (f"{'' if alone is not None else '. '}{words}{tail}",))
         return replace(written, kept=(*written.kept, *kept))
+    return _with_next_row(line)
+
+
+def _with_next_row(line: Reworded) -> Reworded:
+    """Write the row that closes buttonholes, told with the one that opens them, as a sentence of its own."""
+    text = line.text
+    later, dropped = _LATER.search(text), _DROPPED.search(text)
+    if later is not None and _NEXT_ROW.search(later[0]) and _OFF.search(text[: later.start()]):
+        words = f". Work in pattern, casting on {_number(later['number'])} sts over each buttonhole"
+        return laid_anew(line, *later.span(), (words,))
+    wrapped = [each.span() for each in _TWICE.finditer(text)]
+    if dropped is not None and wrapped and wrapped[-1][1] <= dropped.start():
+        line = laid_anew(line, *dropped.span(), (". Work 1 row even",))
+        for span in reversed(wrapped):
+            line = laid_anew(line, *span, ())
+        said = "wrap the yarn twice for each yo, and drop one of the two in the next row"
+        return replace(line, kept=(*line.kept, said))
     return line
 
 

@@ -44,7 +44,7 @@ _ALSO: Final = (
 )
 """More of it, each with the thing it is done to."""
 _TOKEN: Final = (
-    rf"(?:(?<!\d)(?:\d+(?:st|nd|rd|th)(?![a-z])|\d+(?:\.\d+)?(?:\s?[\u00bd\u00bc\u00be])?(?!\d)|[\u00bd\u00bc\u00be])|(?<![a-z])(?:{_LONG}|the|an?|at|on|in|of|from|to|be|is|come|comes|will|with|and|first|last|second|third|fourth|fifth|sixth|seventh|one|others?|rem(?:ain(?:ing|der))?|evenly|spaced|apart|equally|between|these|this|that|same|"
+    rf"(?:(?<!\d)(?:\d+(?:st|nd|rd|th)(?![a-z])|\d+(?:\.\d+)?(?:\s?[\u00bd\u00bc\u00be])?(?!\d)|[\u00bd\u00bc\u00be])|(?<![a-z])(?:{_LONG}|the|an?|at|on|in|of|from|to|be|is|come|comes|will|with|and|first|last|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|coming|one|others?|rem(?:ain(?:ing|der))?|evenly|spaced|apart|equally|between|these|this|that|same|"
     r"lower|upper|top|bottom|front|left|right|neck|neckband|hem|cast-?\s?on|edges?|edging|border|up|down|above|below|safety|pin|pins|start|beginning|centre|center|shaping|buttons?|buttonholes?|bands?|button|side|along|for|girl|boy|just)(?![a-z]))"
 )
 _MARKED: Final = (

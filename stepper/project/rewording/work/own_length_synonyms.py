@@ -152,5 +152,14 @@ OWN_LENGTHS: tuple[Synonym, ...] = (
         "Work in k1, p1 rib until band, when slightly stretched, fits up left front to neck shaping.",
         spelt_out=True,
     ),
+    row(
+        "reach",
+        r"\buntil\s+(?:the\s+)?(?:button\s?|buttonhole\s+|front\s+|neck\s+)?(band|border|strip|edging|collar)\s*,?\s+"
+        r"(?P<said>(?:(?:when\s+)?(?:very\s+)?slightly\s+stretched\s*,?\s+)?(?:reaches|is\s+long\s+enough\s+to\s+reach)\s+(?:(?:up|along|a?round|down)\s+)?(?:to\s+)?(?:the\s+)?"
+        r"(?:(?:beg(?:inning)?|start|top|end|cent(?:er|re))\s+of\s+(?:the\s+)?)?(?:back\s+(?:of\s+)?)?(?:neck(?:band|line|\s+shapings?|\s+edge)?|v-neck|shoulder)(?:\s*,?\s*when\s+(?:very\s+)?slightly\s+stretched)?)(?=\s*,\s*end|\s*[.]|\s*$)",
+        r"until \1 measures desired length of \1",
+        "Work in k1, p1 rib until strip, slightly stretched, reaches to neck.",
+        spelt_out=True,
+    ),
 )
 """The rows, in the order tried."""

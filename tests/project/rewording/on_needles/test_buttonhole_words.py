@@ -37,6 +37,9 @@ def test_how_many_where_and_how_may_come_in_any_order(told: str) -> None:
         ("Knit 40 rows, working a buttonhole every 14th row beginning at row 5: k2, yo, k2tog, k to end.", "Knit 40 rows. With a buttonhole every 14th row from row 5 by k2, yo, k2tog, k to end."),
         ("As right band, omitting buttonholes.", "As right band. Without buttonholes."),
         ("K 10 rows, make another buttonhole as before. K 4 rows.", "K 10 rows. Work another buttonhole. K 4 rows."),
+        ("Rib 5, cast off 3, rib to end; and on next row cast on 3 over those cast off.", "Rib 5, cast off 3, rib to end. Work in pattern, casting on 3 sts over each buttonhole."),
+        ("K4, cast off 2, k to end. Cast on 2 sts over these on the return row.", "K4, cast off 2, k to end. Work in pattern, casting on 2 sts over each buttonhole."),
+        ("Buttonhole row: K3, *yo twice, k2tog, k14; rep from * to last 5 sts, yo twice, k2tog, k3. Next row drop one of the two yo's.", "Buttonhole row: K3, *yo, k2tog, k14; rep from * to last 5 sts, yo, k2tog, k3. Work 1 row even."),
         ("Make another buttonhole as before, k 4 rows.", "Work another buttonhole. k 4 rows."),
     ],
 )  # fmt: skip
@@ -56,6 +59,9 @@ def test_one_row_two_rows_or_the_next_of_them(printed: str, meant: str) -> None:
         "Knit 8 rows, working buttonholes at left front in row 3 thus: k2, yo, k2tog.",
         "Making 5 buttonholes evenly in row 4 (yo, k2tog).",  # beside no rows
         "Sew on buttons to match buttonholes.",
+        "Cast on 2 sts over these on the next row.",  # nothing is bound off before
+        "K3, *yo twice, k2tog; rep from * to end.",
+        "Knit 1 row. Next row drop one of the two yo's.",
     ],
 )
 def test_what_is_not_told_is_not_taken(printed: str) -> None:
