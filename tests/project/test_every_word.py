@@ -157,6 +157,8 @@ SILENT_THERE = {
     "Row 3: Knit until there's 1 stitch left before the marker, kfb, slip marker, knit to end.": ("there's",),
     "Needle 1: K1, m1r, knit until 1 st is left on the needle, m1l, k1.": ("is",),
     "K to last 3 stitches of the round, ssk, k1.": ("stitches",),
+    # A "k" that ends a row knits what is left of it.
+    "Buttonhole row (RS): K3, yo, k2tog, k rest.": ("rest",),
     "Knit until the last 2 stitches, kfb, k1.": ("stitches",),
     "Row 4: Knit, casting on 2 sts over each buttonhole. 20 sts.": ("each",),
     "Next row: Work in pattern, casting on 2 sts over each buttonhole. 20 sts.": ("each",),

@@ -65,8 +65,12 @@ _THUS: Final = r"(?:thus|as\s+foll(?:ow)?s?\.?|like\s+this|so|by|by\s+working|ea
 _BRACKET: Final = regex(rf"[\s,;]*(?:{_THUS}\s*[:,-]?\s*)?\(\s*(?P<how>[^()*]+?)\s*\)(?!\s*(?:\d|twice|to\b))", re.I)
 _TOLD: Final = rf"\s*[,;]\s*(?:(?:the\s+)?(?:first|remainder|rest|others?|remaining|(?:{N})\s*(?:sts?|stitches)\s+(?:in\s+)?from)\b|evenly\b|spaced\b)"
 _HOW: Final = regex(rf"[\s,;]*(?:{_THUS}\s*[:,-]?|[:=]|-+)\s*(?P<how>(?!(?:the\s+)?first\b)(?:(?!{_TOLD})[^.]|\.(?=\w)|(?<=\b[a-z])\.(?=\s*[,;\d])|(?<=tog)\.(?=\s*[,;)]))*)", re.I)
+_OVER_THEM: Final = (
+    r"(?:over|above)\s+(?:each|those|these|them|the\s+gaps?|the\s+(?:cast|bound)[-\s]off\s+(?:sts|stitches))\b"
+    r"(?:\s+(?:of\s+(?:those|these|them)|gap|buttonhole|opening|(?:just\s+)?(?:cast|bound)[-\s]off(?:\s+(?:sts|stitches))?|(?:in|on)\s+(?:the\s+)?(?:previous|last)\s+row))*"
+)
 _CLOSING: Final = regex(
-    r"[\s,;(]*(?:and\s+)?(?:(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row\s*,?\s*)?(?:cast(?:ing)?\s+on|co)\s+(?:them\s+on\s+)?(?:(?:\d+|the\s+same\s+number|them|these)\s*(?:sts\s+)?)?(?:again\s+)?(?:over\s+(?:each|those|the\s+gap|them)[^.;()]*?|(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+row|again(?:\s+(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+row)?)\s*\)?(?=\s*(?:[.;,)]|$))",
+    rf"[\s,;(]*(?:and\s+)?(?:(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row\s*,?\s*)?(?:cast(?:ing)?\s+on|co)\s+(?:them\s+on\s+)?(?:(?:(?P<number>\d+)|the\s+same\s+number|them|these)\s*(?:sts\s+)?)?(?:again\s+)?(?:{_OVER_THEM}(?:\s+(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row)?|(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+row|again(?:\s+(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+row)?)\s*\)?(?=\s*(?:[.;,)]|$))",
     re.I,
 )
 _STOP: Final = regex(r"\s*(?:\.(?=\s|$)|$)")
@@ -75,13 +79,15 @@ _TOGETHER: Final = regex(r"\b(?:work|rib|patt|take)\s*(?:2|two)\s*tog(?:ether)?\
 _SHORT: Final = regex(r"\b(?:make|work)\s+(?P<more>another|one\s+more|an?other|a\s+second|a\s+further)\s+button\s?-?hole\b(?:\s+(?:as|like)\s+(?:before|the\s+(?:last|first)))?", re.I)
 _LATER: Final = regex(
     rf"\s*[.;,]?\s*(?:\band\s+)?(?:(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row\s*,?\s*)?(?P<cast>cast(?:ing)?\s+on)\s+(?P<number>{N})\s*(?:sts?\s+|stitches\s+)?"
-    r"(?:over|above)\s+(?:each|those|these|them|the)\b[^.;,:()]*?(?:(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row)?(?=\s*(?:\.|$))",
+    rf"{_OVER_THEM}(?:\s+(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row)?(?=\s*(?:\.|$))",
     re.I,
 )
 """How stitches bound off in a row are cast on again in the next, told with it."""
 _NEXT_ROW: Final = regex(r"\b(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row\b", re.I)
 _OFF: Final = regex(r"\b(?:cast|bind)\s+off\s+\d|\bBO\s*\d", re.I)
+_OFF_SO_MANY: Final = regex(r"\b(?:cast|bind)\s+off\s+(?P<number>\d+)\b", re.I)
 _TWICE: Final = regex(r"(?<=\byo)(?P<twice>\s+(?:twice|2\s+times))(?=\s*,)|(?<=\byrn)\s+twice(?=\s*,)", re.I)
+_YO: Final = regex(r"\by(?:o|rn)\b", re.I)
 _DROPPED: Final = regex(
     r"\s*[.;,]?\s*(?:\band\s+)?(?:(?:on|in)\s+)?(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row\s*,?\s*(?:drop(?:ping)?|let(?:ting)?\s+(?:go|fall))\s+(?:one|1|the\s+(?:extra|second))\s+(?:of\s+)?(?:(?:the|each|every)\s+)?(?:(?:two|2|double|pair\s+of)\s+)?"
     r"(?:(?:yo|yarn[\s-]?over|loop|wrap)(?:'?s)?|of\s+each)(?:\s+(?:of|in|at|from)\s+each\s+(?:buttonhole|pair|double\s+yo))?(?=\s*(?:\.|$))",
@@ -138,7 +144,8 @@ def _with_next_row(line: Reworded) -> Reworded:
         words = f". Work in pattern, casting on {_number(later['number'])} sts over each buttonhole"
         return laid_anew(line, *later.span(), (words,))
     wrapped = [each.span() for each in _TWICE.finditer(text)]
-    if dropped is not None and wrapped and wrapped[-1][1] <= dropped.start():
+    yos = len(_YO.findall(text[: dropped.start()])) if dropped is not None else 0
+    if dropped is not None and wrapped and len(wrapped) == yos:
         line = laid_anew(line, *dropped.span(), (". Work 1 row even",))
         for span in reversed(wrapped):
             line = laid_anew(line, *span, ())
@@ -186,6 +193,8 @@ def _parts(text: str, making: re.Match[str]) -> tuple[str, list[str], int] | Non
                 closing = _CLOSING.search(how)
                 if closing is not None and closing.end() == len(how.rstrip()):
                     how = how[: closing.start()]
+                    if not _closes_as_many(how, closing["number"]):
+                        return None
                 known["made"] = _made(how)
             elif name == "every":
                 first = match["row"] or _ordinal(match["nth"])
@@ -197,6 +206,8 @@ def _parts(text: str, making: re.Match[str]) -> tuple[str, list[str], int] | Non
                 known["rows"] = _in_rows(match["nths"] or match["numbers"])
             elif name == "ends":
                 known["ends"] = f", {_number(match['first'] or match['each'])} sts from each end"
+            elif name == "closing" and not _closes_as_many(known.get("made", ""), match["number"]):
+                return None
             elif name == "where":
                 kept.append(match["where"])
                 known["right"] = " at right front" if re.search(r"\bright\b", match["where"], re.I) else ""
@@ -216,6 +227,12 @@ def _parts(text: str, making: re.Match[str]) -> tuple[str, list[str], int] | Non
     rows, ends = known.get("rows", ""), known.get("ends", "")
     right = known.get("right", "")
     return f"With {told}{again}{right}{rows}{ends}{',' if ends and by else ''}{by}", kept, at
+
+
+def _closes_as_many(how: str, number: str | None) -> bool:
+    """Return whether as many stitches are cast on again as each buttonhole binds off."""
+    off = _OFF_SO_MANY.search(how)
+    return off is not None and number in (None, off["number"])
 
 
 def _in_rows(listed: str) -> str:

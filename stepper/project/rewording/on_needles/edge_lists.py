@@ -35,7 +35,7 @@ _NEXT: Final = (
 )
 _ITEM: Final = regex(
     rf"(?:another\s+)?(?:(?P<number>{N})(?:\s+more)?|(?P<same>(?:the\s+)?same(?:\s+(?:number|amount))?(?:\s+of)?|as\s+many))"
-    rf"(?P<marked>\s+marked)?(?:\s*(?:(?:cast|bound|bind)-?\s?(?:off|on)\s+)?{_STS})?(?:\s+more)?(?:\s+(?P<where>{_PLACE}(?:\s*,\s*(?:out|up|down|along|around|across|over|from|starting|beginning|ending)\b[^,;.:()=\d*\[\]]*?)?))?"
+    rf"(?P<marked>\s+marked)?(?:\s*(?P<of>(?:cast|bound|bind)-?\s?(?:off|on)\s+{_STS})|\s*{_STS})?(?:\s+more)?(?:\s+(?P<where>{_PLACE}(?:\s*,\s*(?:out|up|down|along|around|across|over|from|starting|beginning|ending)\b[^,;.:()=\d*\[\]]*?)?))?"
     rf"(?:\s*[(,]?\s*(?P<mark>mark(?:ing)?\s+(?:it|this(?:\s+one)?|the)(?:\s+{_STS})?|(?:this\s+is\s+)?(?:the\s+)?marked\s+{_STS})(?:\s+with\s+(?:a\s+)?[a-z ]{{3,30}}?)?\s*!?\s*\)?)?{_NEXT}",
     re.I,
 )
@@ -127,7 +127,8 @@ def _items(text: str, at: int, *, summed: bool = False) -> tuple[list[_Item], in
         marked = bool(match["mark"] or match["marked"])
         if marked and number.lower() not in ("1", "one"):
             return None
-        items.append(_Item(number, where.strip(), mark, marked))
+        where = " ".join(filter(None, [match["of"], where.strip()]))
+        items.append(_Item(number, where, mark, marked))
         end = match.end()
         joint = _JOINT.match(text, end)
         if joint is None:

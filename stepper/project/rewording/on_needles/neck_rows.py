@@ -105,6 +105,8 @@ def _parts(text: str, at: int) -> tuple[list[_Part], int, str] | None:
 
 def _part(match: re.Match[str], before: list[_Part]) -> _Part | None:
     """Return one part of a row; None if it is not clear whether it waits or is picked up."""
+    if match["number"] and match["later"]:
+        return None
     number = match["number"] or match["later"] or ""
     if match["same"]:
         number = next((part.number for part in reversed(before) if not part.held), "")
@@ -123,9 +125,11 @@ def _part(match: re.Match[str], before: list[_Part]) -> _Part | None:
         return _Part(words, told, False, number)
     if match["edge"] or match["mark"] or not (match["thread"] or match["part"] or match["held"]):
         return None
-    if not verb and not (before or match["thread"] or match["held"]):
+    name = re.sub(r"\b(?:the|of|from|at)\b", " ", told, flags=re.I).strip()
+    if not (name or match["thread"] or match["held"]):
         return None
-    name = re.sub(r"\b(?:the|of|from|at)\b", " ", told, flags=re.I)
+    if not verb and not (match["thread"] or match["held"] or (before and number)):
+        return None
     how = "work" if (match["across"] or "").lower().startswith(("rib", "patt", "work")) else "k"
     return _Part(" ".join(f"{how} across {number} held {name} sts".split()), "", True, number)
 

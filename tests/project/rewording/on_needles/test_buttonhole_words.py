@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.project.reading.wording import reads
 from stepper.project.rewording.on_needles.buttonhole_words import write_buttonholes
 from stepper.project.rewording.reworded import as_printed
 
@@ -59,6 +60,7 @@ def test_one_row_two_rows_or_the_next_of_them(printed: str, meant: str) -> None:
         "Knit 8 rows, working buttonholes at left front in row 3 thus: k2, yo, k2tog.",
         "Making 5 buttonholes evenly in row 4 (yo, k2tog).",  # beside no rows
         "Sew on buttons to match buttonholes.",
+        "Rib 5, cast off 3, rib to end; and on next row cast on 3 over those cast off twice.",
         "Cast on 2 sts over these on the next row.",  # nothing is bound off before
         "K3, *yo twice, k2tog; rep from * to end.",
         "Knit 1 row. Next row drop one of the two yo's.",
@@ -75,3 +77,9 @@ def test_what_is_only_said_is_kept() -> None:
     line = write_buttonholes(as_printed(printed))
     assert line.text == "Knit 8 rows. With a buttonhole at right front in row 3 by k2, yo, k2tog, k1."
     assert line.kept == ("at right front (left for a boy)",)
+
+
+@pytest.mark.parametrize("closed", ["cast on 2 over each on the next row", "cast on 3 over each twice on the next row", "cast on 3 over every other one"])
+def test_what_closes_them_otherwise_is_not_passed_over(closed: str) -> None:
+    """Two cast on over three would draw the band in at each button."""
+    assert not reads(f"Knit 6 rows, making 4 buttonholes evenly on row 3: cast off 3, and {closed}.")

@@ -55,6 +55,7 @@ def test_where_is_said_with_the_row() -> None:
         "Pick up and k 12 down left front neck, k 20 from holder, dec 4 sts evenly.",
         "Pick up and k 12 down left front neck, k 20 from holder, 12 as before.",
         "Pick up and k 12 along each side, k 20 from holder.",
+        "K 20 5 from holder, pick up and k 12 down left front.",
         "K 20 from holder, the same down left front.",  # the same as what?
     ],
 )
