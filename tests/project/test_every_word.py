@@ -477,6 +477,7 @@ def crowded_lines(draw: st.DrawFn) -> tuple[str, str, int, tuple[str, ...]]:
     crowded = f"{text[:at]}{telling} {text[at:]}"
     assume(telling != "again" or at)  # "Again continue": an order that only says it comes again
     assume("bind off bind off" not in crowded)  # it says so again
+    assume("every other alt" not in crowded)  # so it does there
     assume(not re.search(r"(?:^|[.!?:] )again \d", crowded))  # "Again 42 sts" tells the count
     return text, crowded, sizes, names
 

@@ -19,6 +19,7 @@ from stepper.regex import regex
 
 _SIDED: Final = regex(r"\b(?:fronts?|shoulders?|half|side)\b", re.I)
 """Parts of a garment of which there is one for each side of the body."""
+_FRONT: Final = regex(r"\b(?:left|right)\s+(?:front|edge)\b", re.I)
 _PAIRS: Final = (("left", "right"), ("first", "second"), ("1st", "2nd"), ("one", "other"))
 
 
@@ -33,6 +34,7 @@ def check_other_side(here: str, source: str, begin: int, place: Span, needles: N
         needles: The knitting in hand.
     """
     drafts = needles.drafts[begin:]
+    _tell_edge_of_band(here, source, drafts, place, needles)
     copied = _words(here) == _words(source) | {"second"}
     if needles.counting.lost or not (copied or faces(here, source)) or not is_one_sided(drafts):
         return
@@ -46,6 +48,21 @@ def check_other_side(here: str, source: str, begin: int, place: Span, needles: N
         "other side but the same one again.",
         'Write "reversing shaping" if it is mirrored, or write its rows out.',
     )
+
+
+def _tell_edge_of_band(
+    here: str, source: str, drafts: Iterable[DraftRound], place: Span, needles: Needles
+) -> None:
+    """Tell of a band with buttonholes worked as the one with buttons, or this as that, that it lies across.
+
+    "Pick up down left front edge" is said with its rows as they are printed for the other.
+    """
+    ours, theirs = _words(here), _words(source)
+    if "band" not in ours & theirs or ("buttonhole" in ours) == ("buttonhole" in theirs):
+        return
+    if any(_FRONT.search(remark) for draft in drafts for remark in draft.remarks):
+        told = f"the front that its rows name is that of the {source}: the {here} lies at the other."
+        needles.warn(place, told)
 
 
 def faces(here: str, source: str) -> bool:

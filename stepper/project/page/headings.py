@@ -28,7 +28,7 @@ _PART = regex(
 """Words that name a part of a garment, or the beginning of its instructions."""
 
 _OF_PARTS = regex(
-    r"(?:left|right|front|back|first|second|third|fourth|little|index|ring|middle|upper|lower|top|bottom|side|main|both|and|button|of|the|to"
+    r"(?:left|right|front|back|first|second|third|fourth|little|index|ring|middle|upper|lower|top|bottom|side|main|both|and|button|buttonhole|of|the|to"
     r"|make|making|up|inner|outer)",
     re.I,
 )

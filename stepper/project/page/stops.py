@@ -84,6 +84,8 @@ _SPREAD = regex(r"^(?:inc|dec)(?:rease)?\b[^.:]*\bevenly\b", re.I)
 """A change spread over the row whose head stands in front of it: "Row 8: Purl. Decrease 6 sts evenly."""
 _PLAIN_ROW = regex(r":\s*(?:knit|purl|k|p)\s*\.$", re.I)
 _AS_FOLLOWS = regex(r"\bas\s+foll(?:ow)?s\s*:$", re.I)
+_TO_MATCH = regex(r"\bholes?\s+to\s+(?:match|correspond)[^.:]*:$", re.I)
+"""How each buttonhole is made stands below, and is no row of its own: "make holes to match:"."""
 _STEPS = regex(r"^\d[\d\s(),:;\[\]]*(?:sts|stitches)\s+\d", re.I)
 """The steps of binding off over rows: "5 sts 3 times, then 4 sts twice"."""
 _REPEATS = regex(r"^\W*rep(?:eat)?\.?\s+from\b", re.I)
@@ -132,6 +134,8 @@ def goes_on(row: str, following: str) -> bool:
     if _GOES_ON.search(row) or _is_open(row) or _HEAD_ALONE.match(row) or _NEEDLE_ALONE.search(row):
         return True
     if announces_one_row(row) or (_COUNTED.search(row) and _IN_YARN.match(following)):
+        return True
+    if _TO_MATCH.search(row):
         return True
     if _AS_FOLLOWS.search(row) and _STEPS.match(following):
         return True

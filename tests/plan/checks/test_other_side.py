@@ -8,7 +8,7 @@ import pytest
 
 from stepper.plan.checks.other_side import faces
 from tests.plan.test_compile import faults, plan_of
-from tests.project.samples import HEAD
+from tests.project.samples import HEAD, project
 from tests.tables import each_row
 
 ONE_EDGE = "Next row (RS): K to last 3 sts, k2tog, k1.\nNext row: Purl.\nRep last 2 rows 3 times.\nBind off."
@@ -95,3 +95,15 @@ def test_what_is_alike_on_both_sides_or_faces_nothing_is_read(first: str, rows: 
 def test_which_parts_face_each_other(here: str, source: str, wanted: bool) -> None:
     """By their names."""
     assert faces(here, source) is wanted
+
+
+def test_a_buttonhole_band_lies_at_the_front_across_from_the_buttons() -> None:
+    """Both picked up down the left front, the cardigan would not close."""
+    bands = "Cast on 20 sts. Work flat.\nBind off."
+    head = HEAD.replace("name: body", "name: back")
+    text = project(bands, head=head) + (
+        "  - name: button band\n    work: |\n      Pick up and knit 21 sts evenly down left front edge.\n      Knit 5 rows.\n      Bind off.\n"
+        "  - name: buttonhole band\n    work: |\n      Work as for button band.\n"
+    )
+    told = "the front that its rows name is that of the button band: the buttonhole band lies at the other."
+    assert told in [each.text for each in plan_of(text).warnings]

@@ -74,6 +74,7 @@ SAME_WORDS: tuple[Synonym, ...] = (
     # --- ends and edges ---
     row("row end", r"\bto\s+(?:the\s+)?row\s+end\b", "to end of row", "Row 1: *K1, p1, rep from * to row end."),
     row("bor m|of-r|of-the-r", r"\bto\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)-of-(?:the-)?(?:rnd|round)|bor)\s+(?:marker|m)\b", "to BOR", "Next rnd: K to beg-of-rnd marker."),
+    said_row("having|begin", r"\s*\((?P<said>(?:the\s+)?(?:right[\s-]side|rs)\s+rows\s+(?:having|have|beginning\s+and\s+ending\s+with|begin\s+and\s+end\s+with)\s+(?:a\s+)?k\.?\s?1(?:\s+at\s+(?:each|both)\s+ends?)?)\)", "Work in k1, p1 rib (right-side rows having a k1 at each end) for 4 rows."),
     row("rest", r"(?<=,\s)(k|p|knit|purl|rib|patt)\s+rest(?=\s*(?:[.,;]|$))", r"\1 to end", "Buttonhole row (RS): K3, yo, k2tog, k rest."),
     row("to the end", r"\bto\s+the\s+end\b(?!\s+of\b)", "to end", "Next row (RS): Rib 3, yrn, rib 2 tog, rib to the end."),
     row("ending on|ending along", rf"\b(ending)\s+(?:on|along)\s+(?:the\s+)?(?={_EDGE})", r"\1 at ", "Knit for 1 cm, ending along armhole edge."),
