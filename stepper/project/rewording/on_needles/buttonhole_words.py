@@ -11,6 +11,7 @@ practice.
 from __future__ import annotations
 
 import re
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from typing import Final
 
@@ -27,7 +28,7 @@ _COUNTED: Final = (
 _LIST: Final = rf"{_NTH}(?:\s*(?:,\s*(?:and\s+)?|and\s+|&\s*){_NTH})*"
 _MAKING: Final = regex(
     r"(?P<lead>\s*(?:[,;]\s*|\.\s+)?(?:\band\s*,?\s*|\bbut\s+|\bwhile\s+)?(?:\bat\s+the\s+same\s+time\s*,?\s*)?)"
-    rf"(?:(?:on|in)\s+(?:the\s+)?(?P<nths>{_LIST})\s+(?:rows?|rnds?|rounds?)\s*,?\s+)?"
+    rf"(?:(?:on|in)\s+(?:the\s+)?(?:(?P<nths>{_LIST})\s+(?:rows?|rnds?|rounds?)|(?:rows?|rnds?|rounds?)\s+(?P<numbers>\d+(?:\s*(?:,\s*(?:and\s+)?|and\s+|&\s*)\d+)*)|(?P<next>next\s+row))\s*,?\s+)?"
     rf"\b(?P<verb>mak(?:e|ing)|work(?:ing)?|plac(?:e|ing)|form(?:ing)?|includ(?:e|ing)|with)\s+"
     rf"(?:(?P<evenly>evenly\s+spaced)\s+)?(?:{_COUNTED}\s+)?(?:(?P<spaced>evenly\s+spaced)\s+)?{_HOLES}",
     re.I,
@@ -49,6 +50,11 @@ _EVERY: Final = regex(
     rf"(?:[\s,;]*(?P<times>{N})\s+times(?:\s+(?:in\s+all|altogether|in\s+total))?)?",
     re.I,
 )
+_FOLLOWING: Final = regex(
+    rf"[\s,;]*(?:in|on)\s+(?:the\s+)?(?P<nth>{_NTH})(?:\s+row)?\s+and\s+(?:then\s+)?(?:(?:in|on)\s+)?every\s+(?:foll(?:owing)?\.?\s+)?(?P<every>{_NTH})\s+(?:row|rnd|round)"
+    rf"(?:\s+(?:thereafter|after(?:wards)?))?(?:[\s,;]*(?P<times>{N})\s+times\s+(?:in\s+all|altogether|in\s+total))?",
+    re.I,
+)
 _ENDS: Final = regex(
     rf"[\s,;]*(?:(?:with\s+)?(?:the\s+)?first\s+and\s+last\s+(?:(?:one|buttonholes?)\s+)?(?:worked\s+|placed\s+|to\s+be\s+)?(?:at\s+)?(?P<first>{N})\s*(?:sts?|stitches)\s+(?:in\s+)?from\s+(?:the\s+|each\s+|either\s+|both\s+)?(?:ends?|edges?)(?:\s+of\s+(?:the\s+)?(?:row|band))?"
     rf"|(?:beginning\s+and\s+ending\s+)?(?P<each>{N})\s*(?:sts?|stitches)\s+(?:in\s+)?from\s+(?:each|either|both|the)\s+(?:ends?|edges?)(?:\s+of\s+(?:the\s+)?(?:row|band))?)\b",
@@ -61,7 +67,7 @@ _WHERE: Final = regex(
     r"[\s,;]*(?P<where>(?:at|in|on|into)\s+(?:the\s+)?(?:right|button\s?hole|front)\s+(?:front|band|border|edge)(?:\s+(?:edge|band|border))?(?:\s*\([^()*\d]*\))?)",
     re.I,
 )
-_THUS: Final = r"(?:thus|as\s+foll(?:ow)?s?\.?|like\s+this|so|by|by\s+working|each\s+(?:one\s+)?(?:worked(?:\s+(?:thus|by|as\s+follows))?|thus|by)|worked\s+(?:thus|as\s+follows))"
+_THUS: Final = r"(?:thus|as\s+foll(?:ow)?s?\.?|like\s+this|so|by(?:\s+working)?|each\s+(?:one\s+)?(?:worked(?:\s+(?:thus|by|as\s+follows))?|thus|by)|worked\s+(?:thus|as\s+follows))"
 _BRACKET: Final = regex(rf"[\s,;]*(?:{_THUS}\s*[:,-]?\s*)?\(\s*(?P<how>[^()*]+?)\s*\)(?!\s*(?:\d|twice|to\b))", re.I)
 _TOLD: Final = rf"\s*[,;]\s*(?:(?:the\s+)?(?:first|remainder|rest|others?|remaining|(?:{N})\s*(?:sts?|stitches)\s+(?:in\s+)?from)\b|evenly\b|spaced\b)"
 _HOW: Final = regex(rf"[\s,;]*(?:{_THUS}\s*[:,-]?|[:=]|-+)\s*(?P<how>(?!(?:the\s+)?first\b)(?:(?!{_TOLD})[^.]|\.(?=\w)|(?<=\b[a-z])\.(?=\s*[,;\d])|(?<=tog)\.(?=\s*[,;)]))*)", re.I)
@@ -76,7 +82,7 @@ _CLOSING: Final = regex(
 _STOP: Final = regex(r"\s*(?:\.(?=\s|$)|$)")
 _OVER: Final = regex(r"\b(?:yrn|yfwd|yfd|yf|wyf|w\.?\s?f(?:wd)?\.?|wool\s+forward|yarn\s+(?:forward|over)|wrn|yon)(?=\s*(?:,|\)|$))", re.I)
 _TOGETHER: Final = regex(r"\b(?:work|rib|patt|take)\s*(?:2|two)\s*tog(?:ether)?\b\.?", re.I)
-_SHORT: Final = regex(r"\b(?:make|work)\s+(?P<more>another|one\s+more|an?other|a\s+second|a\s+further)\s+button\s?-?hole\b(?:\s+(?:as|like)\s+(?:before|the\s+(?:last|first)))?", re.I)
+_SHORT: Final = regex(r"\b(?:make|work)\s+(?:another|one\s+more|an?other|a\s+second|a\s+further)\s+button\s?-?hole\b(?:\s+(?:as|like)\s+(?:before|the\s+(?:last|first)))?|\brep(?:eat)?\s+(?:the\s+)?(?:last\s+)?(?:(?:2|two)\s+)?buttonhole\s+rows(?:\s+once(?:\s+more)?)?", re.I)
 _LATER: Final = regex(
     rf"\s*[.;,]?\s*(?:\band\s+)?(?:(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row\s*,?\s*)?(?P<cast>cast(?:ing)?\s+on)\s+(?P<number>{N})\s*(?:sts?\s+|stitches\s+)?"
     rf"{_OVER_THEM}(?:\s+(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row)?(?=\s*(?:\.|$))",
@@ -86,6 +92,10 @@ _LATER: Final = regex(
 _NEXT_ROW: Final = regex(r"\b(?:on|in)\s+(?:the\s+)?(?:next|foll(?:owing)?|return)\s+row\b", re.I)
 _OFF: Final = regex(r"\b(?:cast|bind)\s+off\s+\d|\bBO\s*\d", re.I)
 _OFF_SO_MANY: Final = regex(r"\b(?:cast|bind)\s+off\s+(?P<number>\d+)\b", re.I)
+_FOR_EACH: Final = regex(r"\s+(?:sts?\s+)?for\s+each(?:\s+(?:buttonhole|one))?$", re.I)
+_GOES_ON: Final = regex(r"\s*[,;]\s*(?:and\s+|then\s+)*", re.I)
+_HEAD_ALONE: Final = regex(r"(?:^|[.]\s+)(?:next|buttonhole)\s+row(?:\s*\([RW]S\))?\s*(?::\s*$|$)", re.I)
+"""The head of a row of which no more is told than that buttonholes are made in it."""
 _TWICE: Final = regex(r"(?<=\byo)(?P<twice>\s+(?:twice|2\s+times))(?=\s*,)|(?<=\byrn)\s+twice(?=\s*,)", re.I)
 _YO: Final = regex(r"\by(?:o|rn)\b", re.I)
 _DROPPED: Final = regex(
@@ -124,6 +134,10 @@ def write_buttonholes(line: Reworded) -> Reworded:
             continue
         words, kept, end = found
         lead = text[: making.start()].rstrip(" ,;")
+        if (making["next"] and not lead) or _HEAD_ALONE.search(lead):
+            sign = " " if lead else "Next row: "
+            written = laid_anew(line, len(lead), end, (f"{sign}Work even. {words}",))
+            return replace(written, kept=(*written.kept, *kept))
         if not lead or lead.endswith((".", ":")) or "*" in lead.rsplit(". ", 1)[-1]:
             continue  # no rows are said before it
         start = len(lead)
@@ -166,7 +180,7 @@ def _written_more(line: Reworded, more: re.Match[str]) -> Reworded:
         return line
     sign = ". " if lead and not lead.endswith((".", ":")) else " " if lead else ""
     start = len(lead)
-    rest = re.compile(r"\s*[,;]\s*(?:and\s+|then\s+)*").match(line.text, end)
+    rest = _GOES_ON.match(line.text, end)
     words = f"{sign}Work another buttonhole{'. ' if rest is not None else ''}"
     written = laid_anew(line, start, rest.end() if rest is not None else end, (words,))
     return replace(written, kept=(*written.kept, aside["said"].strip())) if aside is not None else written
@@ -176,57 +190,73 @@ def _parts(text: str, making: re.Match[str]) -> tuple[str, list[str], int] | Non
     """Return what is told of buttonholes in the words that are read, what is only said, and where it ends."""
     at = making.end()
     number = _number(making["number"]) if making["number"] else ""
-    known: dict[str, str] = {"rows": _in_rows(making["nths"])} if making["nths"] else {}
+    listed = making["nths"] or making["numbers"]
+    known: dict[str, str] = {"rows": _in_rows(listed)} if listed else {}
     kept: list[str] = []
     while not _STOP.match(text, at):
-        for name, pattern in (
-            ("every", _EVERY), ("rows", _ROWS), ("ends", _ENDS), ("evenly", _EVENLY), ("before", _BEFORE),
-            ("where", _WHERE), ("closing", _CLOSING), ("bracket", _BRACKET), ("how", _HOW),
-        ):  # fmt: skip
+        for name, pattern in _TOLD_OF_THEM:
             match = pattern.match(text, at)
-            if match is None or name in known or match.end() == at:
-                continue
-            if name in ("bracket", "how"):
-                if "made" in known:
-                    return None
-                how = match["how"]
-                closing = _CLOSING.search(how)
-                if closing is not None and closing.end() == len(how.rstrip()):
-                    how = how[: closing.start()]
-                    if not _closes_as_many(how, closing["number"]):
-                        return None
-                known["made"] = _made(how)
-            elif name == "every":
-                first = match["row"] or _ordinal(match["nth"])
-                often = f" {match['times']} times" if match["times"] else ""
-                known["rows"] = f" every {_ordinal(match['every'])}th row from row {first}{often}"
-            elif name == "rows" and match["this"]:
-                known["rows"] = ""
-            elif name == "rows":
-                known["rows"] = _in_rows(match["nths"] or match["numbers"])
-            elif name == "ends":
-                known["ends"] = f", {_number(match['first'] or match['each'])} sts from each end"
-            elif name == "closing" and not _closes_as_many(known.get("made", ""), match["number"]):
-                return None
-            elif name == "where":
-                kept.append(match["where"])
-                known["right"] = " at right front" if re.search(r"\bright\b", match["where"], re.I) else ""
-            known.setdefault(name, match.group())
-            at = match.end()
-            break
+            if match is not None and name not in known and match.end() > at:
+                break
         else:
             return None
+        told = _READERS[name](match, known) if name in _READERS else {}
+        if told is None:
+            return None
+        known.update({name: "", **told})
+        kept += [match["where"]] if name == "where" else []
+        at = match.end()
     if "made" not in known and "before" not in known:
         return None  # how they are made is not told
     spread = number and ("evenly" in known or "ends" in known or making["evenly"] or making["spaced"])
     if number and number != "1" and not (spread or "*" in known.get("made", "")):
         return None  # several, and where they lie is not told
-    told = f"{number} buttonholes" if spread or (number and "made" not in known) else "a buttonhole"
+    return _sentence(number if spread or "made" not in known else "", known), kept, at
+
+
+def _sentence(number: str, known: Mapping[str, str]) -> str:
+    """Return the sentence that tells of buttonholes; without a number they lie where the row says."""
+    told = f"{number} buttonholes" if number else "a buttonhole"
     by = f" by {known['made']}" if "made" in known else ""
-    again = " as before" if "made" not in known else ""
-    rows, ends = known.get("rows", ""), known.get("ends", "")
-    right = known.get("right", "")
-    return f"With {told}{again}{right}{rows}{ends}{',' if ends and by else ''}{by}", kept, at
+    again = "" if by else " as before"
+    rows, ends, right = (known.get(name, "") for name in ("rows", "ends", "right"))
+    return f"With {told}{again}{right}{rows}{ends}{',' if ends and by else ''}{by}"
+
+
+def _told_how(match: re.Match[str], known: Mapping[str, str]) -> dict[str, str] | None:
+    """Read how each is made; None if it is told twice, or closed otherwise than it is opened."""
+    how = match["how"]
+    closing = _CLOSING.search(how)
+    if closing is not None and closing.end() == len(how.rstrip()):
+        how = how[: closing.start()]
+        if not _closes_as_many(how, closing["number"]):
+            return None
+    return None if "made" in known else {"made": _made(how)}
+
+
+def _told_every(match: re.Match[str], known: Mapping[str, str]) -> dict[str, str] | None:
+    """Read rows at intervals, and the first of them."""
+    first = match.groupdict().get("row") or _ordinal(match["nth"])
+    often = f" {match['times']} times" if match["times"] else ""
+    return None if "rows" in known else {"rows": f" every {_ordinal(match['every'])}th row from row {first}{often}"}
+
+
+def _told_rows(match: re.Match[str], known: Mapping[str, str]) -> dict[str, str] | None:
+    """Read rows by their numbers; "this row" is the one there is."""
+    return {"rows": "" if match["this"] else _in_rows(match["nths"] or match["numbers"])}
+
+
+def _told_ends(match: re.Match[str], known: Mapping[str, str]) -> dict[str, str] | None:
+    return {"ends": f", {_number(match['first'] or match['each'])} sts from each end"}
+
+
+def _told_where(match: re.Match[str], known: Mapping[str, str]) -> dict[str, str] | None:
+    right = re.search(r"\bright\b", match["where"], re.I)
+    return {"right": " at right front" if right else ""}
+
+
+def _told_closing(match: re.Match[str], known: Mapping[str, str]) -> dict[str, str] | None:
+    return {} if _closes_as_many(known.get("made", ""), match["number"]) else None
 
 
 def _closes_as_many(how: str, number: str | None) -> bool:
@@ -243,7 +273,8 @@ def _in_rows(listed: str) -> str:
 
 def _made(how: str) -> str:
     """Return how a buttonhole is made in the words that are read within a row."""
-    words = _TOGETHER.sub("k2tog", _OVER.sub("yo", how.strip(" ,;:")))
+    how = _FOR_EACH.sub("", how.strip(" ,;:"))
+    words = _TOGETHER.sub("k2tog", _OVER.sub("yo", how))
     return re.sub(r"\bcast\s+off\b", "bind off", words, flags=re.I)
 
 
@@ -260,3 +291,29 @@ _ORDINALS: Final = (
 def _ordinal(told: str) -> str:
     """Return the number of a row: `4th`, `fourth`, `4`."""
     return str(_ORDINALS.index(told.lower()) + 1) if told.lower() in _ORDINALS else re.sub(r"\D", "", told)
+
+
+_TOLD_OF_THEM: Final = (
+    ("every", _EVERY),
+    ("following", _FOLLOWING),
+    ("rows", _ROWS),
+    ("ends", _ENDS),
+    ("evenly", _EVENLY),
+    ("before", _BEFORE),
+    ("where", _WHERE),
+    ("closing", _CLOSING),
+    ("bracket", _BRACKET),
+    ("how", _HOW),
+)
+"""What may be told of buttonholes, in the order looked for."""
+_READERS: Final[Mapping[str, Callable[[re.Match[str], Mapping[str, str]], dict[str, str] | None]]] = {
+    "every": _told_every,
+    "following": _told_every,
+    "rows": _told_rows,
+    "ends": _told_ends,
+    "where": _told_where,
+    "closing": _told_closing,
+    "bracket": _told_how,
+    "how": _told_how,
+}
+"""What comes of it: words by what they tell; None where it does not agree with what is told already."""
