@@ -251,7 +251,7 @@ def _is_shaped(name: str) -> bool:
 def _parts(plain: str) -> Iterator[str]:
     """Yield the entries of a row: "SE = slip 1; CDI = (k1, yo, k1) in next st".
 
-    A name without a meaning, as in "M1 lift the bar; k2tog; ssk", is an entry too, and no part of the one before it.
+    A name without a meaning, as in "M1 lift the bar; k2tog; ssk", is an entry too, no part of that before it.
     """
     start = 0
     for match in _ENTRIES.finditer(plain):

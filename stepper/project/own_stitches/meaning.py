@@ -81,18 +81,26 @@ _LEANS = regex(
     r"\s*[(\[](?:(?:left|right)[- ]leaning|single|double|cent(?:re|er)d|decrease|increase|\s)+[)\]]",
     re.I,
 )
-_FOR_LOOKS = regex(r"\s*\((?:the\s+)?(?:middle|cent(?:er|re))\s+(?:st|stitch)\s+(?:lies|is|stands)\s+on\s+top\)|[.;]\s*this\s+(?:makes|gives|creates|forms|leans)\b[^.\d]*\.?\s*$", re.I)
+_FOR_LOOKS = regex(
+    r"\s*\((?:the\s+)?(?:middle|cent(?:er|re))\s+(?:st|stitch)\s+(?:lies|is|stands)\s+on\s+top\)"
+    r"|[.;]\s*this\s+(?:makes|gives|creates|forms|leans)\b[^.\d]*\.?\s*$",
+    re.I,
+)
 _DEPENDS = regex(
     r"\bor\b|\bif\b|\b[rw]s\b|\b(?:right|wrong)\s+side|\brows?\b|\brounds?\b|\brnds?\b|\blast\b|\bend\b|\brep(?:eat)?\b|\bcast\b|\bbind\b",
     re.I,
 )
 """Words that make what is worked depend on the side or the place, or that repeat it until somewhere."""
+_NO_PLACE = regex(r"\bin\s+the\s+row\s+below\b|\bas\s+if\s+(?=to\b)|\bround\s+(?:the\s+)?needle", re.I)
+"""Words that look like one of those and are of the stitch itself."""
 _NAMED_BEFORE = regex(r"^\s*(?P<name>[^:–;,()]{2,50}?)\s*(?::|–|\s-\s|\bas\s+follows\b:?)\s*(?=\S)")
 _ORDER = regex(r"pick\s+up\s+and\s+(?:knit|purl)|bind\s+off|cast\s+(?:on|off)", re.I)
 """Orders that pages call by letters of their own: "PUK", "P/U"."""
 _IN_BRACKETS = regex(r"(?P<name>[a-z][a-z ]{3,40}?)\s*\((?P<made>[^()]+)\)", re.I)
 """A name in full, and how it is worked in brackets: "double decrease (sl 1, k2tog, psso)"."""
-_THAT_IS = regex(r"(?P<name>[a-z][a-z ]{2,30}?),\s+(?:that\s+is\s*,?|i\.e\.\s*,?|by)\s+(?P<made>[^.;:]+)", re.I)
+_THAT_IS = regex(
+    r"(?P<name>[a-z][a-z ]{2,30}?),\s+(?:that\s+is\s*,?|i\.e\.\s*,?|by)\s+(?P<made>[^.;:]+)", re.I
+)
 """A name in full, and how it is worked behind it: "narrow, by knitting two together"."""
 _STOPS = regex(r"\b([kp]|sl|sts?|tog|rep|wl|fwd)\.(?=[\s,;)]|$)|\b(p\.\s?s\.\s?s\.\s?o)\.?", re.I)
 """The full stops of old leaflets behind what is shortened."""
@@ -174,8 +182,7 @@ def _claimed(claim: re.Match[str]) -> int:
 
 def _stitches(words: str) -> list[str] | None:
     """Return the stitches of words; None if they are not all read."""
-    below = re.sub(r"\bin\s+the\s+row\s+below\b|\bas\s+if\s+(?=to\b)|\bround\s+(?:the\s+)?needle", "", words, flags=re.I)
-    if _DEPENDS.search(below):
+    if _DEPENDS.search(_NO_PLACE.sub("", words)):
         return None
     words = put_crossings(_numbered(words))
     for pattern, made in _words():

@@ -28,9 +28,9 @@ from stepper.project.rewording.on_needles.drawn_up import write_drawn_up
 from stepper.project.rewording.on_needles.edge_lists import write_edge_lists
 from stepper.project.rewording.on_needles.hub_rounds import write_hub_rounds
 from stepper.project.rewording.on_needles.join_lists import write_join_lists
-from stepper.project.rewording.on_needles.parted_cast_ons import write_parted_cast_ons
-from stepper.project.rewording.on_needles.neck_turns import write_neck_turns
 from stepper.project.rewording.on_needles.neck_rows import write_neck_rows
+from stepper.project.rewording.on_needles.neck_turns import write_neck_turns
+from stepper.project.rewording.on_needles.parted_cast_ons import write_parted_cast_ons
 from stepper.project.rewording.on_needles.rings import write_rings
 from stepper.project.rewording.on_needles.stops import write_stops
 from stepper.project.rewording.openings import write_openings_in_order
@@ -139,7 +139,7 @@ def _as_printed_in_turn(kept: tuple[str, ...], plain: str) -> tuple[str, ...]:
 
 @lru_cache(maxsize=1024)
 def undress(plain: str) -> Reworded:
-    """Return a line with its signs as most pages have them: heads, numbers, lists, stars, what is before a count."""
+    """Return a line with its signs as most pages have them: heads, numbers, lists, stars, signs of a count."""
     headed = _by_rows(write_numbers(as_printed(plain)), _HEAD_SIGNS)
     return _by_rows(write_in_one_bracket(headed), _PLAIN_SIGNS)
 
