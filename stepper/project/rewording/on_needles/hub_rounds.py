@@ -34,7 +34,8 @@ _THESE: Final = rf"\s*(?:[,;:(]|-+|[\u2013\u2014])\s*(?:these|this|which|those)\
 _LABEL: Final = rf"(?P<label>{_BRACKET}|{_THESE}|{_BY_WORD})?"
 
 # --- what is done with them ---
-_THE: Final = r"(?:(?:the|next|first|following|foll|last)\s+)*"
+_THE: Final = r"(?:(?:the|next|following|foll)\s+)*"
+"""Those the row comes to; "the first" and "the last" may be of those it has worked."""
 _WHO: Final = rf"(?:(?:{SIDED}\s+)*(?:{PART})\s+)?"
 _MANNER: Final = r"(?:\s+(?P<manner>as\s+(?:before|set|established)|in\s+patt(?:ern)?(?:\s+as\s+(?:set|established))?))?"
 _LATER: Final = r"(?:\s+(?:(?:whenever|when)\s+(?:it(?:'s|\s+is)\s+)?convenient|for\s+(?:now|later)))?"
@@ -62,7 +63,7 @@ _STEPS: Final = tuple(
         ("far", rf"(?P<verb>knit|k|purl|p|work)\s+(?:until|till)\s+(?:there\s+are|you\s+have)\s+(?P<n>{N})\s+{STS}\s+on\s+(?:the\s+|your\s+)?(?:right(?:[\s-]hand)?|rh)\s+needle(?:\s+(?:after|since|past|from|beyond)\s+(?:the\s+)?(?:bound-?\s?off|cast-?\s?off|bind-?\s?off|last)(?:\s+(?:gap|{STS}|edge|bind-?off|cast-?off))?)?{_LABEL}"),
         ("rest", rf"(?P<verb>knit|k|purl|p|work)\s+(?:to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?|(?:across\s+)?(?:the\s+)?(?:rest|remaining|rem\b|remainder)(?!\s*\d)(?:\s+of\s+(?:the\s+)?(?:{STS}|round|rnd|row))?(?:\s+{STS})?){_MANNER}{_LABEL}"),
         ("to", r"(?P<verb>knit|k|purl|p|work)\s+to\s+(?:the\s+)?(?:next\s+)?(?:marker|m)(?![\w-])"),
-        ("work", rf"(?P<verb>knit|k|purl|p|work|patt)\s*(?:across\s+)?{_THE}(?:remaining\s+)?(?P<n>{N})(?![\w.])(?:\s+{_WHO}{STS})?{_MANNER}{_LABEL}"),
+        ("work", rf"(?P<verb>knit|k|purl|p|work|patt)\s*(?:across\s+)?{_THE}(?:(?:remaining|first|last)\s+)?(?P<n>{N})(?![\w.])(?:\s+{_WHO}{STS})?{_MANNER}{_LABEL}"),
         ("again", rf"(?P<n>{N})\s+{_WHO}{STS}{_LABEL}"),
         ("again", rf"(?P<n>{N})(?P<label>{_BRACKET}|{_BY_WORD})"),
     )
