@@ -133,14 +133,14 @@ ROWS: tuple[Synonym, ...] = (
     ),
     row(
         "unworked",
-        rf"\bturn\s*,?\s*(?:and\s+)?(?P<said>leav(?:e|ing)\s+(?:the\s+)?(?:rem(?:aining)?\s+|last\s+|other\s+)*{STS}\s+unworked)\b",
+        rf"\bturn(?:\s+(?:the\s+|your\s+)?work)?\s*,?\s*(?:and\s+)?(?P<said>leav(?:e|ing)\s+(?:the\s+)?(?:rem(?:aining)?\s+|last\s+|other\s+)*{STS}\s+unworked)\b",
         "turn",
         "K20, turn, leaving rem sts unworked.",
         spelt_out=True,
     ),
     row(
         "unworked",
-        rf"\bturn\s*,?\s*(?:and\s+)?leav(?:e|ing)\s+(?:the\s+)?(?:rem(?:aining)?\s+|last\s+|other\s+)*({N})\s+{STS}\s+unworked\b",
+        rf"\bturn(?:\s+(?:the\s+|your\s+)?work)?\s*,?\s*(?:and\s+)?leav(?:e|ing)\s+(?:the\s+)?(?:rem(?:aining)?\s+|last\s+|other\s+)*({N})\s+{STS}\s+unworked\b",
         r"turn leaving \1 sts",
         "K20, turn, leaving rem 10 sts unworked.",
     ),
