@@ -92,6 +92,11 @@ _LABEL_MORE = regex(
     re.I,
 )
 """Labels that are orders, or offer another way, or say in which colour, on which needle, whether in rows."""
+_AS_ANOTHER = regex(
+    r"(?:work(?:ed)?\s+)?(?:exactly\s+)?(?:as|same\s+as|like)\s+[^,;]+[,;]?\s+(?:but|except|only)?\s*(?:mak(?:e|ing)|work(?:ing)?|with)\s+[^:]*?\bholes?\b",
+    re.I,
+)
+"""A part worked as another one, with holes in it: the words before the colon are all there is of it."""
 _LABEL_VERBS = regex(
     r"(?:(?:if|unless|when)\b|over|across|between|within|(?:(?:for|first|last|left|remaining)\s+(?:the\s+|these\s+)?(?:[a-z]+\s+)?)?\d+\s+(?:sts|stitches)|(?:for|from)\s+(?:the\s+)?next|for\s+an?\s+(?:long|short|deep|wid|narrow|tight|loos|larg|small|bigg|high|thick|slouchi|roomi|warm)er\b|"
     r"to\s+(?:lengthen|shorten|widen|enlarge|adjust|alter|adapt)\b|at\s+the\s+same\s+time|(?:work(?:ing|ed)?|continu(?:e|ing)|cont|change|chang(?:e|ing)|"
@@ -162,6 +167,7 @@ def label_instructs(label: str) -> str:
     if re.match(r"(?:for\s+)?(?:sizes?\b|[\w ,'-]{1,40}?\ssizes?(?:\s*\([\w ,]+\))?\s+only$)", name, re.I):
         return ""  # a line for some sizes: the size names set it apart from a label
     found = _LABEL.search(name) or _LABEL_PLACE.search(name) or _LABEL_MORE.search(name)
+    found = found or _AS_ANOTHER.match(name)
     if found is not None:
         return found.group()
     name = _BY_THE_WAY.sub("", name)
