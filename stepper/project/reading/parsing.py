@@ -161,7 +161,7 @@ def understood(plain: str, *, spoken: bool = True) -> Understood:
         stop = Stopped(lettered.start() - start, lettered.group(), None, told, _BY_SIZE)
         return Understood(label, side, start, stop, as_printed(plain))
     # Loaded here: a line that reads as it is written needs none of the sixty tables of other wordings.
-    from stepper.project.rewording.reword import orders, talks, undress
+    from stepper.project.rewording.reword import orders, talks, tells_beside, undress
 
     bare = _BARE_HEAD.match(plain) is not None
     manners = [False, True] if (spoken or bare) and undress(plain).text != plain else [False]
@@ -169,6 +169,9 @@ def understood(plain: str, *, spoken: bool = True) -> Understood:
         manners.reverse()  # "R1" is neither a row nor a round; other tables make a row of it
     found = first
     for talked in [False, True] if spoken and talks(plain) else [False]:
+        alone = _orders_alone(plain, first, manners) if talked and tells_beside(plain) else None
+        if alone is not None:
+            return alone
         for undressed in manners:
             other = _in_other_words(plain, first, spoken=talked, undressed=undressed)
             if not isinstance(other.outcome, Stopped):
@@ -179,6 +182,20 @@ def understood(plain: str, *, spoken: bool = True) -> Understood:
 
 _BARE_GERUND = regex(r"\W*[a-z]+ing(?:\s+(?:off|on|up|together|down|back|again))?\W*", re.I)
 """A heading as books have it, "Joining", "Casting off": it names what is told below and orders nothing."""
+
+
+def _orders_alone(plain: str, first: Understood, manners: Sequence[bool]) -> Understood | None:
+    """Read the orders of a line without what only tells beside them, else in the words of the line."""
+    from stepper.project.rewording.reword import without_tails
+
+    straight = _as_recast(plain, first, without_tails(plain))
+    if not isinstance(straight.outcome, Stopped):
+        return straight
+    for undressed in manners:
+        other = _in_other_words(plain, first, spoken=False, undressed=undressed, alone=True)
+        if not isinstance(other.outcome, Stopped):
+            return other
+    return None
 
 
 def _in_orders(plain: str, first: Understood, manners: Sequence[bool]) -> Understood | None:
@@ -199,17 +216,23 @@ def _in_orders(plain: str, first: Understood, manners: Sequence[bool]) -> Unders
 
 
 def _in_other_words(
-    plain: str, first: Understood, *, spoken: bool, undressed: bool = False, ordered: bool = False
+    plain: str,
+    first: Understood,
+    *,
+    spoken: bool,
+    undressed: bool = False,
+    ordered: bool = False,
+    alone: bool = False,
 ) -> Understood:
     """Read a line reworded, with signs for the yarns it calls by a colour, or else without."""
     from stepper.project.rewording.reword import reword
 
-    made = reword(plain, spoken=spoken, undressed=undressed, ordered=ordered)
+    made = reword(plain, spoken=spoken, undressed=undressed, ordered=ordered, alone=alone)
     if made.yarns:
         signed = _as_recast(plain, first, made)
         if not isinstance(signed.outcome, Stopped):
             return signed
-        made = reword(plain, signed=False, spoken=spoken, undressed=undressed, ordered=ordered)
+        made = reword(plain, signed=False, spoken=spoken, undressed=undressed, ordered=ordered, alone=alone)
     return _as_recast(plain, first, made)
 
 

@@ -95,7 +95,13 @@ SPOKEN_ROWS: Final = Candidates((*STATED_FACTS, *SPOKEN))
 
 @lru_cache(maxsize=1024)
 def reword(
-    plain: str, *, signed: bool = True, spoken: bool = False, undressed: bool = False, ordered: bool = False
+    plain: str,
+    *,
+    signed: bool = True,
+    spoken: bool = False,
+    undressed: bool = False,
+    ordered: bool = False,
+    alone: bool = False,
 ) -> Reworded:
     """Put a line into the grammar's words.
 
@@ -106,10 +112,14 @@ def reword(
             put as they are printed elsewhere.
         undressed: Whether its signs are first put as most pages have them.
         ordered: Whether what it says in another voice is first put into orders.
+        alone: Whether what only tells beside its orders is first taken off them, and nothing else is changed.
     """
-    printed = (
-        ordered_words(plain, undressed=undressed) if ordered else _plain_lists(plain, undressed=undressed)
-    )
+    if ordered:
+        printed = ordered_words(plain, undressed=undressed)
+    elif alone:
+        printed = without_tails(plain, undressed=undressed)
+    else:
+        printed = _plain_lists(plain, undressed=undressed)
     for head in SPLIT_HEADS:
         printed = put_words(printed, head) if ":" in plain else printed
     if spoken:
@@ -220,7 +230,7 @@ def orders(plain: str) -> bool:
         return False
     manners = (False, True) if undress(plain).text != plain else (False,)
     return any(
-        ordered_words(plain, undressed=bare).text != _without_tails(plain, undressed=bare).text
+        ordered_words(plain, undressed=bare).text != without_tails(plain, undressed=bare).text
         for bare in manners
     )
 
@@ -233,11 +243,11 @@ def ordered_words(plain: str, *, undressed: bool = False) -> Reworded:
         plain: The line, made plain.
         undressed: Whether its signs are first put as most pages have them.
     """
-    return write_orders(_without_tails(plain, undressed=undressed))
+    return write_orders(without_tails(plain, undressed=undressed))
 
 
 @lru_cache(maxsize=1024)
-def _without_tails(plain: str, *, undressed: bool) -> Reworded:
+def without_tails(plain: str, *, undressed: bool = False) -> Reworded:
     """Return a line with its lists in one form and its results as counts, without what only tells."""
     return take_tails_off(write_results(_plain_lists(plain, undressed=undressed)))
 
@@ -245,6 +255,16 @@ def _without_tails(plain: str, *, undressed: bool) -> Reworded:
 def _plain_lists(plain: str, *, undressed: bool = False) -> Reworded:
     """Return a line as printed, or with its signs as most pages have them, each list of sizes in one form."""
     return write_lists_plainly(undress(plain) if undressed else as_printed(plain))
+
+
+@lru_cache(maxsize=1024)
+def tells_beside(plain: str) -> bool:
+    """Return whether something only tells beside the orders of a line, so that they are worth reading alone.
+
+    Args:
+        plain: The line, made plain.
+    """
+    return without_tails(plain).text != _plain_lists(plain).text
 
 
 @lru_cache(maxsize=1024)

@@ -83,3 +83,10 @@ def test_a_yarn_called_by_a_letter_stays_one() -> None:
     """Also beside a needle that is called by its size or its number."""
     for line in ("With A, knit 2 rounds.", "With 4 mm needles and A, cast on 60 sts.", "Using larger needles and yarn B, knit 2 rows."):
         assert not isinstance(understood(made_plain(line)).outcome, Stopped)
+
+
+def test_a_row_with_a_clause_beside_it_is_read_as_the_row_alone() -> None:
+    """ "Across" behind short rows may end with the heel, which is asked; put as "to end" it would not be."""
+    read = understood("K across, picking up wraps, turn.")
+    assert read.reworded.text == "K across, turn."
+    assert read.reworded.kept == ("picking up wraps",)
