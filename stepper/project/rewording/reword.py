@@ -149,7 +149,7 @@ def _as_printed_in_turn(kept: tuple[str, ...], plain: str) -> tuple[str, ...]:
 
 @lru_cache(maxsize=1024)
 def undress(plain: str) -> Reworded:
-    """Return a line with its signs as most pages have them: heads, numbers, lists, stars, signs of a count."""
+    """Return a line with its signs as most pages have them: heads, numbers, lists, stars, counts."""
     headed = _by_rows(write_numbers(as_printed(plain)), _HEAD_SIGNS)
     return _by_rows(write_in_one_bracket(headed), _PLAIN_SIGNS)
 
