@@ -479,6 +479,8 @@ def crowded_lines(draw: st.DrawFn) -> tuple[str, str, int, tuple[str, ...]]:
     assume("bind off bind off" not in crowded)  # it says so again
     assume("every other alt" not in crowded)  # so it does there
     assume(not re.search(r"(?:^|[.!?:] )again \d", crowded))  # "Again 42 sts" tells the count
+    assume(not re.search(r"[.!?:] again [A-Z]", crowded))  # as at the front: an order that comes again
+    assume("with A Total of" not in crowded)  # "with a total of 42 sts" counts
     return text, crowded, sizes, names
 
 
