@@ -167,6 +167,8 @@ def counts_apart(sentence: str) -> CountsApart | None:
             found.append((token, []))
         elif token["word"] and word not in _JOINS and word not in _PARTS and number_of(word) is None:
             return None
+        elif token["word"] == "A" and token.start("word"):
+            return None  # a yarn by its letter
         else:
             found[-1][1].append(word)
     return _sorted(found)
