@@ -115,7 +115,8 @@ def _items(text: str, at: int, *, summed: bool = False) -> tuple[list[_Item], in
     mark = ""
     while True:
         total = _TOTAL.match(text, at) if items else None
-        if total is not None and (total["all"] or (len(items) > 1 and _comes_to(total["number"], items))):
+        placed = all(item.where for item in items)  # then a bare number counts them, rightly or wrongly
+        if total is not None and (placed or total["all"] or (len(items) > 1 and _comes_to(total["number"], items))):
             return ([*items, _Item(total["number"], "", "", False, True)], total.end())
         match = _ITEM.match(text, at)
         where = match["where"] or "" if match is not None else ""

@@ -84,3 +84,9 @@ def test_plus_is_a_joint_and_what_was_cast_off_an_edge() -> None:
     """An armband is picked up over both."""
     assert written("Pick up 10 (12) cast-off sts plus 88 (92) round armhole.") == "Pick up and knit 10 (12) sts, pick up and knit 88 (92) sts."
     assert written("Pick up, RS outside, 18 + 18 along the neck, 36 along the back, 18 left.") == "Pick up and knit 18 sts, pick up and knit 18 sts, pick up and knit 36 sts, pick up and knit 18 sts."
+
+
+def test_a_bare_number_behind_stretches_with_a_place_counts_all_stitches() -> None:
+    """ "…, pick up and knit 3 sts over gap, 70 sts" picked up seventy more; now the plan holds it against the needles."""
+    assert written("Pick up and knit 3 sts over gap, 70 sts.") == "Pick up and knit 3 sts. 70 sts."
+    assert written("Pick up and knit 20 sts along left front, 20 sts along right front, 38 sts.") == "Pick up and knit 20 sts, pick up and knit 20 sts. 38 sts."
