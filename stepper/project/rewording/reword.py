@@ -155,12 +155,12 @@ def undress(plain: str) -> Reworded:
 
 
 _STAGES: Final = (
+    write_parted_cast_ons,
     write_hub_rounds,
     write_neck_turns,
     write_buttonholes,
     write_drawn_up,
     write_bind_offs,
-    write_parted_cast_ons,
     write_repeats_in_all,
     write_results,
     take_tails_off,

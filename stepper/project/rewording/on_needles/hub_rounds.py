@@ -44,13 +44,10 @@ _MARKER: Final = r"(?:(?:stitch\s+|raglan\s+)?markers?|m|(?:marking\s+|marker\s+
 _FOR_ROUND: Final = r"(?:for\s+)?(?:the\s+)?(?:new\s+)?(?:bor|(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?(?:rnd|round))"
 _LOOP: Final = r"(?:(?:w/|with|using|by|in)\s*(?:(?:the|a)\s+)?(?:backward|backwards|half-hitch|twisted|e)[-\s]loops?(?:\s+(?:method|cast-?\s?on))?)"
 _WHERE: Final = rf"(?:(?:(?:on|onto)\s+(?:the\s+|your\s+)?(?:(?:right|right-hand)\s+)?needle|(?:under|for|at|in)\s+(?:the\s+)?(?:under)?arm|over\s+the\s+gap|between|{_LOOP})(?![\w-]))"
-_MIDDLE: Final = rf"(?:pm|(?:place|put|hang)\s+(?:an?\s+)?{_MARKER})\s+(?:in|at)\s+(?:the\s+)?(?:middle|cent(?:er|re))(?:\s+of\s+(?:these|them|the\s+new\s+{STS}|(?:the|this)\s+underarm|the\s+(?:new\s+)?cast-?on\s+{STS})(?:\s+{STS})?)?"
 
 _STEPS: Final = tuple(
     (kind, regex(expression, re.IGNORECASE))
     for kind, expression in (
-        ("middle", _MIDDLE),
-        ("middle", rf"with\s+(?:an?\s+)?{_MARKER}\s+(?:in|at)\s+(?:the\s+)?(?:middle|cent(?:er|re))(?:\s+of\s+(?:these|them))?"),
         ("mark", rf"(?:pm|(?:place|put|hang|insert)\s+(?:in\s+)?(?:(?:an?|the|another|last|final|different|contrasting|colou?r(?:ed)?|new|1|one)[\s-]+)*{_MARKER}|(?:marking\s+)?thread|marker)(?P<round>\s+{_FOR_ROUND})?(?![\w-])(?!\s+(?:after|before|at|in|on|every|between|around|over|\d))"),
         ("take", r"(?:rm|remove\s+(?:the\s+|next\s+)*(?:marker|m))(?![\w-])"),
         ("pass", r"(?:sm|slm|slip\s+(?:the\s+|next\s+)*(?:marker|m))(?![\w-])"),
@@ -281,10 +278,7 @@ def _steps(text: str, at: int) -> tuple[list[_Step], int] | None:
                 if found is None:
                     return None
                 step, at, verb = found
-                if step.kind == "halved":
-                    steps[-1] = step
-                else:
-                    steps.append(step)
+                steps.append(step)
         if any(form.match(text, at) is not None for form in (_SUM, _END, _TURN)):
             return (steps, at) if star < 0 else None
         if text.startswith("*", at):
@@ -339,8 +333,6 @@ def _written(kind: str, match: re.Match[str], text: str, before: list[_Step], ve
     said = (label,) if label else ()
     number = match.span("n") if groups.get("n") else (0, 0)
     hub = bool(label)
-    if kind == "middle":
-        return _halved(before[-1], text) if before else None
     if kind == "mark":
         return _Step(kind, ("pm for BOR" if groups["round"] else "pm",))
     if kind in ("take", "pass"):
@@ -379,15 +371,3 @@ _SIGNS: Final = regex(r"^[\s,;:()\[\]=\u2013\u2014-]*(?:(?:for|of|these|this|whi
 def _name(label: str | None) -> str:
     """Return what stitches are for, without its signs; empty if nothing is said."""
     return _SIGNS.sub("", label) if label else ""
-
-
-def _halved(step: _Step, text: str) -> _Step | None:
-    """Return a cast-on with a marker in its middle; None if a size has no middle, or the step casts nothing on."""
-    if step.kind != "cast":
-        return None
-    start, end = next(piece for piece in reversed(step.pieces) if not isinstance(piece, str))
-    numbers = _numbers(text[start:end])
-    if not numbers or any(number % 2 for number in numbers):
-        return None
-    half = re.sub(r"\d+", lambda number: str(int(number.group()) // 2), text[start:end])
-    return replace(step, kind="halved", pieces=(f"cast on {half} sts, pm, cast on {half} sts",))

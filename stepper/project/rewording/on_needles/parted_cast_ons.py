@@ -33,11 +33,11 @@ _MIDDLE: Final = (
     rf"(?:\s+(?:of\s+)?(?:(?:these|those|the|them|new|cast[-\s]?on|co|underarm|\d+)\s*)+(?:{STS}|cast[-\s]?on)?)?"
 )
 _AMID: Final = regex(
-    rf"\b(?P<cast>cast\s+on|co)\s+(?P<many>{N})(?P<sts>\s+(?:(?:new|more|additional|extra|underarm)\s+)*{STS}){_HOW}"
+    rf"\b(?P<cast>cast\s+on|co)\s+(?P<many>{N})(?P<sts>(?:\s+(?:(?:new|more|additional|extra|underarm)\s+)*{STS})?){_HOW}"
     rf"\s*[,;]?\s*\(?(?:and\s+|then\s+|with\s+)?(?P<put>{_PUTS})\s+"
     rf"(?:(?P<middle>{_MIDDLE})|after\s+(?:the\s+)?(?:first\s+)?(?P<first>{N})(?:\s+(?:of\s+these\s+)?{STS})?)"
     rf"(?:\s+(?:for|as|to\s+(?:mark|indicate|show))\s+(?:the\s+)?(?P<for>{_ROUND_BEGINS}|(?:left\s+|right\s+)?side(?:\s+seam)?))?\)?"
-    r"(?=\s*[,.;:=]|\s+(?:and|then|[kp]\b|knit)|\s*$)",
+    r"(?=\s*[,.;:=*]|\s+(?:and|then|[kp]\b|knit)|\s*$)",
     re.I,
 )
 _BEGINS: Final = regex(rf"\b{_ROUND_BEGINS}\b", re.I)
@@ -62,7 +62,8 @@ def write_parted_cast_ons(line: Reworded) -> Reworded:
         sts_at, put_at = match.span("sts"), match.start("put")
         how = (sts_at[0], len(line.text[:put_at].rstrip(" ,;(")))
         cast = match.span("cast")
-        pieces: list[str | tuple[int, int]] = [cast, f" {before}", _without_and(line.text, how), ", pm"]
+        sts = "" if match["sts"] else " sts"
+        pieces: list[str | tuple[int, int]] = [cast, f" {before}{sts}", _without_and(line.text, how), ", pm"]
         pieces += [" for BOR"] if begins else []
         pieces += [", ", cast, f" {behind} sts"]
         line = laid_anew(line, *match.span(), pieces)

@@ -20,7 +20,7 @@ def test_steps_between_stars_stand_where_they_are_worked() -> None:
     """What stands between two times of a repeat is worked between them."""
     line = write_hub_rounds(as_printed("*Hold 9 sts for sleeve, k20*."))
     assert line.text == "*Hold 9 sts for sleeve, k20*."
-    line = write_hub_rounds(as_printed("K1, *put the next 9 sts (sleeve) on waste yarn, CO 4, pm in the middle of these*, k20, rep * to * once, k to end."))
+    line = write_hub_rounds(as_printed("K1, *put the next 9 sts (sleeve) on waste yarn, cast on 2 sts, pm, cast on 2 sts*, k20, rep * to * once, k to end."))
     apart = "hold 9 sts for sleeve, cast on 2 sts, pm, cast on 2 sts"
     assert line.text == f"K1, {apart}, k20, {apart}, k to end."
 
