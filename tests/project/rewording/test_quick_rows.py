@@ -13,8 +13,10 @@ ROWS = [row for row in (*SYNONYMS, *SECOND_LOOK, *SPOKEN, *SPLIT_HEADS) if may_h
 
 def _spoken_again(row: Synonym) -> Iterator[str]:
     """Yield lines that say words of a row's expression or of its example again and again, and end in what nothing reads."""
-    yield from (*words_again(row.expression), *NUMBERS_AGAIN)
+    again = list(words_again(row.expression))
+    yield from (*again, *NUMBERS_AGAIN)
     said = row.example.split()
+    yield from (" ".join([*said[:begin], words]) for begin in (1, 2, 3) for words in again)
     for size in (1, 2, 3):
         for begin in range(len(said) - size + 1):
             yield " ".join([*said[:begin], *said[begin : begin + size] * (60 // size), "~"])

@@ -84,8 +84,9 @@ _BESIDES: Final = regex(r"\s*;\s+(?P<said>[^.!?;:()*\d]{8,90})(?=\s*(?:[.!?]|$))
 """A statement behind a semicolon."""
 _STEP: Final = regex(r"\s*(?:,|;|\s-+|\()\s*|\s+(?=(?:taking\s+care|being\s+careful|using\s+a\s+needle|firm\b|keeping\s+an?\b))", re.IGNORECASE)
 """What stands before a tail of a kind."""
-_TO_LENGTH: Final = r"\b(?:until|till|for)\b(?:[^.;*]|\.(?=\d|\s*[a-z,(]))*?\d(?:[^.;*]|\.(?=\d|\s*[a-z,(]))*?"
-"""Rows that are worked to a length, up to what stands behind it."""
+_TO_LENGTH: Final = r"\b(?:until|till|for)\b(?:[^.;*]|\.(?=\d|\s*[a-z,(])){0,60}?\d(?:[^.;*]|\.(?=\d|\s*[a-z,(])){0,90}?"
+"""Rows that are worked to a length, up to what stands behind it; no farther
+than a page does, since two stretches of any length take ever longer."""
 _WHOLE_ROUND: Final = regex(
     rf"{_TO_LENGTH}(?P<cut>\s*,?\s*(?:and\s+)?(?:end|finish)(?:ing)?\s+(?:(?:with|after|on)\s+an?\s+(?:complete|completed|full|whole|entire)\s+(?:rnd|round|rd\b)|at\s+the\s+end\s+of\s+an?\s+(?:(?:complete|full|whole)\s+)?(?:rnd|round)))(?=\s*[.;,!]|\s*$)",
     re.IGNORECASE,

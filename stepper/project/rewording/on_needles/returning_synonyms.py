@@ -29,7 +29,7 @@ _READY: Final = (
 _JOIN: Final = r"(?:(?:re-?)?(?:join|attach)(?:\s+in)?)"
 _SPOT: Final = (
     r"(?:(?:(?:at|to|in|by|from)\s+(?:the\s+)?)(?:(?:neck|neckline|armhole|front|back|side|inner|outer|left|right|underarm|thumb|palm|hand|cent(?:er|re)|middle|beginning|beg|start|"
-    r"base|edge|end|finger|little|ring|index|inside|tip|of|the|gap|inside|row|rnd|round|heel|opening|shoulder|sleeve|body|raglan|corner|bottom|top|lower|upper|bound|cast|off|on|sts|stitches|first|second|other)\b[\s-]*)+(?<!\s))"
+    r"base|edge|end|finger|little|ring|index|inside|tip|of|the|gap|row|rnd|round|heel|opening|shoulder|sleeve|body|raglan|corner|bottom|top|lower|upper|bound|cast|off|on|sts|stitches|first|second|other)\b[\s-]*)+(?<!\s))"
 )
 _EDGE: Final = r"(?:at\s+(?:the\s+)?(?:neck|armhole|front|side|inner|cent(?:er|re))\s+(?:edge|end)(?:\s+of\s+(?:the\s+)?(?:(?:left|right|other|second)\s+)?(?:shoulder|front|side|neck|half))?)"
 _WORK: Final = r"(?:(?:k|p|knit|purl|work|rib|patt|bind|cast|bo)\b|[kp]\d)"

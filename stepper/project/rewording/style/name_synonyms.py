@@ -8,7 +8,7 @@ from stepper.project.rewording.synonym import KEPT, STS, N, Synonym, row
 
 _PART = (
     r"(?:(?:left|right|cent(?:er|re)|front|back|side|sleeve|body|border|band|buttonhole|button|heel|instep|sole|gusset|thumb|hand|"
-    r"underarm|neck|collar|cuff|hem|yoke|toe|edge|rib|shoulder|steek|panel|raglan|turning|fold|ridge|facing|thumbhole|buttonhole|"
+    r"underarm|neck|collar|cuff|hem|yoke|toe|edge|rib|shoulder|steek|panel|raglan|turning|fold|ridge|facing|thumbhole|"
     r"pocket|crown|brim|foot|leg|first|second|earflap|flap|half(?:\s+(?:of\s+)?the)?)\b)"
 )
 _PARTS = rf"(?:{_PART}(?:\s+{_PART}){{0,3}})"
