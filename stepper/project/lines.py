@@ -15,6 +15,7 @@ from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.own_stitches.changes_worked import work_changes
 from stepper.project.own_stitches.lists import take_definitions
 from stepper.project.own_stitches.yarn_letters import take_letters
+from stepper.project.pairs import side_of_pair
 from stepper.project.pattern_heads import (
     SECTION_NUMBER,
     WRITTEN,
@@ -98,7 +99,29 @@ def read_work(
         line = replace(line, marks=marks[index - 1]) if marks[index - 1] else line
         line = replace(line, opens=opening) if opening and not lines else line
         lines.append(_for_sizes(line, only))
-    return _joined(lines)
+    return _joined(_one_of_a_pair(lines, draft))
+
+
+def _one_of_a_pair(lines: list[Line], draft: FileDraft) -> list[Line]:
+    """Return lines of which none is for the other piece of a pair than the line above it.
+
+    "RIGHT mitt: k2, pm, …" and "LEFT mitt: k to last 3 sts, …" below it are printed side by side; knitted one
+    behind the other they give one mitt two thumbs.
+    """
+    made: list[Line] = []
+    for line in lines:
+        side, piece = side_of_pair(line.label)
+        others = {side_of_pair(above.label) for above in made[-_NEAR:]}
+        if side and ("left" if side == "right" else "right", piece) in others:
+            told = f"the row above is for the other {piece}, and of the two this piece has one."
+            draft.report(line.place, told, 'Keep the row of the piece in hand, and the other as "Note: …".')
+            line = replace(_unread((line.text, line.place)), marks=line.marks)
+        made.append(line)
+    return made
+
+
+_NEAR = 3
+"""So many lines above, the row for the other piece of a pair stands at most. Source: chosen here."""
 
 
 def _under_heads(rows: list[tuple[str, Span]]) -> list[tuple[str, Span]]:

@@ -26,6 +26,27 @@ _BOTH = regex(
 )
 
 
+_SIDED = regex(
+    r"\W*(?:for\s+)?(?:the\s+)?(?P<side>left|right)(?:[\s-]+hand)?\s+"
+    rf"(?P<of>(?:{WHOLES}|hand|foot|palm)(?=s?\b)|(?=(?:row|rnd|round)\b))s?(?:\s+only)?(?:\s*(?:row|rnd|round))?\W*",
+    re.I,
+)
+
+
+def side_of_pair(label: str | None) -> tuple[str, str]:
+    """Return the side and the noun of a label that a row of one piece of a pair bears, both in lower case.
+
+    Args:
+        label: "RIGHT mitt".
+
+    Returns:
+        ("right", "mitt"), of "right row" ("right", ""); two empty words for any other label. Source: common
+        practice.
+    """
+    found = _SIDED.fullmatch(label or "")
+    return (found["side"].lower(), found["of"].lower()) if found is not None else ("", "")
+
+
 def piece_in(section: str) -> str:
     """Return the name of the piece that a section is of: `right mitten` of `right mitten, cuff`."""
     return section.lower().partition(", ")[0]
