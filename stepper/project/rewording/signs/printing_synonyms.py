@@ -45,6 +45,8 @@ SPELLINGS: tuple[Synonym, ...] = (
     row("alternately", r"(\([^()]*\))\s*,?\s+(?P<said>alternately)\s+across", r"\1 across", "2nd row: (P1, k1) alternately across.", spelt_out=True),
     said_row_behind("facing", r"(\brep(?:eat)?\s+(?:the\s+)?(?:last|these)\s+[^,.;]*?(?:times|more|once|twice))\s*,?\s*(?P<said>ending\s+with\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side)\s+facing(?:\s+for\s+(?:the\s+)?next\s+row)?)", "Rep last 2 rows 5 more times, ending with RS facing for next row."),
     # --- needles; no table of numbers has these halves, so they are millimetres ---
+    row("to no|cm no|cm needle no", r"\b((?:change|switch)\s+(?:back\s+)?to\s+)(?P<said>\d{2,3}\s*cm\s+(?:(?:circular\s+)?needle\s+)?)?no\.?\s?(\d{1,2}(?:\.5)?)(?!\.?\d|\s?[/½]|\s*mm)(?=\s*[.,;]|\s*$|\s+and\b)", r"\1no. \3 needles", "Change to no 4.5 and knit 1 rnd."),
+    row("stocking st", r"\bstocking\s+st\.?(?=\s*\.?\s*$|\s*,)", "stocking stitch", "Change to No. 10 needles and stocking st."),
     row("½|1/2", rf"\b((?:(?:circular|double[-\s]pointed)\s+)?{_NDLS})\s+(?:size\s+)?no\.?\s?([3-9])\s?(?:½|1/2)(?![\d/]|\s*mm)", r"\2.5 mm \1", "Change to needle no. 4½."),
     row("½|1/2|.5", rf"\b(?:no\.?\s?)?([3-9])(?:\.5|\s?(?:½|1/2))\s+(?=(?:(?:circular|double[-\s]pointed)\s+)?{_NDLS}\b)", r"\1.5 mm ", "Change to no. 4½ needles."),
     row("mm", rf"\b(?:us\s+|uk\s+)?(?:size|no\.?)\s*\d+(?:\.\d+)?\s*\(\s*({_MM})\s*mm\s*(?:/\s*(?:uk|us)\s*\d+\s*)?\)\s*(?=needles?\b|dpns?\b|circ)", r"\1 mm ", "Change to size 6 (4mm/UK8) needles."),
