@@ -50,7 +50,7 @@ WHOLE_PAGES: tuple[Synonym, ...] = (
     ),
     row(
         "and st|and stock",
-        r"\b(change\s+to\s+(?:larger|smaller)\s+(?:circular\s+)?needles?)\s+and\s+(?=(?:st\.?\s*st\b|stockinette|stocking)[^.;]*,\s*(?:inc|dec))",
+        r"\b(change\s+to\s+(?:larger|smaller|no\.?\s*\d{1,2}|\d(?:\.\d+)?\s*mm)\s+(?:circular\s+)?needles?)\s+and\s+(?=(?:st\.?\s*st\b|stockinette|stocking)[^.;]*,\s*(?:inc|dec))",
         r"\1. cont in ",
         "Change to larger needles and st st, inc 1 st at each end of every 6th row until there are 68 sts.",
     ),
