@@ -62,6 +62,8 @@ def _laid(needles: int) -> tuple[Synonym, ...]:
 
 BY_NEEDLES: tuple[Synonym, ...] = (
     # --- what a needle is called ---
+    row("needle", r"\b([1-4])(?:st|nd|rd|th)\s+needle\s*[:,]\s*(?=(?:in\s+patt(?:ern)?|rib)\b)", r"needle \1: ", "Rnd 1: 1st needle, knit. 2nd needle, in patt. 3rd needle, knit."),
+    row("rib", r"(\bneedle\s*[1-4]\s*:\s*)rib(?=\s*[.;,]|\s*$)", r"\1work in rib", "Rnd 1: Needle 1: knit. Needle 2: rib. Needle 3: knit."),
     row("ndl", r"\bndl(s?)\.?\s*(?:#\s*|no\.?\s*)?(?=[1-5](?!\.?\d|\s*mm))", r"needle\1 ", "Ndl 1: K to last 3 sts, k2tog, k1; ndl 2: k1, ssk, k to end."),
     row("n1|n2|n3|n4", r"(?<!\w)N([1-5])((?:\s*,\s*N[1-5])*\s*,?\s*(?:and|&)\s*N[1-5])(?!\w)", r"needles \1\2", "N1 and N3: K to end. N2: Work in patt.", exact=True),
     row("n1|n2|n3|n4|n5", r"(?<!\w)N([1-5])(?!\w)", r"needle \1", "Arrange sts so there are 16 sts on N1 and 16 sts on N2.", exact=True),
