@@ -23,6 +23,9 @@ YARNS: tuple[Synonym, ...] = (
     # --- what it is called ---
     row("main|contrast", r"\b(?:main|contrast(?:ing)?)\s+(?:colou?r|shade|yarn)\s*[(\[]\s*((?-i:M|C|MC|CC\d?|C\d|[A-H]))\s*[)\]]", r"\1", "With main colour (MC), cast on 96 sts."),
     row("using c", r"\busing\s+(?=(?-i:C\d)\b)", "with ", "Using C1, k4, p2."),
+    row("mm", rf"^(\s*(?:with|using)\s+\d(?:\.\d+)?\s*mm)\s+(and\s+{_Y})\s+(?=(?:cast\s+on|co)\b)", r"\1 needles \2, ", "With 2.75 mm and A cast on 252 sts."),
+    row("inc|dec", rf"{_HEAD}\s+in\s+({_Y})\s*,\s*(?=(?:inc|dec)(?:reas(?:e|ing))?\b)", r"\1: with \2, ", "Next rnd in A, inc 6 sts evenly. 46 sts."),
+    row("*", rf"^(\s*(?:\d{{1,3}}(?:st|nd|rd|th)\s+(?:row|rnd|round)|{_NUMBERED}))\s*:\s*({_Y})\s*,\s*(?:(?:dec|inc)reas(?:e|ing)\s*:\s*)?(?=\*)", r"\1: with \2, ", "9th rnd: A, decrease: *k6, k2tog*. 35 sts."),
     # --- in the head of a row ---
     row("(|[", rf"{_HEAD}{_SIDE}\s*[(\[]\s*(?:with\s+|in\s+|using\s+)?(?:yarn\s+|colou?r\s+)?({_Y})\s*[)\]]{_SIDE}\s*:\s*", r"\1\2\4: with \3, ", "Row 5 (CC): Knit."),
     row("(|[", rf"{_HEAD}\s*[(\[]\s*([rw]s)\s*[,;/-]\s*(?:with\s+|in\s+|using\s+)?(?:yarn\s+|colou?r\s+)?({_Y})\s*[)\]]\s*:\s*", r"\1 (\2): with \3, ", "Row 5 (RS, CC): Knit."),
