@@ -109,3 +109,11 @@ def test_both_halves_of_a_foot_in_rows_of_their_own_are_one_round() -> None:
     assert goes_on("Rnd 1: Sole: K1, ssk, k to last 3 sts, k2tog, k1.", "Instep: K1, ssk, k to end.")
     assert not goes_on("Instep: Work in pattern.", "Instep: Knit.")
     assert not goes_on("Knit 4 rounds.", "Sole: Knit.")
+
+
+def test_how_a_row_begins_is_no_sentence_of_its_own() -> None:
+    """Cut off behind "beg." the stitch it begins with was a row of one stitch."""
+    assert sentences_of("Work in K.1, P.1 rib for 1¼ in., 1st row beg. K.1. Change to No. 10 needles.") == [
+        "Work in K.1, P.1 rib for 1¼ in., 1st row beg. K.1.",
+        "Change to No. 10 needles.",
+    ]
