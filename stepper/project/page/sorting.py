@@ -109,6 +109,8 @@ _WORKING = regex(
     r"|patt|until)\b",
     re.I,
 )
+_NO_NAME = regex(r"\d|\b(?:the|an?|of|are|and|last|first)$", re.I)
+"""A number, or an end with which a sentence goes on in the row below: no name of a garment."""
 _HEAD_ORDERS = regex(
     r"^(?:repeat|rep|join|pick|cast|bind|place|continue|cont|graft|sew|turn(?!\s+(?:the\s+)?heel)|purl|slip(?!\s+st(?:itch)?\b)|return|transfer"
     r"|hold|break"
@@ -396,7 +398,7 @@ class Sorter:
             return False
         if heading is None:
             named = kind_of(row) in ("notes of the designer", "yarn", "finished measurements")
-            short = len(row) <= 60 and not row.endswith(".") and not re.search(r"\d", row)
+            short = len(row) <= 60 and not row.endswith(".") and not _NO_NAME.search(row)
             below = self.lines.rows[at + 1] if at + 1 < len(self.lines.rows) else ""
             return named and short and not holds_instruction(f"{row} {below}")
         below = next((row for row in self.lines.rows[at + 1 :] if row), "")

@@ -19,7 +19,9 @@ from stepper.regex import regex
 ENDS = (".", ":", "!", "?")
 """Signs that end a sentence at the end of a row."""
 _SENTENCE = regex(
-    r"(?:(?<=[.!?])|(?<=sts[\])])|(?<=sts\.[\])])|(?:(?<=follows:)|(?<=folls:)|(?<=follows:-)|(?<=folls:-))(?=\s+(?:Row|Rnd|Round|Next|1st)\b))(?<!\bSt\.)(?<!\bNo\.)(?<!\brow beg\.)(?<!\brows beg\.)(?<!\bapprox\.)(?<!\be\.g\.)(?<!\bi\.e\.)\s+"
+    r"(?:(?<=[.!?])|(?<=sts[\])])|(?<=sts\.[\])])"
+    r"|(?:(?<=follows:)|(?<=folls:)|(?<=follows:-)|(?<=folls:-))(?=\s+(?:Row|Rnd|Round|Next|1st)\b))"
+    r"(?<!\bSt\.)(?<!\bNo\.)(?<!\brow beg\.)(?<!\brows beg\.)(?<!\bapprox\.)(?<!\be\.g\.)(?<!\bi\.e\.)\s+"
     r"(?!\((?:or|about|approx|\d[\d.,/\u00bd\u00bc\u00be -]*(?:cm|mm|in))\b)"
     r"(?=[A-Z*(\[]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round|ROW|RND|ROUND)\b"
     r"|\d+(?:st|nd|rd|th)(?:\s*(?:,|-|to|and)\s*\d+(?:st|nd|rd|th)){1,4}\s+(?:rows|rnds|rounds|ROWS|RNDS|ROUNDS)\b"
