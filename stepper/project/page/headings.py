@@ -434,17 +434,32 @@ def is_heading_alone(words: str) -> bool:
     )
 
 
-def inline_part(row: str) -> str:
+_JOINS = regex(
+    r"(?:the\s+)?(?:(?:lower|upper|main)\s+)?"
+    r"(?:yoke|body|hood|collar|(?:neck|button|buttonhole|front|arm|armhole)\s*bands?)",
+    re.I,
+)
+"""A part that is begun on stitches that other parts leave, with none cast on."""
+
+
+def inline_part(row: str, above: str = "") -> str:
     """Return the part that a row begins with, as in "BODY: Cast on 80 sts."; empty if it names none.
 
     A name not in capitals must be all words of parts, and be followed by casting on or picking up stitches,
-    or by words that begin it: "Head: With the thin wool begin at the chin".
+    or by words that begin it: "Head: With the thin wool begin at the chin". On a page that headed the part
+    above in the same way, the name of a part that others join is enough: behind "Sleeves: Cast on 40 sts."
+    "Yoke: K across" begins one.
+
+    Args:
+        row: The row.
+        above: The first row of the part above; empty if there is none.
     """
     match = _INLINE.match(" ".join(row.split()))
     if match is None or re.search(r"[\d.,;*(\[]", match.group(1)):
         return ""
     words = match.group(1)
-    begins = _all_of_parts(words) and (casts_on(match.group(2)) or begins_work(row))
+    joins = _JOINS.fullmatch(words) is not None and bool(above) and inline_part(above) != ""
+    begins = joins or (_all_of_parts(words) and (casts_on(match.group(2)) or begins_work(row)))
     named = bool(_PART.search(words)) and (words.isupper() or begins)
     return words.lower() if named else ""
 

@@ -838,7 +838,7 @@ class Sorter:
         if all(_is_of_leaflet(sentence) for sentence in sentences_of(text)):
             self._comment(text, at, "copyright")
             return at + taken
-        part = inline_part(row)
+        part = inline_part(row, self.parts[-1].pieces[0].text if self.parts and self.parts[-1].pieces else "")
         fresh = not self.parts or self.parts[-1].name != part or bool(self.pieces)
         worked = self.lines.joined(at)[1] is not None or self._begins_in(row) or begins_work(row)
         if part and fresh and worked:

@@ -18,6 +18,7 @@ from typing import Final
 from stepper.project.rewording.again.in_all import write_repeats_in_all
 from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.candidates import Candidates
+from stepper.project.rewording.clauses.lead_ins import write_lead_ins
 from stepper.project.rewording.clauses.results import write_results
 from stepper.project.rewording.clauses.tails import take_tails_off
 from stepper.project.rewording.gathered import write_gathered
@@ -155,6 +156,7 @@ def undress(plain: str) -> Reworded:
 
 
 _STAGES: Final = (
+    write_lead_ins,
     write_parted_cast_ons,
     write_hub_rounds,
     write_neck_turns,

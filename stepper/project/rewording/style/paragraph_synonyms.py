@@ -33,6 +33,7 @@ STOPS: tuple[Synonym, ...] = (
         "With 4 mm needles and A. cast on 20 sts.",
     ),
     row(".", rf"\b(?=[^\W\d_]+\.)({_SHORT})\.(?=\s+[a-z(]|\s*,)", r"\1", "Cast off 3 sts. at beg. of next 2 rows.", exact=True),
+    row("patt.|rib.", r"((?:^|[:,;*])\s*(?i:patt|rib))\.(?=\s+\d)", r"\1", "Next row: Patt. 8, k2tog, patt. to end.", exact=True),
     row("rep.|inc.|dec.", r"\b((?i:rep|inc|dec))\.(?=\s+\d)", r"\1", "Rep. 1st row 9 times.", exact=True),
     row("sl", r"\bsl\.\s*(?=\d)", "sl ", "Row 2: Sl. 1, k. to end."),
     row("k.|p.", r"\b([kp])\.(?=\s+(?:row|st)\b)", r"\1", "Work 10 rows in st st, beginning with a k. row."),

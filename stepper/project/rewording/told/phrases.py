@@ -53,6 +53,8 @@ SECTIONED: Final = rf"(?:-+\s*)?(?:there\s+are\s+)?(?P<n>{N})(?:\s+{STS})?\s+(?:
 """Stitches counted in each section between two markers."""
 BETWEEN_MARKERS: Final = rf"(?:[:=(]\s*)?(?:-+\s*)?(?:there\s+are\s+)?(?P<n>{N})\s+{STS}\s+(?P<two>between\s+(?:the\s+)?(?:two\s+)?(?:(?:gusset|thumb)\s+)?markers)\b\s*\)?"
 """Stitches counted between the two markers of a gusset."""
+_EACH_TIME: Final = rf"(?:\s+(?:(?:every|each)\s+time|(?:(?:on|in|at)\s+)?(?:each|every|the|all)(?:\s+(?:foll(?:owing)?|subsequent|succeeding|successive|next))?\s+(?:dec|inc)(?:reas(?:e|ing))?\.?\s+{ROUND}))?"
+"""How often a number of stitches becomes another: each time, or in each such round."""
 Kinds = ByLetter[tuple[str, re.Pattern[str]]]
 """Kinds of phrases and how each looks, in the order tried."""
 
@@ -120,11 +122,11 @@ SHAPING: Final[Kinds] = prepare_kinds(
     ),
     (
         "closer",
-        rf"(?:(?:but\s+)?(?:always\s+)?(?:with|working|having|knitting|leaving)\s+)?(?:1|one)\s+(?:(?:less|fewer)\s+(?:knit\s+|plain\s+)?{STS}|(?:knit\s+|plain\s+)?{STS}\s+(?:less|fewer))\s+(?:between|before)\s+(?:each|every|the)\s+(?:dec(?:rease)?s?|k2tog)(?:\s+(?:every|each)\s+time)?",
+        rf"(?:(?:but\s+)?(?:always\s+)?(?:with|working|having|knitting|leaving)\s+(?:always\s+)?)?(?:1|one)\s+(?:(?:less|fewer)\s+(?:knit\s+|plain\s+)?{STS}|(?:knit\s+|plain\s+)?{STS}\s+(?:less|fewer))\s+(?:in\s+)?(?:between|before)\s+(?:(?:each|every|the)\s+)?(?:dec(?:reas(?:e|es|ing|ings))?s?\b\.?|k2togs?){_EACH_TIME}",
     ),
     (
         "wider",
-        rf"(?:(?:but\s+)?(?:always\s+)?(?:with|working|having|knitting|leaving)\s+)?(?:1|one)\s+(?:(?:more|extra|additional)\s+(?:knit\s+|plain\s+)?{STS}|(?:knit\s+|plain\s+)?{STS}\s+more)\s+(?:between|before)\s+(?:each|every|the)\s+(?:inc(?:rease)?s?|m1|yo|kfb)(?:\s+(?:every|each)\s+time)?",
+        rf"(?:(?:but\s+)?(?:always\s+)?(?:with|working|having|knitting|leaving)\s+(?:always\s+)?)?(?:1|one)\s+(?:(?:more|extra|additional)\s+(?:knit\s+|plain\s+)?{STS}|(?:knit\s+|plain\s+)?{STS}\s+more)\s+(?:in\s+)?(?:between|before)\s+(?:(?:each|every|the)\s+)?(?:inc(?:reas(?:e|es|ing|ings))?s?\b\.?|m1s?|yos?|kfbs?){_EACH_TIME}",
     ),
     (
         "first",

@@ -57,7 +57,6 @@ PLACES: tuple[Synonym, ...] = (
     row("change|switch|go to|go back", rf"\b((?:change|switch|go)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?)({_KIND}{_NDLS})\s+(?:size\s+)?(\d+(?:\.\d+)?\s?mm)\b", r"\1\3 \2", "Change to short circular needle 4.5 mm."),
     row("change|switch|go to|go back", r"\b((?:change|switch|go)\s+(?:back\s+)?to\s+)(?:the\s+|a\s+)?(?:((?:circular|double[-\s]pointed)\s+)needles?|needles)\s+(?:size\s+)?(\d{1,2}(?:\.\d+)?)(?=\s*[.,;](?!\d)|\s+and\b|\s*$)", r"\1size \3 \2needles", "Change to circular needle 3."),
     said_row_behind("(", rf"(\b(?:change|switch)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?(?:{SIZE}|smaller|larger)\s+{_KIND}{_NDLS})\s*\(\s*(?P<said>(?:\d{{2,3}}\s*(?:cm|in|inch(?:es)?|\")|dpns?|double[-\s]pointed|circular)(?:\s+long|\s+length|\s+cable)?)\s*\)", "Change to 4 mm needle (40 cm)."),
-    row("follow|folls", rf"(\b(?:change|switch)\s+to\s+(?:the\s+)?(?:[a-z0-9./]+\.?\s+){{1,4}}{_NDLS})\s*,?\s*(?:and\s+)?(?:proceed|continue|cont|work)(?:\s+in\s+patt(?:ern)?)?\s+as\s+foll(?:ow)?s?\.?\s*[:.]*[\s-]*$", r"\1", "Change to 4 mm needles and proceed as follows:"),
     # --- picked up, and worked across ---
     row("pick up", r"\b(pick\s+up\s+and\s+(?:knit|k))\s*:\s*(?=\d)", r"\1 ", "Pick up and knit: 36 sts across back neck, 20 sts down left neck."),
     row("all r|all a|all the way", r"\ball\s+(?:the\s+way\s+)?(a?round)\s+(?=(?:the\s+|each\s+)?(?:armhole|neck|edge|neckline|collar|hood|sleeve)\b)", r"\1 ", "With RS facing, pick up and knit 44 sts evenly all round armhole edge."),

@@ -47,7 +47,7 @@ UNTIL: tuple[Synonym, ...] = (
     ),
     row(
         "between",
-        rf"(^\s*|[.!]\s*){_GO_ON}(?:\s+{_MANNER})?\s*,?\s+{_LESS}\s*,?\s+(?=until\s+(?:there\s+are\s+)?{N}\s+{STS})",
+        rf"(^\s*|[.!]\s*)(?:{_GO_ON}(?:\s+{_MANNER})?|rep(?:eat)?\s+(?:the\s+)?(?:last|these)\s+(?:2|two)\s+(?:rounds|rnds|rows))\s*,?\s+{_LESS}\s*,?\s+(?=until\s+(?:there\s+are\s+)?{N}\s+{STS})",
         r"\1rep onwards dec rnd ",
         "Continue in this manner, working 1 st less between decreases on each following dec round, until 12 sts remain.",
     ),
