@@ -3,7 +3,8 @@
 Each row works up to the gap that the turn before it left, closes it with one more stitch of those that wait,
 and turns. All are worked when neither a right-side row nor a wrong-side row leaves any waiting at its turn.
 Where one stitch is left at a side, the decrease takes it, and the stitch worked behind the decrease is left
-out (common practice).
+out (common practice). Rows that are told by numbers, "sl 1, k6, skp, k1, turn", are worked with one stitch more
+before the decrease on each row, as the two that the page writes out: only so does the decrease close the gap.
 """
 
 from __future__ import annotations
@@ -18,7 +19,7 @@ from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import UntilAllWorked
 from stepper.project.problems import Span
-from stepper.project.stitchwork import TurnHere, Work
+from stepper.project.stitchwork import Numbers, TurnHere, Until, Work
 
 _MOST_ROWS = 400
 """More rows than the turn of any heel has."""
@@ -37,6 +38,7 @@ def work_until_none_waits(
         needles.report(place, told, "Say how many times the rows are worked, or how many stitches are left.")
         needles.lose()
         return
+    cycle = close_the_gap(cycle, place, needles)
     for number in range(_MOST_ROWS):
         if all(waits == leaves for waits in waiting.values()):
             tell_cut_short(cycle, place, needles, at=start + number)
@@ -58,6 +60,53 @@ def work_until_none_waits(
         waiting[side] = now
     needles.report(place, "the rows take in none of the stitches that wait beyond their turns.")
     needles.lose()
+
+
+def close_the_gap(cycle: tuple[Template, ...], place: Span, needles: Needles) -> tuple[Template, ...]:
+    """Return the rows of a heel so that each works up to the gap, where the page tells two of them by numbers.
+
+    Other rows are returned as they are.
+    """
+    if not _grows(cycle, needles.size):
+        return cycle
+    needles.warn(place, "each row has one stitch more before its decrease, so that this closes the gap.")
+    return tuple(map(_to_the_gap, cycle))
+
+
+def _plain(row: Template) -> int | None:
+    """Return where the plain stitches of "sl 1, k6, skp, k1, turn" stand among its elements; None for another row."""
+    match row.elements:
+        case (*first, Work(stitch="k" | "p"), Work() as closes, Work(stitch="k" | "p") as last, TurnHere()) if (
+            stitch(closes.stitch).uses == 2 and last.times.values == (1,) and len(first) < 2
+        ):
+            return len(first)
+        case _:
+            return None
+
+
+def _grows(cycle: tuple[Template, ...], size: int) -> bool:
+    """Return whether two rows are told by numbers, and the second has one plain stitch more than the first."""
+    if len(cycle) != 2 or not all(row.elements for row in cycle):
+        return False
+    numbers: list[int] = []
+    for row in cycle:
+        at = _plain(row)
+        plain = row.elements[at] if at is not None else None
+        if not isinstance(plain, Work):
+            return False
+        numbers.append(plain.times.of(size))
+    return numbers[1] == numbers[0] + 1
+
+
+def _to_the_gap(row: Template) -> Template:
+    """Return a row told by numbers with its plain stitches worked to one before the gap instead."""
+    at = _plain(row)
+    plain = row.elements[at] if at is not None else None
+    if at is None or not isinstance(plain, Work):
+        return row
+    one = Numbers((1,), plain.place)
+    far = Until(plain.stitch, "turn", one, plain.yarn, plain.place, ribbed=plain.ribbed, fabric=plain.fabric)
+    return replace(row, elements=(*row.elements[:at], far, *row.elements[at + 1 :]))
 
 
 def work_heel_row(row: Template, place: Span, needles: Needles) -> None:

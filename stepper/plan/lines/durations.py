@@ -21,7 +21,7 @@ from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.fabric.own_rows import begins_in_own_words
 from stepper.plan.fabric.page_pattern import may_mean_page_pattern
 from stepper.plan.fabric.ribs import rib_below, rib_stands
-from stepper.plan.lines.all_worked import work_heel_row, work_until_none_waits
+from stepper.plan.lines.all_worked import close_the_gap, work_heel_row, work_until_none_waits
 from stepper.plan.lines.cut_short import forget_cut_short, tell_cut_short
 from stepper.plan.lines.rounds import repeat
 from stepper.plan.lines.shaping.edge_sides import side_ending_at
@@ -370,6 +370,7 @@ def _to_count(
     begun = _counted(needles, duration)
     if begun is None:
         return
+    cycle = close_the_gap(cycle, duration.number.place, needles)
     now: int | None = begun
     for number in range(MOST_ROUNDS):
         count = now

@@ -55,7 +55,7 @@ _NO_NAME = regex(
 _ROW = regex(r"^\W*(?:next|rows?|rnds?|rounds?|\d(?!\d?/\d{1,2}(?:/\d{1,2})?\s?[lr]p?c\b))", re.I)
 _VOCABULARY = regex(
     r"(?:k|p|st|sts|rep|rem|rnds?|rows?|rs|ws|mc|cc\d?|beg|cont|patt|tog|tbl|inc|dec|alt|foll|approx|bor|co|bo|cn|dpns?|"
-    r"pm|sm|rm|sl|kwise|pwise|wyif|wyib|yo|psso|p2sso|m|ds|w&t|lh|rh|eor|meas|prev|sk|ch)$",
+    r"pm|sm|rm|sl|kwise|pwise|wyif|wyib|yo|psso|p2sso|m|ds|w&t|lh|rh|eor|meas|prev|sk|ch|n[1-5]|ndl)$",
     re.I,
 )
 """Abbreviations of words that are read anyway."""

@@ -193,7 +193,7 @@ class OccasionBuilder(ElementBuilder):
     def _behind_first(self, legs: tuple[Leg, ...], tree: Any) -> tuple[Leg, ...]:
         """Return the intervals behind "next RS row and"; report times that may or may not count that row."""
         leg, *more = legs
-        if leg.times is None:
+        if leg.times is None or leg.more:
             return legs
         if not any(tree.find_data("n_total")):
             told = "whether the next row is one of these times is not said."

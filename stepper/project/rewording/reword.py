@@ -18,6 +18,7 @@ from typing import Final
 from stepper.project.rewording.again.in_all import write_repeats_in_all
 from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.candidates import Candidates
+from stepper.project.rewording.clauses.insets import write_insets
 from stepper.project.rewording.clauses.lead_ins import write_lead_ins
 from stepper.project.rewording.clauses.results import write_results
 from stepper.project.rewording.clauses.tails import take_tails_off
@@ -41,6 +42,7 @@ from stepper.project.rewording.reworded import Reworded, as_printed
 from stepper.project.rewording.second_look import SECOND_LOOK
 from stepper.project.rewording.signs.colour_counts import write_colour_counts
 from stepper.project.rewording.signs.list_forms import write_in_one_bracket
+from stepper.project.rewording.signs.needle_signs import write_needle_signs
 from stepper.project.rewording.signs.page_row_synonyms import SPLIT_HEADS
 from stepper.project.rewording.signs.plain_signs import HEAD_SIGNS, PLAIN_SIGNS
 from stepper.project.rewording.signs.size_lists import write_lists_in_turn, write_lists_plainly
@@ -157,6 +159,8 @@ def undress(plain: str) -> Reworded:
 
 _STAGES: Final = (
     write_lead_ins,
+    write_needle_signs,
+    write_insets,
     write_parted_cast_ons,
     write_hub_rounds,
     write_neck_turns,

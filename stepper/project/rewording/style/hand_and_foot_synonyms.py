@@ -34,6 +34,11 @@ _LEG: Final = r"(?:on\s+)?every\b(?:[^.;()\[\]]|\([\d,\s]+\))*?\b(?:times(?:\s+m
 _NONE: Final = rf"(?:all\s+(?:of\s+)?(?:the\s+)?(?:heel\s+)?{STS}\s+(?:have\s+been|are)\s+consumed|you\s+(?:run\s+out\s+of|have\s+no\s+more)\s+(?:heel\s+|side\s+|flap\s+)?{STS}(?:\s+to\s+work)?|(?:no|there\s+are\s+no\s+more)\s+(?:heel\s+|side\s+|flap\s+)?{STS}\s+(?:are\s+left|remain|left|beyond\s+the\s+gaps?)(?:\s+to\s+work)?)"
 _ALL: Final = rf"until\s+(?:all\s+(?:of\s+)?(?:the\s+)?(?:heel\s+|flap\s+)?{STS}\s+(?:have\s+been|are)\s+(?:worked|used(?:\s+up)?|consumed)|{_NONE})"
 _ENDING: Final = r"\s*,?\s*(?:and\s+)?ending\s+(?:with|on|after)\s+(?:an?\s+)?(rs|ws|purl|knit|p|k)\s+row"
+_ONE_MORE: Final = (
+    rf"(?:always\s+)?(?:working|with|having|knitting)\s+(?:(?:1|one)\s+more\s+{STS}|(?:1|one)\s+{STS}\s+more)\s+(?:between|before)\s+(?:(?:the|each)\s+)?dec(?:rease)?s?\b\.?"
+    r"(?:\s+(?:each|every)\s+time|\s+on\s+(?:each|every)\s+row)?(?:\s*\((?=[^()]*\b(?:clos|gap))[^()\d]*\))?"
+)
+"""One stitch more before the decrease of each row of a heel that is turned."""
 
 HANDS_AND_FEET: tuple[Synonym, ...] = (
     # --- as it stands ---
@@ -86,7 +91,8 @@ HANDS_AND_FEET: tuple[Synonym, ...] = (
     said_row_behind("gap)", r"\b((?:ssk|k2tog|skp|p2tog|ssp)(?:\s+tbl)?)\s*\(\s*(?P<said>(?:1|one)\s+(?:st|stitch)\s+(?:from|on|at)\s+(?:each|either)\s+side\s+of\s+(?:the\s+)?gap)\s*\)", "Sl 1, k to 1 st before gap, ssk (1 st from each side of gap), k1, turn."),
     said_row("(do not|(without|(leav", r"\s*\(\s*(?P<said>(?:do\s+not\s+work|without\s+working|leav(?:e|ing))\s+(?:the\s+)?(?:ds|double\s+st(?:itch)?|wrapped\s+st(?:itch)?)(?:\s+(?:itself|unworked))?)\s*\)", "Make DS, knit to 1 st before DS, k1 (do not work the DS), turn."),
     row("gap", r"\bgap\s+(?:formed|made|created|left)\s+(?:on|in|by)\s+(?:the\s+)?(?:previous|last|prev\.?)\s+(?:row|turn)\b", "gap", "Sl 1, k to 1 st before the gap formed on the previous row, ssk, k1, turn."),
-    row("until all", rf"(^\s*|[.]\s+)(?:cont(?:inue)?|work|go\s+on)\s+(?:in\s+this|as)\s+(?:manner|way|established|set)\s+(?=until\s+all\s+(?:of\s+)?(?:the\s+)?(?:heel|flap|side)\s+{STS}\b)", r"\1rep last 2 rows ", "Continue in this manner until all heel sts have been worked."),
+    said_row_behind("1 more|one more", rf"((?:^\s*|[.]\s+)(?:cont(?:inue)?|work|go\s+on|rep(?:eat)?)\s+(?:(?:in|like)\s+(?:this|the\s+same)(?:\s+(?:manner|way))?|(?:the\s+)?(?:last|these)\s+(?:2|two)\s+rows|rows\s+\d+\s+and\s+\d+|as\s+(?:established|set)))\s*,?\s+(?P<said>{_ONE_MORE})\s*,?(?=\s+until\b)", "Rep rows 3 and 4, working 1 more st before the dec each time, until all sts have been worked."),
+    row("until all", rf"(^\s*|[.]\s+)(?:cont(?:inue)?|work|go\s+on)\s+(?:in\s+this|as)\s+(?:manner|way|established|set)\s+(?=until\s+all\s+(?:of\s+)?(?:the\s+)?(?:(?:heel|flap|side)\s+)?{STS}\b)", r"\1rep last 2 rows ", "Continue in this manner until all heel sts have been worked."),
     # --- rows and slipped stitches of a flap, told behind it ---
     row("rows", rf"(\btimes(?:\s+more)?|\bmore|\btwice|\bonce)\s*[-,;(]+\s*({N}\s+rows)(?P<said>(?:\s+(?:have\s+been\s+)?(?:worked|completed|done|in\s+all))?(?:\s*,\s*(?:and\s+)?{N}\s+(?:slipped\s+(?:{STS}|edge\s+{STS})|edge\s+{STS}|chains?)\s+(?:along|on|at|up)\s+(?:each|either)\s+(?:edge|side))?)\s*\)?{CLOSED}", r"\1. \2", "Rep rows 1 and 2 13 more times - 28 rows worked, 14 slipped sts along each edge.", spelt_out=True),
     row("rem|left|have", rf"(^\s*|[.]\s+)(?:you(?:\s+will|'ll)?\s+(?:now\s+)?(?:have|should\s+have)\s+)?({N})\s+(?:heel|sole|flap)\s+({STS})\s+(?:rem(?:ain)?|(?:are\s+)?left)(?:\s+on\s+(?:the\s+|your\s+)?needles?)?(?=\s*[.;]|\s*$)", r"\1\2 \3 rem", "Rep rows 3 and 4 until all sts are worked. You'll have 14 heel stitches left."),

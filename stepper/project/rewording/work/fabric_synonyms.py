@@ -70,6 +70,11 @@ FABRICS: tuple[Synonym, ...] = (
         rf",?\s*(?P<said>(?:taking|working|incorporating|bringing|keeping)\s+(?:all\s+|the\s+|these\s+)*(?:(?:inc(?:reased|reases|'d)?|new|extra|dec(?:reases?)?|cast-?on)\s*(?:{STS}\s+)?|{STS}\s+)(?:in|into|to)\s+(?:the\s+)?(?:{_SET}|{_NAMING}(?:moss|seed)(?:\s+st(?:itch)?)?)(?:\s+as\s+(?:set|established|they\s+(?:come|occur)))?)(?!\s*,\s*(?:for|until)\b)(?=\s*[.,;]|\s*$)",
         "Inc 1 st at each end of next and 3 foll 4th rows, taking inc sts into patt.",
     ),
+    said_row(
+        "worked|taken|knitted|brought|knit",
+        rf",?\s*(?P<said>(?:and\s+|with\s+)?(?:all\s+|the\s+|these\s+)*(?:inc(?:reased)?|new|extra|additional)\s+{STS}\s+(?:(?:are|being|to\s+be|is)\s+)?(?:worked|taken|knitted|brought|knit)\s+(?:in|into|to)\s+(?:the\s+)?(?:{_SET}|{_NAMING}(?:moss|seed)(?:\s+st(?:itch)?)?)(?:\s+as\s+(?:set|established|they\s+(?:come|occur)|you\s+go))?)(?:\s*,(?=\s*until\b)|(?=\s*[.,;]|\s*$))",
+        "Inc 1 st at each end of next and 3 foll 4th rows, the extra sts worked into patt.",
+    ),
     row(
         "new|inc",
         rf"\s*,\s*(?P<said>(?:working|taking|knitting)\s+(?:all\s+|the\s+)*(?:new|inc(?:reased)?|extra)\s+{STS}\s+(?:in(?:to)?)\s+(?:patt(?:ern)?|rib|st\s+st|stockinette(?:\s+st(?:itch)?)?))\s*,\s*(?=for\b|until\b)",
