@@ -11,7 +11,7 @@ from dataclasses import replace
 
 from stepper.plan.fabric.established import keep_held
 from stepper.plan.lines.held.gaps import gap_in, pieces_at_yarn
-from stepper.plan.model import Item, Run
+from stepper.plan.model import Item, Run, flatten
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED
 from stepper.plan.stitches.row_elements import UNNAMED, is_unnamed, name_apart
@@ -47,6 +47,13 @@ def set_apart(instruction: SetApart, needles: Needles) -> None:
         needles.report(instruction.place, f"{told} do not come to the {needles.count} on the needles.")
         needles.lose()
         return
+    if _turned_once(needles) and waiting and number > _just_worked(needles):
+        # "K14, turn. Heel flap is worked over the next 28 sts": back over them, and on beyond where the round begins.
+        needles.short_rows = replace(needles.short_rows, gap=None, turns=(), turned_at=None)
+        needles.markers = ()
+        needles.turn_to_rows("WS")
+        _hold(instruction, number, (waiting,), needles)
+        return
     if needles.short_rows.gap is not None:
         told = "rows over a part of the stitches begin in the middle of a short row here: that is not read."
         needles.miss(instruction.place, told, "End the round first.")
@@ -66,6 +73,21 @@ def set_apart(instruction: SetApart, needles: Needles) -> None:
         _hold(instruction, number, tuple(beside[1:]) or (waiting,), needles)
     if not needles.flat:
         needles.turn_to_rows("WS" if beside else "RS")
+
+
+def _turned_once(needles: Needles) -> bool:
+    """Return whether the row before is the first of a round that is turned before its end."""
+    return needles.short_rows.gap is not None and not needles.flat and len(needles.short_rows.turns) <= 1 and needles.wrong
+
+
+def _just_worked(needles: Needles) -> int:
+    """Return how many stitches the row before worked up to its turn."""
+    worked = 0
+    for run in flatten(needles.drafts[-1].phrase):
+        if run.stitch in ("turn", "w&t"):
+            return worked
+        worked += run.leaves
+    return worked
 
 
 def _on_needle(instruction: SetApart, needles: Needles) -> SetApart:

@@ -198,7 +198,7 @@ def _instep(roles: dict[int, str]) -> list[str]:
 
 
 _APIECE: Final = regex(
-    rf"{_LAYS.pattern}(?:there\s+are\s+)?(?:half\s+(?:of\s+(?:them|the\s+{STS}))?\s*,\s*)?(?P<n>{N})(?:\s+{STS})?\s*,?\s+(?:(?:are|is|lie)\s+)?(?:on\s+each(?:\s+(?:needle|side))?|per\s+needle)(?:(?P<join>\s*,?\s+and\s+join\b)|(?=\s*(?:\.|$)))",
+    rf"{_LAYS.pattern}\s*[(\[-]*\s*(?:there\s+are\s+)?(?:half\s+(?:of\s+(?:them|the\s+{STS}))?\s*,\s*)?(?P<n>{N})(?:\s+{STS})?\s*,?\s+(?:(?:are|is|lie)\s+)?(?:on\s+each(?:\s+(?:needle|side))?|per\s+needle|each(?=\s*[)\]]))\s*[)\]]?(?:(?P<join>(?:\s*[,-])?\s+(?:and\s+)?join\b)|(?=\s*(?:\.|$)))",
     re.IGNORECASE,
 )
 """As many stitches on each needle."""

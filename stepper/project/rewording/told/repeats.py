@@ -75,7 +75,7 @@ REPEATS: Final[Kinds] = prepare_kinds(
     ("pair", rf"(?:these|those|this|that|the)\s+(?:(?:last|previous|same)\s+)?pair(?:\s+of\s+(?P<row>{_ROW}))?"),
     (
         "last",
-        rf"(?:only\s+|just\s+)?(?:these|those|the\s+last|last|the\s+previous|the\s+above)\s+(?:(?P<n>{N})\s+)?(?P<row>{_ROW}){_WHILE}",
+        rf"(?:only\s+|just\s+)?(?:these|those|the\s+last|last|the\s+previous|the\s+above|the(?=\s+(?:[2-9]|1\d|two|three|four|six|eight)\s+{_ROW}\b))\s+(?:(?P<n>{N})\s+)?(?P<row>{_ROW}){_WHILE}",
     ),
     ("both", rf"(?:both|the\s+two)\s+(?:of\s+(?:these|those|the)\s+)?(?P<row>{_ROW}){_WHILE}"),
     ("them", r"(?:them|these|those)(?=\s+(?:\d|[a-z]+\s+(?:more\s+)?times|twice|once|again|until|till|for\b)|\s*,\s*until)"),
@@ -311,7 +311,7 @@ def _often(
         return (number, (" times", at))  # the count behind tells whether the one just worked is one of them
     if kind == "times":
         said = by_kind["verb"].match.group().lower().startswith("rep")
-        return (number, (" times", at)) if said else None
+        return (number, (" times", at)) if said or rows.kind == "span" else None
     tail = " times in all" if kind == "all" else " more times" if again or rows.kind != "span" else " times"
     return (number, (tail, at))
 
