@@ -19,6 +19,7 @@ from stepper.project.laying_out import (
     MarkEvery,
     MarkRow,
     MoveOver,
+    OnlyOn,
     OverNeedles,
     SetApart,
 )
@@ -578,6 +579,7 @@ Sentence = (
     | InstepOn
     | MoveOver
     | SetApart
+    | OnlyOn
     | BeginFurther
     | BeginsAt
     | Remark

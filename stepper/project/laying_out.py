@@ -56,6 +56,15 @@ class SetApart:
 
 
 @dataclass(frozen=True, slots=True)
+class OnlyOn:
+    """One part of a piece that was divided is gone on with: `Go on over back sts only`."""
+
+    part: str
+    """`front`, `back`, `left front` or `right front`."""
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
 class BeginFurther:
     """Stitches knitted once more to where the rounds begin from now on: `K10, pm for new BOR`."""
 

@@ -120,6 +120,8 @@ SILENT = {
 """Words that may be left out of a line without changing what is knitted."""
 
 SILENT_THERE = {
+    # One stitch at each end, said or not.
+    "Inc once at each end of the 5th row and every foll 6th row 3 times.": ("once",),
     # "All WS" are rows.
     "Row 2 and all WS rows: Purl.": ("rows",),
     "Row 2 and all WS rows of the section: Purl.": ("rows",),

@@ -3,8 +3,8 @@
 Each row works up to the gap that the turn before it left, closes it with one more stitch of those that wait,
 and turns. All are worked when neither a right-side row nor a wrong-side row leaves any waiting at its turn.
 Where one stitch is left at a side, the decrease takes it, and the stitch worked behind the decrease is left
-out (common practice). Rows that are told by numbers, "sl 1, k6, skp, k1, turn", are worked with one stitch more
-before the decrease on each row, as the two that the page writes out: only so does the decrease close the gap.
+out (common practice). Rows that are told by numbers, "sl 1, k6, skp, k1, turn", are worked with one stitch
+more before the decrease on each row, as the two that the page writes out: only so does it close the gap.
 """
 
 from __future__ import annotations
@@ -39,6 +39,8 @@ def work_until_none_waits(
         needles.lose()
         return
     cycle = close_the_gap(cycle, place, needles)
+    if needles.counting.lost:
+        return
     for number in range(_MOST_ROWS):
         if all(waits == leaves for waits in waiting.values()):
             tell_cut_short(cycle, place, needles, at=start + number)
@@ -63,29 +65,32 @@ def work_until_none_waits(
 
 
 def close_the_gap(cycle: tuple[Template, ...], place: Span, needles: Needles) -> tuple[Template, ...]:
-    """Return the rows of a heel so that each works up to the gap, where the page tells two of them by numbers.
+    """Return the rows of a heel so that each works up to the gap, where two of them are told by numbers.
 
-    Other rows are returned as they are.
+    Rows of another kind are returned as they are; two by numbers that do not go on so are reported.
     """
     if not _grows(cycle, needles.size):
+        if len(cycle) == 2 and all(_plain(row) is not None for row in cycle):
+            told = "the rows are told by numbers, and the second has not one stitch more before its decrease."
+            needles.report(place, told, 'Write "k to 1 st before gap" in both, or the rows out.')
+            needles.lose()
         return cycle
     needles.warn(place, "each row has one stitch more before its decrease, so that this closes the gap.")
     return tuple(map(_to_the_gap, cycle))
 
 
 def _plain(row: Template) -> int | None:
-    """Return where the plain stitches of "sl 1, k6, skp, k1, turn" stand among its elements; None for another row."""
+    """Return where the plain stitches of "sl 1, k6, skp, k1, turn" stand in it; None for another row."""
     match row.elements:
-        case (*first, Work(stitch="k" | "p"), Work() as closes, Work(stitch="k" | "p") as last, TurnHere()) if (
-            stitch(closes.stitch).uses == 2 and last.times.values == (1,) and len(first) < 2
-        ):
-            return len(first)
+        case (*first, Work(stitch="k" | "p"), Work() as closes, Work(stitch="k" | "p") as last, TurnHere()):
+            one = stitch(closes.stitch).uses == 2 and last.times.values == (1,)
+            return len(first) if one and len(first) < 2 else None
         case _:
             return None
 
 
 def _grows(cycle: tuple[Template, ...], size: int) -> bool:
-    """Return whether two rows are told by numbers, and the second has one plain stitch more than the first."""
+    """Return whether two rows are told by numbers, the second with one plain stitch more than the first."""
     if len(cycle) != 2 or not all(row.elements for row in cycle):
         return False
     numbers: list[int] = []

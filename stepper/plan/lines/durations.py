@@ -371,6 +371,8 @@ def _to_count(
     if begun is None:
         return
     cycle = close_the_gap(cycle, duration.number.place, needles)
+    if needles.counting.lost:
+        return
     now: int | None = begun
     for number in range(MOST_ROUNDS):
         count = now

@@ -50,6 +50,7 @@ from stepper.plan.lines.chart_work import work_chart
 from stepper.plan.lines.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
 from stepper.plan.lines.ended_rounds import end_with
 from stepper.plan.lines.flat_or_round import closes
+from stepper.plan.lines.held.one_part import go_on_over, hold_half
 from stepper.plan.lines.held.returned import take_back
 from stepper.plan.lines.held.set_apart import leave_waiting, set_apart, take_as_the_others
 from stepper.plan.lines.marking import mark_after, mark_every
@@ -123,6 +124,7 @@ from stepper.project.laying_out import (
     MarkEvery,
     MarkRow,
     MoveOver,
+    OnlyOn,
     OverNeedles,
     SetApart,
 )
@@ -175,6 +177,7 @@ _give(OverNeedles, over_needles)
 _give(InstepOn, lay_instep)
 _give(MoveOver, move_over)
 _give(SetApart, set_apart)
+_give(OnlyOn, go_on_over)
 _give(BeginFurther, begin_further)
 _give(BeginsAt, check_beginning)
 _give(MarkAfter, mark_after)
@@ -193,7 +196,7 @@ def _(instruction: Phrase, needles: Needles) -> None:
         return  # "Purl to end. Turn.": so ends every row
     if needles.counting.lost and _brings_stitches(instruction.elements):
         needles.regain(0)
-    if take_as_the_others(instruction, needles):
+    if take_as_the_others(instruction, needles) or hold_half(instruction, needles):
         return
     further = split_at_beginning(instruction, needles)
     if further is not None:

@@ -525,8 +525,8 @@ def _shoulder_step(part: Sequence[int], needles: Needles) -> int | None:
     """
     rows = [needles.drafts[at] for at in part]
     ended = [at for at, row in enumerate(rows) if row.before and not row.after]
-    if ended != [len(rows) - 1] or sum(not row.before for row in rows) != 1:
-        return None
+    if ended != [len(rows) - 1] or sum(not row.before for row in rows) > 1:
+        return None  # one that goes on from a body has no cast-on of its own
     off = [at for at, row in enumerate(rows) if _bound_off_at_beginning(row)]
     steps = [len(rows) - 1]
     while off and steps[-1] - off[-1] <= _STEP:

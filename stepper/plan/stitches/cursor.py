@@ -460,6 +460,12 @@ class Cursor(RowRepeats):
             return False
         return not self.waiting or self.waiting[0] - self.used >= last.times
 
+    def _begins_bound_off(self, items: list[Item]) -> bool:
+        """Return whether a round without markers has only bound off so far: "BO 8 sts, rm, k to end"."""
+        if self.supplies.flat or self.facing.markers or self.waiting:
+            return False
+        return bool(items) and all(isinstance(item, Run) and item.stitch == "bo" for item in items)
+
     def _mark(self, element: Mark, items: list[Item], last: int) -> None:
         """Work a marker; `last` is where the stitches before it begin on the new row."""
         if element.name == "all":
@@ -481,6 +487,8 @@ class Cursor(RowRepeats):
                 self.placed.append(self.made)
         elif element.stitch == "rm" and (self._fell(items) or self._went_along(items)):
             pass
+        elif element.stitch == "rm" and self._begins_bound_off(items):
+            pass  # the one at which the rounds began, among stitches bound off on both sides of it
         elif self.used and self.used != self.facing.end:  # the end of the round is a marker too
             where = (
                 f"the next is {self.waiting[0] - self.used} stitches on"

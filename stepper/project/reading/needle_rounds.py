@@ -7,7 +7,15 @@ from dataclasses import replace
 from typing import Any
 
 from stepper.project.instructions import Assumed, Phrase, PrintedCount, Sentence
-from stepper.project.laying_out import BeginFurther, BeginsAt, InstepOn, MoveOver, OverNeedles, SetApart
+from stepper.project.laying_out import (
+    BeginFurther,
+    BeginsAt,
+    InstepOn,
+    MoveOver,
+    OnlyOn,
+    OverNeedles,
+    SetApart,
+)
 from stepper.project.reading.edges import EdgeBuilder
 from stepper.project.reading.elements import name_part
 from stepper.project.reading.occasions import type_of
@@ -66,6 +74,11 @@ class NeedleBuilder(EdgeBuilder):
     def _do_hold_beyond(self, tree: Any) -> SetApart:
         name = next((str(child) for child in tree.children if type_of(child) == "FOR_NAME"), "")
         return SetApart(None, None, name_part(name), True, False, self._tree_place(tree))
+
+    def _do_only_on(self, tree: Any) -> OnlyOn:
+        part = re.search(r"(?:left\s+front|right\s+front|front|back)(?=\s+sts)", str(tree.children[0]), re.I)
+        assert part is not None
+        return OnlyOn(" ".join(part[0].lower().split()), self._tree_place(tree))
 
     def _do_further(self, tree: Any) -> BeginFurther:
         return BeginFurther(self._numbers(tree.children[0]), self._tree_place(tree))

@@ -40,3 +40,16 @@ def test_rows_without_turns_have_no_stitches_that_wait() -> None:
     """Such a line says nothing of how often."""
     work = "Cast on 24 sts.\nJoin in the round.\nRnd 1: Knit.\nRep rnd 1 until all sts have been worked.\n"
     assert "leave none" in faults(project(work))
+
+
+def test_rows_told_by_numbers_take_one_stitch_more_before_the_decrease_each() -> None:
+    """By hand, of 28 stitches: 9 wait on each side after two rows, 7 after four; then 8, 9, 10 ... stitches come before
+    the decrease, and all are worked in eight more rows: 24 - 8 = 16 stitches."""
+    rows = "Row 1 (RS): K16, skp, k1, turn.\nRow 2: Sl 1, p5, p2tog, p1, turn.\nRow 3: Sl 1, k6, skp, k1, turn.\n"
+    work = f"Cast on 28 sts. Work flat.\nKnit 1 row. Purl 1 row.\n{rows}Row 4: Sl 1, p7, p2tog, p1, turn.\n"
+    goes_on = "Continue in this manner, working 1 more st before the dec on every row, until all sts have been worked. 16 sts."
+    plan = plan_of(project(work + goes_on + "\n"))
+    assert [one.after for one in plan.rounds[-8:]] == [23, 22, 21, 20, 19, 18, 17, 16]
+    assert any("one stitch more" in caution.text for caution in plan.warnings)
+    # Two rows of which the second has not one stitch more do not go on by themselves.
+    assert faults(project(work.replace("p7", "p6") + goes_on + "\n"))

@@ -48,7 +48,7 @@ def set_apart(instruction: SetApart, needles: Needles) -> None:
         needles.lose()
         return
     if _turned_once(needles) and waiting and number > _just_worked(needles):
-        # "K14, turn. Heel flap is worked over the next 28 sts": back over them, and on beyond where the round begins.
+        # "K14, turn. Heel flap is worked over the next 28 sts": back, and on beyond where the round begins.
         needles.short_rows = replace(needles.short_rows, gap=None, turns=(), turned_at=None)
         needles.markers = ()
         needles.turn_to_rows("WS")
@@ -77,7 +77,8 @@ def set_apart(instruction: SetApart, needles: Needles) -> None:
 
 def _turned_once(needles: Needles) -> bool:
     """Return whether the row before is the first of a round that is turned before its end."""
-    return needles.short_rows.gap is not None and not needles.flat and len(needles.short_rows.turns) <= 1 and needles.wrong
+    short = needles.short_rows
+    return short.gap is not None and not needles.flat and len(short.turns) <= 1 and needles.wrong
 
 
 def _just_worked(needles: Needles) -> int:

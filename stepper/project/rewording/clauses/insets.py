@@ -46,9 +46,9 @@ def write_insets(line: Reworded) -> Reworded:
     ends = _AT_ENDS.search(shaping.replace(found[0], " "))
     if "working" in shaping.replace(found[0], " ") or _INSET.search(text, found.end(), end.start()) is not None:
         return line
-    each = "" if ends is not None else " at each end"
-    if each and not _BOTH.search(found[0]):
+    where = "" if ends is not None else " at each end"
+    if where and not _BOTH.search(found[0]):
         return line
     told = f", working {begins[-1]['dir'].lower()}s {found['n']} sts in from edge"
     line = laid_anew(line, end.start(), end.start(), (told,))
-    return laid_anew(line, *found.span(), (each,) if each or text[found.end() : found.end() + 1] != " " else ())
+    return laid_anew(line, *found.span(), (where,) if where or text[found.end() : found.end() + 1] != " " else ())

@@ -29,6 +29,9 @@ _SHAPED: Final = r"(?:(?:left|right)\s+front|front|back|(?:left|right|first)\s+(
 _STEP: Final = r"for\s+(?:the\s+)?(?:first|left|right|second)\s+(?:side|front|shoulder|half)(?:\s+of\s+(?:the\s+)?(?:neck|front|back))?"
 _REMOVE: Final = r"remov(?:e|ing)\s+(?:both\s+|the\s+|all\s+)*(?:gusset\s+|thumb\s+)?(?:markers|ms)(?:\s+as\s+you\s+(?:go|come\s+to\s+them))?"
 _START: Final = r"(^\s*|[.:]\s*)"
+_CLOSED: Final = r"(?=\s*[.:]|\s*$)"
+_AND_ON: Final = r"\s*,?\s+(?:and\s+)?(?=(?:work|knit|purl|dec|inc|bind|cast|bo|k|p)\b)"
+_WITH_ROW: Final = r"\s*[,;:]?\s+(?:beg(?:inning)?|start(?:ing)?)\.?\s+with\s+an?\s+(ws|rs)\s+row(?=\s*[.:]|\s*$)"
 _E: Final = r"(?=\s*[.;:]|\s*$)"
 
 DIVISIONS: tuple[Synonym, ...] = (
@@ -44,6 +47,16 @@ DIVISIONS: tuple[Synonym, ...] = (
     row("over", rf"{_START}(?:now\s+)?work\s+(?:the\s+)?(?:left|right)\s+front\s+(?:back\s+and\s+forth\s+|in\s+rows\s+)?(?:over|on)\s+(?:the\s+)?next\s+({N})\s+{STS}(?:\s+only)?\s*[.,;]\s*(?:and\s+)?{_LEAVE}{_E}", r"\1work in rows over next \2 sts, hold others", "Cast on 180 sts. Work flat. Work the left front over the next 40 sts, leaving the other sts on hold."),
     row("hold", rf"(\bhold\s+(?:rem|all)\b[^.;]*[.;,]\s*(?:turn\s*(?:,|and\b)\s*(?:and\s+)?)?){_GO_ON}\s+(?:just\s+|only\s+)?(?:the|this)\s+(?:(?:first|left|right|other)\s+)*(?:set|group|lot|side|half|shoulder|front)(?:\s+of\s+{STS})?(?:\s+(?:only|alone))?\s*(?P<said>\([^()\d]*\))?{_E}", r"\1work on these sts only", "K8, hold 8 sts, hold rem 8 sts. Turn and work on the first set only (left front as worn).", spelt_out=True),
     row("last", rf"{_START}{_GO_ON}\s+(?:the\s+)?last\s+(?:set|group|lot)\s+of\s+({N}\s+)?{STS}\s+(?:only|alone|{_STEP})(?:\s*[.,;]\s*(?:and\s+)?{_LEAVE})?{_E}", r"\1hold sts beyond gap", "Cast on 60 sts. Work flat. Continue on the last set of sts for the left shoulder."),
+    *(
+        row("only|alone", rf"{_START}(?P<beg>{beg})(?:now\s+)?(?:cont(?:inu(?:e|ing))?|work(?:ing)?|proceed(?:ing)?|go\s+on|knit(?:ting)?)(?:\s+(?:working|knitting|even))?(?P<flat>{flat})\s+(?:on|over|with)\s+(?:the\s+)?((?:(?:left|right)\s+)?front|back)(?:\s+{STS})?\s+(?:only|alone)(?:\s+as\s+(?:foll(?:ow)?s?\.?|given\s+below))?(?P<end>{beg_end})", words, example)
+        for beg, flat, beg_end, words, example in (
+            ("", r"\s+(?:flat|in\s+rows|back\s+and\s+forth(?:\s+in\s+rows)?)", _WITH_ROW, r"\1Next row (\6): go on over \4 sts only. Work back and forth", "Working back and forth on back sts only, beg with a WS row."),
+            ("", r"\s+(?:flat|in\s+rows|back\s+and\s+forth(?:\s+in\s+rows)?)", _CLOSED, r"\1Go on over \4 sts only. Work back and forth", "Work back and forth on the back sts only."),
+            ("", r"\s+(?:flat|in\s+rows|back\s+and\s+forth(?:\s+in\s+rows)?)", _AND_ON, r"\1Go on over \4 sts only. Work back and forth. ", "Working back and forth on the back sts only, purl 1 row."),
+            ("", "", _CLOSED, r"\1Go on over \4 sts only", "Continue on back sts only."),
+            ("", "", _AND_ON, r"\1Go on over \4 sts only. ", "Working on back sts only, purl 1 row."),
+        )
+    ),
     row("only for|first group|first set", rf"(\bon\s+(?:these|this))\s+(?:first\s+)?({N}\s+{STS}|(?:set|group|lot)\s+of\s+{STS})\s+(only)(?:\s+{_STEP})?{_E}", r"\1 \2 \3", "Turn and work on these 24 sts only for the first side of neck."),
     row("sets of|groups of|lots of", rf"{_START}({CUT_YARN}\s*(?:[.;,]\s*(?:and\s+)?|\s+and\s+))?(?:leave|place|put|slip)\s+(?:these|the|all)\s+(?:{N}\s+)?(?:sets|groups|lots)\s+of\s+{STS}\s+(?:on\s+to|onto|on)\s+{_HOLDER}{_E}", r"\1break yarn. Hold all sts", "Break yarn and leave these 3 sets of sts on holders."),
     said_row_behind("loop", rf"((?:^\s*|[.,:]\s*(?:and\s+|then\s+)*))(?P<said>using\s+(?:the\s+)?(?:backward|backwards|half-hitch|twisted)[-\s]loops?(?:\s+(?:method|cast-?\s?on))?)\s*,?\s+(?=(?:co|cast\s+on)\s+{N})", "Next rnd: K18, k2tog, hold 17 sts for sleeve, using backward loop co 3, k to end."),

@@ -49,5 +49,6 @@ def write_needle_signs(line: Reworded) -> Reworded:
     if (starred["one"], starred["two"]) != ("1", "2") or again != ("3", "4"):
         return line
     bodies = [line.text[slice(*starred.span(name))].split(":", 1)[1].strip() for name in ("body", "more")]
-    pieces = [starred.span("body"), ". ", starred.span("more"), *(f". needle {number}: {body}" for number, body in zip(again, bodies, strict=True))]
+    pieces: list[str | tuple[int, int]] = [starred.span("body"), ". ", starred.span("more")]
+    pieces += [f". needle {number}: {body}" for number, body in zip(again, bodies, strict=True)]
     return laid_anew(line, *starred.span(), pieces)

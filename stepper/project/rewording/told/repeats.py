@@ -311,7 +311,7 @@ def _often(
         return (number, (" times", at))  # the count behind tells whether the one just worked is one of them
     if kind == "times":
         said = by_kind["verb"].match.group().lower().startswith("rep")
-        return (number, (" times", at)) if said or rows.kind == "span" else None
+        return (number, (" times", at)) if said or (rows.kind == "span" and not again) else None
     tail = " times in all" if kind == "all" else " more times" if again or rows.kind != "span" else " times"
     return (number, (tail, at))
 

@@ -72,7 +72,7 @@ FABRICS: tuple[Synonym, ...] = (
     ),
     said_row(
         "worked|taken|knitted|brought|knit",
-        rf",?\s*(?P<said>(?:and\s+|with\s+)?(?:all\s+|the\s+|these\s+)*(?:inc(?:reased)?|new|extra|additional)\s+{STS}\s+(?:(?:are|being|to\s+be|is)\s+)?(?:worked|taken|knitted|brought|knit)\s+(?:in|into|to)\s+(?:the\s+)?(?:{_SET}|{_NAMING}(?:moss|seed)(?:\s+st(?:itch)?)?)(?:\s+as\s+(?:set|established|they\s+(?:come|occur)|you\s+go))?)(?:\s*,(?=\s*until\b)|(?=\s*[.,;]|\s*$))",
+        rf"\s*,\s*(?P<said>(?:and\s+|with\s+)?(?:all\s+|the\s+|these\s+)*(?:inc(?:reased)?|new|extra|additional)\s+{STS}\s+(?:(?:are|being|to\s+be|is)\s+)?(?:worked|taken|knitted|brought|knit)\s+(?:in|into|to)\s+(?:the\s+)?(?:{_SET}|{_NAMING}(?:moss|seed)(?:\s+st(?:itch)?)?)(?:\s+as\s+(?:set|established|they\s+(?:come|occur)|you\s+go))?)(?:\s*,(?=\s*until\b)|(?=\s*[.,;]|\s*$))",
         "Inc 1 st at each end of next and 3 foll 4th rows, the extra sts worked into patt.",
     ),
     row(

@@ -9,7 +9,8 @@ _ROWS = r"(?:back\s+and\s+forth(?:\s+in\s+rows)?|in\s+rows|flat)"
 _PUT = r"(?:leav|plac|put|keep|slip|mov|transferr?)(?:e|ing|ting|ping)?"
 _OTHERS = r"(?:the\s+)?(?:rem(?:aining)?|others?|rest(?:\s+of\s+the)?)"
 _HEEL = r"(?:the\s+)?heel(?:\s+flap)?"
-_WHERE = rf"(?:over|on|across)\s+(?:the\s+|these\s+)?(?:(?:first|next)\s+)?({N})(?:\s+heel)?\s+{STS}(?:\s+only)?"
+_WHERE = rf"(?:over|on|across)\s+(?:the\s+)?(?:(?:first|next)\s+)?({N})(?:\s+heel)?\s+{STS}(?:\s+only)?"
+_HEEL_ON = rf"(?:over|on|across)\s+(?:the\s+|these\s+)?(?:(?:first|next)\s+)?({N})(?:\s+heel)?\s+{STS}(?:\s+only)?"
 _APART = rf"\bwork\s+in\s+rows\s+over\s+(?:next\s+{N}\s+)?sts(?:\s+of\s+heel)?(?:\s+on\s+needle\s+\d)?"
 _RESTS = r"(?:(?:to\s+|at\s+)?(?:rest|wait)(?:ing|s)?|unworked|not\s+worked|(?:left\s+)?(?:on|at)\s+hold|aside)"
 _ON_WHAT = r"(?:\s+(?:for\s+now|for\s+later|(?:on|to)\s+(?:the\s+|your\s+|their\s+)?(?:other\s+|second\s+)?(?:cables?|needles?(?:\s+\d(?:\s*(?:,|and|&)\s*\d)*)?)))*"
@@ -26,9 +27,9 @@ _BEFORE = rf"(?:\s+(?:of|on|in)\s+(?:the\s+)?(?:previous|last|prev)\.?\s+{ROUND}
 HEELS: tuple[Synonym, ...] = (
     # --- the heel of a sock: rows over half the stitches, gaps closed, needles in prose ---
     # --- rows over a part of the stitches ---
-    row("heel", rf"(?:(?<=^)|(?<=[.:;]))(\s*)(?P<said>{_HEEL})\s+is\s+(?:now\s+)?(?:worked|knit(?:ted)?)(?:\s+{_ROWS})?\s+{_WHERE}", r"\1work in rows over next \3 sts of heel", "The heel flap is worked back and forth over the first 32 sts."),
-    row("heel", rf"(?:(?<=^)|(?<=[.:;]))(\s*)work\s+(?P<said>{_HEEL})(?:\s+{_ROWS})?\s+{_WHERE}", r"\1work in rows over next \3 sts of heel", "Work heel flap back and forth over next 32 sts."),
-    row("back and|in rows|flat", rf"(?:(?<=^)|(?<=[.:;]))(\s*)(?:now\s+)?work\s+{_ROWS}\s+{_WHERE}(?:\s+(?:for|as)\s+(?:the\s+)?heel(?:\s+flap)?)(?![\w-])", r"\1work in rows over next \2 sts of heel", "Work back and forth over the first 32 sts for heel."),
+    row("heel", rf"(?:(?<=^)|(?<=[.:;]))(\s*)(?P<said>{_HEEL})\s+is\s+(?:now\s+)?(?:worked|knit(?:ted)?)(?:\s+{_ROWS})?\s+{_HEEL_ON}", r"\1work in rows over next \3 sts of heel", "The heel flap is worked back and forth over the first 32 sts."),
+    row("heel", rf"(?:(?<=^)|(?<=[.:;]))(\s*)work\s+(?P<said>{_HEEL})(?:\s+{_ROWS})?\s+{_HEEL_ON}", r"\1work in rows over next \3 sts of heel", "Work heel flap back and forth over next 32 sts."),
+    row("back and|in rows|flat", rf"(?:(?<=^)|(?<=[.:;]))(\s*)(?:now\s+)?work\s+{_ROWS}\s+{_HEEL_ON}(?:\s+(?:for|as)\s+(?:the\s+)?heel(?:\s+flap)?)(?![\w-])", r"\1work in rows over next \2 sts of heel", "Work back and forth over the first 32 sts for heel."),
     row("back and|in rows|flat", rf"(?:(?<=^)|(?<=[.:;]))(\s*)(?:you(?:\s+will|'ll)?\s+)?(?:now\s+)?work\s+{_ROWS}\s+{_WHERE}", r"\1work in rows over next \2 sts", "Work back and forth over the first 32 sts."),
     row(
         "in rows over",
@@ -37,7 +38,7 @@ HEELS: tuple[Synonym, ...] = (
         "Work in rows over next 32 sts of heel; leave others on hold.",
         spelt_out=True,
     ),
-    row("in rows over", rf"({_APART})\s*[;,.]\s*(?P<said>(?:the\s+)?(?:(?:other|second|rem(?:aining)?|instep)\s+)?(?:half\s+of\s+(?:the\s+)?|({N}\s+))?(?:instep\s+)?{STS}\s+(?:(?:on\s+needles?\s+\d(?:\s*(?:,|and|&)\s*\d)*|will|are|is|now|be|left|held|not\s+worked|unworked|remain|stay|at\s+this\s+time|for\s+now|for\s+later)\s*)*(?:{_RESTS})?{_ON_WHAT})(?=\s*[.;]|\s*$)", r"\1, hold others \3 sts", "Work in rows over next 32 sts of heel. The instep sts will wait on the cable.", spelt_out=True),
+    row("in rows over", rf"({_APART})\s*[;,.]\s*(?P<said>(?:the\s+)?(?:(?:other|second|rem(?:aining)?|instep)\s+)?(?:half\s+of\s+(?:the\s+)?|({N}\s+))?(?:instep\s+)?{STS}\s+(?:(?:on\s+needles?\s+\d(?:\s*(?:,|and|&)\s*\d)*|will|are|is|now|be|left|held|not\s+worked|unworked|remain|stay|at\s+this\s+time|for\s+now|for\s+later)\s*)*(?:{_RESTS})?{_ON_WHAT}(?:\s*for\s+(?:the\s+)?instep)?)(?=\s*[.;]|\s*$)", r"\1, hold others \3 sts", "Work in rows over next 32 sts of heel. The instep sts will wait on the cable.", spelt_out=True),
     row("rem", rf"(\b(?:k|p|knit|purl)\s?\d+(?:\s+{STS})?)\s*\.\s*(?=(?:place|put|slip|sl|leave|transfer)\s+(?:the\s+)?rem(?:aining)?\s+{N}\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY})", r"\1, ", "K16. Place remaining 16 sts on hold for instep."),
     row("last", rf"\b(?:place|put|slip|sl|leave|transfer)\s+(?:the\s+)?last\s+({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}(?=(?:\s+for\s+[a-z ]+)?\s*(?:[.]|$))", r"hold last \1 sts", "Slip last 32 sts to a holder for instep."),
     # --- the turn of the heel ---

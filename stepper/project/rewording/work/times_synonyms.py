@@ -20,8 +20,8 @@ _HAVE = r"(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?)"
 _SIGN = r"\s*[-:=;,]+\s*"
 
 TIMES: tuple[Synonym, ...] = (
-    row("these|last ", rf"(^\s*|[.!;]\s+)(?={_THESE}\s+{_OFTEN})", r"\1work ", "Rnd 1: K1, k2tog, k to end. Rnd 2: Knit. These 2 rnds 4 times."),
-    row("the ", rf"{_START}(?:work|knit|do)\s+the\s+(?=(?:[2-9]|1\d|two|three|four|six|eight)\s+{ROUND}\s+{_OFTEN})", r"\1work these ", "Rnd 1: K1, k2tog, k to end. Rnd 2: Knit. Work the 2 rnds eight times."),
+    row("these|last ", rf"(^\s*|[.!;]\s+)(?={_THESE}\s+{_OFTEN})", r"\1work ", "These 2 rnds 4 times."),
+    row("the ", rf"{_START}(?:work|knit|do)\s+the\s+(?=(?:[2-9]|1\d|two|three|four|six|eight)\s+{ROUND}\s+{_OFTEN})", r"\1work these ", "Work the 2 rnds eight times."),
     row(
         "repeat",
         rf"{_START}{_GO_ON}\s+(?:to\s+)?repeat(?:ing)?\s+(?={_ROWS}\s[^.;]*?\b(?:until|times|once|twice)\b)",

@@ -37,7 +37,6 @@ def test_which_stitches_are_for_what_part(printed: str, words: str) -> None:
     "line",
     [
         "Next row: patt 30 sts, cast off 6 sts, patt until there are 60 sts on right-hand needle, cast off 6 sts, patt to end.",
-        "Now work on the left front only.",
         "Continue on the first set of sts only.",
         "Work on the first 30 sts only.",
         "Leave the rest on the needle.",
