@@ -462,7 +462,7 @@ class Cursor(RowRepeats):
 
     def _begins_bound_off(self, items: list[Item]) -> bool:
         """Return whether a round without markers has only bound off so far: "BO 8 sts, rm, k to end"."""
-        if self.supplies.flat or self.facing.markers or self.waiting:
+        if self.supplies.flat or self.facing.markers or self.waiting or self.placed:
             return False
         return bool(items) and all(isinstance(item, Run) and item.stitch == "bo" for item in items)
 
