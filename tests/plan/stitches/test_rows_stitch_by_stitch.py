@@ -259,8 +259,8 @@ class Knitter:
         if each.stitch == "rm" and not hangs and self.went_along():
             self.done.append(("rm", "MC"))
             return
-        begun = not self.facing.markers and {code for code, _ in self.done} == {"bo"}
-        if each.stitch == "rm" and not hangs and begun and not self.supplies.flat:
+        first = not self.facing.markers and {code for code, _ in self.done} == {"bo"}
+        if each.stitch == "rm" and not hangs and first and not self.supplies.flat:
             self.done.append(("rm", "MC"))  # the one at which the rounds began
             return
         if each.stitch != "pm" and not hangs and self.taken not in (0, self.facing.end):
