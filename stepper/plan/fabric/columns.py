@@ -43,6 +43,10 @@ class UnknownFabricError(Exception):
     """The columns cannot be worked out; the message says why."""
 
 
+class LaceError(UnknownFabricError):
+    """The columns cannot be worked out, as stitches are made and taken within the pattern."""
+
+
 @dataclass(slots=True)
 class Noticed:
     """What a row does to the columns away from edges and markers, where it is not the pattern's own."""
@@ -363,7 +367,7 @@ def trace_columns(drafts: Sequence[DraftRound]) -> list[Column]:
         if not (draft.before and draft.after):
             raise UnknownFabricError("it has not been worked once through")
         if len(drafts) > 1 and _is_lace(draft):
-            raise UnknownFabricError("its stitches are increased and decreased in the pattern")
+            raise LaceError("its stitches are increased and decreased in the pattern")
         edges = fields(draft)
         crossed = crossings(draft.phrase) if len(drafts) > 1 else {}
         made: list[dict[int, _Told]] = []

@@ -25,6 +25,7 @@ from stepper.plan.fabric.begun_charts import (
 )
 from stepper.plan.fabric.columns import (
     KNIT,
+    LaceError,
     Noticed,
     UnknownFabricError,
     agrees,
@@ -37,7 +38,7 @@ from stepper.plan.fabric.columns import (
     trace_with_borders,
 )
 from stepper.plan.fabric.openings import openings_of, with_openings_closed
-from stepper.plan.fabric.own_fabric import hers, hers_after, in_own_words
+from stepper.plan.fabric.own_fabric import goes_on_as_lace, hers, hers_after, in_own_words
 from stepper.plan.fabric.rows_ahead import rows_ahead
 from stepper.plan.fabric.shaped_edges import EdgeNotes, settle_edges
 from stepper.plan.model import Group, Item, Run, flatten, runs_written
@@ -227,7 +228,10 @@ def _tell(known: Established, needles: Needles) -> None:
         one = alike_all_along(drafts[-period:])
         columns = [one] * drafts[-1].after if one is not None else trace_with_borders(drafts, period)
     except UnknownFabricError as unknown:
-        known.why = str(unknown)
+        if isinstance(unknown, LaceError) and goes_on_as_lace(known, drafts):
+            known.hers, known.lace, known.columns = True, drafts[0].line, hers(drafts[-1].after)
+        else:
+            known.why = str(unknown)
         return
     plain = alone and flat and not known.cycle[0].stockinette
     side = "k" if drafts[-1].side == "RS" else "p"
@@ -422,10 +426,12 @@ def look(needles: Needles) -> tuple[Cell, ...]:
     """
     try:
         columns, phase = columns_of(needles)
+        plain = _plain_row_due(needles) if needles.established.lace else ""
     except UnknownFabricError:
         plain = _plain_row_due(needles)
         if not plain:
             raise
+    if plain:
         return ((plain, ""),) * needles.count
     wrong = needles.wrong
     facing = needles.facing

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template, own_words_of
+from stepper.plan.fabric.begun_charts import asks_pattern
 from stepper.plan.fabric.columns import UnknownFabricError
 from stepper.plan.state.in_hand import Column, Established
 from stepper.project.stitchwork import Element, Several, Until, Work, every_element
@@ -75,6 +76,18 @@ def _is_plain(elements: tuple[Element, ...]) -> bool:
     )
 
 
+def goes_on_as_lace(known: Established, worked: list[DraftRound]) -> bool:
+    """Return whether a lace goes on beside what is shaped by its count alone, each stitch hers to keep in it.
+
+    What is made and taken at the edges of a lace depends on where its holes fall there, which no page prints;
+    a row of it keeps its number, though, so that every count stays known. Source: common practice.
+    """
+    cycle = known.cycle
+    plain = cycle and not any(row.chart or row.evenly or row.own or row.stockinette for row in cycle)
+    looked_at = any(asks_pattern(row.elements) for row in cycle)  # "knit the knit sts and purl the purl sts"
+    return bool(plain) and not looked_at and len(worked) >= len(cycle) and keeps_its_count(cycle, worked)
+
+
 def hers_after(draft: DraftRound, known: Established) -> list[Column]:
     """Return the columns after a row.
 
@@ -84,6 +97,9 @@ def hers_after(draft: DraftRound, known: Established) -> list[Column]:
     template = draft.template
     spread = template is not None and template.evenly is not None and template.evenly.stitch == "pattern"
     goes_on = spread or bool(draft.due) or template in known.cycle
+    if known.lace and template is not None:
+        goes_on |= asks_pattern(template.elements)  # on a row of it that is plain no stitch is hers
     if not goes_on or draft.from_turn or draft.codes & _OTHERS:
-        raise UnknownFabricError(own_words_of(known.own))
+        why = "its stitches are increased and decreased in the pattern"
+        raise UnknownFabricError(why if known.lace else own_words_of(known.own))
     return hers(draft.after)

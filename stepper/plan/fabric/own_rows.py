@@ -68,9 +68,10 @@ def _tell(known: Established, needles: Needles) -> None:
     if known.hers_told or needles.line.place is None:
         return
     known.hers_told = True
+    how = "as it is printed" if known.lace else "in your own words"
     needles.warn(
         needles.line.place,
-        f"the pattern of line {known.own} goes on here in your own words, row by row: beside what is shaped "
+        f"the pattern of line {known.lace or known.own} goes on here {how}, row by row: beside what is shaped "
         "the stitches are yours, and keep their number.",
     )
 

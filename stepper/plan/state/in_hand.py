@@ -264,6 +264,8 @@ class Established:
     """Whether it goes on in those words row by row, whatever is shaped: all its columns are the knitter's."""
     hers_told: bool = False
     """Whether she was told so."""
+    lace: int = 0
+    """Line of the first row of a lace that goes on so, as it is printed; 0 for own words."""
     plain_since: int = 0
     """Line that shaped the pattern knitting every stitch, so that it cannot be told; 0 for none."""
     one_yarn_since: int = 0

@@ -298,6 +298,9 @@ def stretch_named(name: str, needles: Needles, drafts: Sequence[int]) -> tuple[i
     Returns:
         Index of its first draft, and the index after its last; None if there is none.
     """
+    if name == "fold":
+        ridge = _only_ridge(needles, drafts)
+        return None if ridge is None else (ridge, ridge + 1)
     texts = needles.project.line_texts
     word = re.compile(rf"\b{re.escape(_stem(name))}", re.I)
     rib = _stem(name) == "rib"
@@ -323,6 +326,18 @@ def stretch_named(name: str, needles: Needles, drafts: Sequence[int]) -> tuple[i
     while end in drafts and end in own:
         end += 1
     return own[0], end
+
+
+def _only_ridge(needles: Needles, drafts: Sequence[int]) -> int | None:
+    """Return the one purled ridge of a piece, at which a hem is folded; None if it has none, or more."""
+    ridges = [at for at in drafts if _is_ridge(needles.drafts[at])]
+    return ridges[0] if len(ridges) == 1 else None
+
+
+def _is_ridge(draft: DraftRound) -> bool:
+    """Return whether a row shows purl stitches throughout on the right side, and knits or purls nothing else."""
+    purled = "k" if draft.flat and draft.side == "WS" else "p"
+    return bool(draft.before) and draft.codes == {purled}
 
 
 _EVEN = 8

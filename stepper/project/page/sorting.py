@@ -603,6 +603,7 @@ class Sorter:
     def _open(
         self, name: str, aside: str = "", *, piece: str = "", heading: str = "", defines: bool = False
     ) -> None:
+        name = re.sub(r"^the\s+(?=\S)", "", name)  # rows call it by its bare name: "until it matches back"
         self.parts.append(PagePart(name=name, aside=aside, piece=piece, heading=heading, defines=defines))
         self.mode, self.context = "work", ""
         self.lines.words.finishing = False

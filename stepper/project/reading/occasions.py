@@ -136,6 +136,8 @@ class OccasionBuilder(ElementBuilder):
             return "marked"
         if word.startswith("pick"):
             return "picked up"
+        if word == "fold":
+            return "beg fold"
         told = f'how far the piece has come "{token}" is not known.'
         hint = 'Measure from the cast-on edge, or write "for" and the length worked from here.'
         self.report(self._place(token), told, hint)

@@ -18,6 +18,7 @@ from typing import Final
 from stepper.project.rewording.again.in_all import write_repeats_in_all
 from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.candidates import Candidates
+from stepper.project.rewording.clauses.hems import write_hems
 from stepper.project.rewording.clauses.insets import write_insets
 from stepper.project.rewording.clauses.lead_ins import write_lead_ins
 from stepper.project.rewording.clauses.results import write_results
@@ -161,6 +162,7 @@ _STAGES: Final = (
     write_lead_ins,
     write_needle_signs,
     write_insets,
+    write_hems,
     write_parted_cast_ons,
     write_hub_rounds,
     write_neck_turns,

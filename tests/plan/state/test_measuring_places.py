@@ -201,3 +201,13 @@ def test_a_piece_goes_on_over_headings_until_it_casts_on_or_picks_up_anew(line: 
     work = "Cast on 60 sts.\nJoin in the round.\nKnit for 5 cm."
     plan = plan_of(project(work) + f"  - name: edging\n    work: |\n      {line}\n      Bind off.\n")
     assert len(plan.rounds) == 1 + 14 + rounds + 1
+
+
+def test_a_length_from_the_fold_leaves_out_the_facing() -> None:
+    """By hand: 5 cm are 14 rounds, of which the purled one and 3 more are worked; the 5 of the facing do not count."""
+    work = "Cast on 40 sts. Join in the round.\nKnit 5 rounds. Purl 1 round. Knit 3 rounds.\n"
+    plan = plan_of(project(f"{work}Knit until piece measures 5 cm from the fold."))
+    assert len(plan.rounds) == 1 + 5 + 14
+    # Of two ridges nobody can tell at which it is folded.
+    told = faults(project(f"{work}Purl 1 round. Knit 3 rounds.\nKnit until piece measures 6 cm from the fold."))
+    assert "of the fold" in told
