@@ -71,8 +71,8 @@ def _tell(known: Established, needles: Needles) -> None:
     how = "as it is printed" if known.lace else "in your own words"
     needles.warn(
         needles.line.place,
-        f"the pattern of line {known.lace or known.own} goes on here {how}, row by row: beside what is shaped "
-        "the stitches are yours, and keep their number.",
+        f"the pattern of line {known.lace or known.own} goes on here {how}, row by row: beside what is "
+        "shaped the stitches are yours, and keep their number.",
     )
 
 

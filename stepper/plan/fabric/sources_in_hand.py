@@ -46,6 +46,7 @@ def supplies_of(needles: Needles) -> RoundSources:
         copied=needles.copied,
         held=needles.held,
         held_by=held_in_section(needles),
+        came_back=_came_back(needles),
         lots=lambda: held_in_sections(needles),
         half=lambda name: half_of(name, needles),
         tell=needles.warn,
@@ -54,6 +55,12 @@ def supplies_of(needles: Needles) -> RoundSources:
         picked=lambda edge: count_picked_up(edge, needles),
         reads_second=needles.reads_second,
     )
+
+
+def _came_back(needles: Needles) -> bool:
+    """Return whether all that is on the needles was taken back from hold in the row before."""
+    last = needles.drafts[-1] if needles.drafts else None
+    return last is not None and last.codes == {"return"} and last.after == needles.count > 0
 
 
 def _chart(part: ChartPart, room: int, needles: Needles) -> ChartRound:

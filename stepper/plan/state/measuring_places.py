@@ -335,7 +335,7 @@ def _only_ridge(needles: Needles, drafts: Sequence[int]) -> int | None:
 
 
 def _is_ridge(draft: DraftRound) -> bool:
-    """Return whether a row shows purl stitches throughout on the right side, and knits or purls nothing else."""
+    """Return whether a row shows purl stitches throughout on the right side, and works nothing else."""
     purled = "k" if draft.flat and draft.side == "WS" else "p"
     return bool(draft.before) and draft.codes == {purled}
 

@@ -213,6 +213,10 @@ class Cursor(RowRepeats):
             # The part came back before: its stitches are those on the needles, not another part's on hold.
             self._until(Until(element.stitch, "end", None, None, element.place), items)
             return
+        if self.supplies.came_back and not element.name and all_here and not self.used:
+            # "Transfer sleeve sts to dpns. Pick up 3 sts, knit across the held sts": those that came back.
+            self._until(Until(element.stitch, "end", None, None, element.place), items)
+            return
         known = element.name in held or is_short(element.name, held)
         # "Across held sts" names no part and means some on hold, never those on the needle beside them.
         known = known or (not element.name and bool(held))

@@ -109,6 +109,8 @@ class RoundSources:
     """Stitches on hold by name. Unit: stitches."""
     held_by: dict[str, int] = field(default_factory=dict)
     """Line that put stitches on hold under a name in this section; worked again, it adds to them."""
+    came_back: bool = False
+    """Whether all that is on the needles was taken back from hold in the row before."""
     lots: Callable[[], dict[str, str]] = dict
     """Returns the sections that put stitches on hold, by what those are called."""
     half: Callable[[str], int] = lambda name: 0

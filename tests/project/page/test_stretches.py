@@ -64,5 +64,5 @@ def test_a_name_that_may_be_an_order_needs_the_row_below() -> None:
 def test_a_piece_by_any_of_its_names_begins_a_part(name: str) -> None:
     """What is below is then a section of its own."""
     parts = take_apart(f"Harbour Set\n\nBODY\nCast on 40 sts. Join in the round.\nKnit 2 rounds.\n\n{name}\n\nKnit 4 rounds.\n").parts
-    assert [part.name for part in parts][1:] == [name.lower().replace("(button)", "button")]
+    assert [part.name for part in parts][1:] == [name.lower().removeprefix("the ").replace("(button)", "button")]
     assert not [piece for part in parts for piece in part.pieces if piece.kind == "note"]

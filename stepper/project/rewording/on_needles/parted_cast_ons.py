@@ -16,7 +16,7 @@ from stepper.project.rewording.synonym import STS, N
 from stepper.regex import regex
 
 _HOW: Final = (
-    r"(?:\s*,?\s+\(?(?:for|at|under|over|across|using|with|by|the|an?|your|backwards?|e-loop|loops?|cable|knitted|knit|thumb|twisted|method|"
+    r"(?:\s*,?\s+\(?(?:for|at|along|from|edge|sts|on|under|over|across|using|with|by|the|an?|your|backwards?|e-loop|loops?|cable|knitted|knit|thumb|twisted|method|"
     r"technique|cast[-\s]?on|co|(?:under)?arms?|underarm|left|right|first|second|other|side|body|gap|new|preferred)\b\)?)*?"
 )
 """How and where they are cast on: words that stand in no order to knit."""
@@ -33,7 +33,7 @@ _MIDDLE: Final = (
     rf"(?:\s+(?:of\s+)?(?:(?:these|those|the|them|new|cast[-\s]?on|co|underarm|\d+)\s*)+(?:{STS}|cast[-\s]?on)?)?"
 )
 _AMID: Final = regex(
-    rf"\b(?P<cast>cast\s+on|co)\s+(?P<many>{N})(?P<sts>(?:\s+(?:(?:new|more|additional|extra|underarm)\s+)*{STS})?){_HOW}"
+    rf"\b(?P<cast>cast\s+on|co|pick\s+up\s+and\s+k(?:nit)?)\s+(?P<many>{N})(?P<sts>(?:\s+(?:(?:new|more|additional|extra|underarm)\s+)*{STS})?){_HOW}"
     rf"\s*[,;]?\s*\(?(?:and\s+|then\s+|with\s+)?(?P<put>{_PUTS})\s+"
     rf"(?:(?P<middle>{_MIDDLE})|after\s+(?:the\s+)?(?:first\s+)?(?P<first>{N})(?:\s+(?:of\s+these\s+)?{STS})?)"
     rf"(?:\s+(?:for|as|to\s+(?:mark|indicate|show))\s+(?:the\s+)?(?P<for>{_ROUND_BEGINS}|(?:left\s+|right\s+)?side(?:\s+seam)?))?\)?"

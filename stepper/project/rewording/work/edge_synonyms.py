@@ -59,6 +59,7 @@ EDGES: tuple[Synonym, ...] = (
     row("edge|each|both|either", rf"\b({_CHANGE}\s+(?:1|one|2|two))\s+(?=(?:at\s+)?(?:each|both|either)\s+ends?\b|at\s+(?:the\s+)?{_EDGE}\b)", r"\1 st ", "Inc 1 each end of 5th row, then every 8th row 10 times more."),
     row("every|each", rf"{_START}((?:on|in)\s+(?:every|each)\s+{_ROW})\s+(?=(?:[kp]\s?\d|ssk|skp|k2tog|sl|work\s+\d)[^:]*,[^:]*\btimes\b)", r"\1\2, ", "Shape the raglan: on every RS row k2, ssk, k to last 4 sts, k2tog, k2, 14 times."),
     row("once", r"\b((?:inc|dec)(?:reas(?:e|ing))?\.?)\s+once\s+(?=at\s+(?:the\s+)?(?:each|both|either|neck|armhole|front|side|beg|end)\b)", r"\1 1 st ", "Inc once at each end of the 5th row and every foll 6th row 3 times."),
+    row("beg|start", rf"{_START}((?:cont(?:inue)?|work|proceed)\s+in\s+[^,.;:]{{2,30}}?)\s*,\s*((?:beg(?:inning)?|start(?:ing)?|commencing)\.?\s+with\s+an?\s+(?:k|p|knit|purl|rs|ws)\s+row)\s*(?:,|\band\b)\s*(?=(?:inc|dec)\b)", r"\1\3, \2, ", "Cont in st st, beg with a k row, inc 1 st at each end of 3rd and every foll 4th row 5 times."),
     row("in each of", r"\bin\s+each\s+of\s+(?=(?:the\s+)?(?:next|foll(?:owing)?|\d+)\b[^.;:,]*\brows\b)", "on ", "Dec 1 st at neck edge in each of next 6 rows, then in each of 4 foll alt rows.", again=True),
     *(
         row(", then", rf"(\b(?:of|on)\s+(?:the\s+)?\d+(?:st|nd|rd|th))\s*,\s*then\s+(?=(?:on\s+)?(?:every|each)\s+(?:\S+\s+){{0,2}}{word}\b)", rf"\1 {word}, then ", f"Inc 1 st at each end of the 5th, then every following 6th {word} 3 times.")

@@ -145,6 +145,7 @@ INTERVALS: tuple[Synonym, ...] = (
         r"\1rep closer dec rnd \2 ",
         "Continue to dec in this manner, working one st less between the decreases in every RS row, until 19 sts remain.",
     ),
+    row("then dec|then inc", r"(\b(?:bind|cast)\s+off\b[^.;:]*?\b(?:once|twice|times))\s*,\s*(?:and\s+)?then\s+(?=(?:dec|inc)(?:rease)?\.?\s+(?:1|one)\s+st\s+at\s+(?:each|both|the)?\s*(?:neck|armhole|front|side)\s+edges?\b)", r"\1. ", "Bind off 3 sts at each neck edge once and 2 sts twice, then dec 1 st at each neck edge every RS row 4 times."),
     # --- spread over a row ---
     row(
         "same time",
