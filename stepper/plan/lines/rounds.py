@@ -17,6 +17,7 @@ from stepper.plan.lines.heel_rows import as_far_as_meant
 from stepper.plan.lines.held.gaps import refuse_across_gap
 from stepper.plan.lines.held.just_held import hold_what_was_worked
 from stepper.plan.lines.own_words import tell_markers_lost, work_own_row
+from stepper.plan.lines.shaping.begun_at_marker import from_the_beginning
 from stepper.plan.lines.short_row_method import begins_with_stitch, tell_turning
 from stepper.plan.model import Item, flatten, runs_written
 from stepper.plan.state.needles import MOST_ROUNDS, Needles, PartReachedError
@@ -52,7 +53,7 @@ def work_template(template: Template, needles: Needles) -> None:
         needles.lose()
         return
     try:
-        worked = _fitted(as_far_as_meant(over_openings(template, needles), needles), needles)
+        worked = _fitted(_as_meant(template, needles), needles)
     except MisfitError as misfit:
         _report(misfit, template, needles)
         return
@@ -97,6 +98,11 @@ def work_template(template: Template, needles: Needles) -> None:
     if worked.begins and not needles.flat:
         begin_round_at(worked.begins, template, needles)
     check_promised(template.counts, needles, first=first)
+
+
+def _as_meant(template: Template, needles: Needles) -> Template:
+    """Return a round with what its words leave to what is on the needles put in."""
+    return as_far_as_meant(from_the_beginning(over_openings(template, needles), needles), needles)
 
 
 def _keep_markers(template: Template, worked: WorkedPhrase, needles: Needles) -> None:

@@ -139,6 +139,9 @@ class RowRepeats(RoundProgress):
                 f"the repeat meets {marks} markers and does not divide the {sections} that are left.",
                 "Place markers first: pm in a line, or Place marker every 20 sts.",
             )
+        if element.name == "both" and sections != 2 * marks:
+            told = f"two markers are meant, and {sections} hang ahead in this round."
+            raise MisfitError(element.place, told, "Place a marker at each side first.")
         return sections // marks
 
     def _unit(self, element: Several) -> int:

@@ -160,6 +160,8 @@ def _bare_entry(part: str) -> re.Match[str] | None:
     entry = _BARE_ENTRY.match(part)
     if entry is None or not (_SHOUTED.match(entry["name"]) or _is_shaped(entry["name"])):
         return None
+    if _VOCABULARY.match(entry["name"]) or _A_LINE.search(entry["words"]):
+        return None  # "BO all sts. Row 1: Knit." orders, and explains nothing
     return entry if read_meaning(entry["words"]) is not None else None
 
 

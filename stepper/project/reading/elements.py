@@ -381,7 +381,8 @@ class ElementBuilder:
             return _over_and_over(self._inside(inside), goal, short, place, name)
         if rep.data in ("star_between", "star_markers"):
             goal = "marker" if rep.data == "star_between" else "markers"
-            return Several(self._inside(inside), None, goal, None, place)
+            both = "both" if goal == "markers" and "both" in str(rep.children[-1]).lower() else ""
+            return Several(self._inside(inside), None, goal, None, place, name=both)
         goal = {"star_end": "end", "star_fit": "fit"}.get(rep.data, "rest")
         return _over_and_over(self._inside(inside), goal, None, place)
 

@@ -215,3 +215,9 @@ def test_an_order_may_have_letters_of_its_own() -> None:
     """ "PUK 22" is "pick up and knit 22"."""
     left, _ = taken("PUK = pick up and knit.", "Square 2: PUK 22, cast on 23.")
     assert left == ["Square 2: pick up and knit 22, cast on 23."]
+
+
+def test_an_order_that_begins_with_letters_of_the_trade_is_no_entry_of_a_list() -> None:
+    """Taken for one, "BO all sts." in front of a row would be dropped with it."""
+    assert entries_of("BO all sts. Row 1: Knit.") == []
+    assert [entry.name for entry in entries_of("C6B sl next 3 sts to cn, hold in back, k3, k3 from cn")] == ["C6B"]

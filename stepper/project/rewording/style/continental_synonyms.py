@@ -47,6 +47,7 @@ _WHERE: Final = (
 _NTH_ROUND: Final = r"(?:\d+(?:st|nd|rd|th)(?:\s*[(][\d\s,a-z]+[)])?|rs|ws|second|third|fourth|sixth|eighth|other)\s+(rounds?|rnds?|rows?)"
 _BESIDE: Final = rf"(?:at|on|in)\s+each\s+side\s+of\s+(?:each|every|both|all(?:\s+the)?|the)\s+{_THREAD}"
 """Beside each marker, where the words do not say how many there are."""
+_BOTH_OF: Final = rf"(?:at|on|in)\s+each\s+side\s+of\s+(?:both|(?:the\s+)?(?:2|two))(?:\s+of)?(?:\s+the)?()\s+{_THREAD}"
 _EACH: Final = rf"(?:at|on|in)\s+each\s+side\s+of\s+(?:each|every|both|all|the)(?:\s+of)?(?:\s+the)?(?:\s+({N}))?\s+{_THREAD}"
 """Beside each marker, as the words stand when the first rows of the table are through."""
 
@@ -149,10 +150,10 @@ CONTINENTAL: tuple[Synonym, ...] = (
     row("pick up|knit up", rf"(\breturn\s+{N}\s+held\s+sts\s+to\s+needles)\s*,?\s+and\s+(?:pick|knit)\s+up\s+(?:in\s+addition\s+)?(?:1|one)\s+{STS}\s+in\s+each\s+of\s+the\s+({N})\s+(?:new\s+)?{STS}\s+cast\s+on\s+(?P<said>under\s+the\s+sleeve)", r"\1. pick up and knit \2 sts", "Slip the 28 stitches from the thread onto circular needle size 4 mm and pick up in addition 1 stitch in each of the 8 stitches cast on under the sleeve.", spelt_out=True),
     # --- binding off ---
     *(
-        row("marker", rf"\b({OFF}|bo)\s+{2 * half}\s+{STS}\s+(?:in|on|at)\s+each\s+side(?:\s+(?P<said>for\s+(?:the\s+)?armholes?))?\s*[(]\s*=?\s*{half}\s+{STS}\s+(?:at|on|in)\s+each\s+side\s+of\s+(?:both|each|the)(?:\s+2)?\s+{_THREAD}\s*[)](?:\s*,?\s+and\s+(?:finish|work|complete)\s+each\s+(?:piece|part)\s+separately)?", rf"*work to {half} sts before marker, bind off {half} sts, remove marker, bind off {half} sts; rep from * at each marker, work to end", f"Next row: Bind off {2 * half} stitches in each side for armholes (= {half} stitches on each side of both marker threads).", spelt_out=True)
+        row("marker", rf"\b({OFF}|bo)\s+{2 * half}\s+{STS}\s+(?:in|on|at)\s+each\s+side(?:\s+(?P<said>for\s+(?:the\s+)?armholes?))?\s*[(]\s*=?\s*{half}\s+{STS}\s+(?:at|on|in)\s+each\s+side\s+of\s+(?:both|each|the)(?:\s+2)?\s+{_THREAD}\s*[)](?:\s*,?\s+and\s+(?:finish|work|complete)\s+each\s+(?:piece|part)\s+separately)?", rf"*work to {half} sts before marker, bind off {half} sts, remove marker, bind off {half} sts; rep from * at both markers, work to end", f"Next row: Bind off {2 * half} stitches in each side for armholes (= {half} stitches on each side of both marker threads).", spelt_out=True)
         for half in range(2, 7)
     ),
-    row("marker", rf"\b({OFF}|bo)\s+({N})\s+{STS}\s+(?:at|on|in)\s+each\s+side\s+of\s+(?:both|each|the)(?:\s+2)?\s+{_THREAD}(?:\s+(?P<said>for\s+(?:the\s+)?armholes?))?", r"*work to \2 sts before marker, bind off \2 sts, remove marker, bind off \2 sts; rep from * at each marker, work to end", "On the next round, bind off 3 stitches on each side of both marker threads for armholes.", spelt_out=True),
+    row("marker", rf"\b({OFF}|bo)\s+({N})\s+{STS}\s+(?:at|on|in)\s+each\s+side\s+of\s+(?:both|each|the)(?:\s+2)?\s+{_THREAD}(?:\s+(?P<said>for\s+(?:the\s+)?armholes?))?", r"*work to \2 sts before marker, bind off \2 sts, remove marker, bind off \2 sts; rep from * at both markers, work to end", "On the next round, bind off 3 stitches on each side of both marker threads for armholes.", spelt_out=True),
     row("from", rf"\b({OFF}|bo)\s+({N}\s+{STS})\s+on\s+(?:the\s+)?next\s+row\s+from\s+(?:the\s+)?(neck|front|mid\s+front)\b", r"\1 \2 at neck edge of next row", "Bind off 1 stitch on next row from the neck."),
     row("neck", rf"\b({OFF}|bo)\s+for\s+(?:the\s+)?neck\s+at\s+(?:the\s+)?beginning\s+of\s+(?:every|each)\s+row\s+from\s+(?:mid\s+front|the\s+neck|neck)\s*:\s*(?={N}\s+{STS}\s+{N}\s+times?)", r"\1 at neck edge: ", "Bind off for neck at the beginning of every row from mid front: 3 sts 1 time and 1 st 2 times."),
     row("at neck edge:", rf"\b({OFF}|bo)\s+at\s+neck\s+edge\s*:\s*({N}\s+{STS})\s+({N})\s+times?\s*(?:,\s*and\s+|,|and)\s*(?={N}\s+{STS}\s+{N}\s+times?)", r"\1 \2 at neck edge every 2nd row \3 times. \1 at neck edge: ", "Bind off for neck at the beginning of every row from mid front: 3 sts 1 time, 2 sts 1 time and 1 st 2 times.", again=True),
@@ -178,13 +179,23 @@ TECHNIQUES: tuple[Synonym, ...] = (
         for half in (1, 2)
         for short, change, example in ((half, "yo", "1 yarn over"), (half + 2, "k2tog", "knit 2 together"))
     ),
-    row(
-        "marker",
-        rf"^\s*({_EXPLAINED})(?:\s*[(][^()]*[)])?(?:\s*:\s*|\s+(?-i:(?=[A-Z][a-z])))(?:(?:inc|dec)(?:rease)?\s+(?:1|one)\s+{STS}\s+{_EACH}\s*(?:[(]\s*=?\s*{N}\s+{STS}[^()]*[)]\s*)?(?:as\s+follows|like\s+this|in\s+this\s+way)?\s*[:.]\s*)?"
-        r"(?:(?:start|begin|work|knit)\s+(?:to\s+)?(?:last\s+)?(\d+)\s+(?:sts?|stitches|stitch)\s+before\s+(?:the\s+|each\s+)?marker\s*,\s*)"
-        rf"([^.:()*]*?\bsm\b[^.:()*]*?)(?:\s*[.,]?\s*[(]?\s*=?\s*{N}\s+{STS}\s+(?:inc|dec|changed)\w*(?:\s+in\s+total)?(?:\s+on\s+the\s+(?:row|round))?\s*[)]?)?{STOP}",
-        r"\1 round: *work to \3 sts before marker, \4; rep from * at each marker, work to end.",
-        "DECREASE TIP: Decrease 1 stitch on each side of each marker thread as follows: Work until 3 stitches remain before the marker thread, knit 2 together, knit 2 (marker thread is in the middle of these 2 stitches), slip 1 stitch as if to knit, knit 1, pass the slipped stitch over (= 4 stitches decreased).",
+    *(
+        row(
+            "marker",
+            rf"^\s*({_EXPLAINED})(?:\s*[(][^()]*[)])?(?:\s*:\s*|\s+(?-i:(?=[A-Z][a-z])))(?:(?:inc|dec)(?:rease)?\s+(?:1|one)\s+{STS}\s+{each}\s*(?:[(]\s*=?\s*{N}\s+{STS}[^()]*[)]\s*)?(?:as\s+follows|like\s+this|in\s+this\s+way)?\s*[:.]\s*){said}"
+            r"(?:(?:start|begin|work|knit)\s+(?:to\s+)?(?:last\s+)?(\d+)\s+(?:sts?|stitches|stitch)\s+before\s+(?:the\s+|each\s+)?marker\s*,\s*)"
+            rf"([^.:()*]*?\bsm\b[^.:()*]*?){tail}{STOP}",
+            rf"\1 round: *work to \3 sts before marker, \4; rep from * {often}, work to end.{count}",
+            f"{name}: Decrease 1 stitch on each side of {which} as follows: Work until 3 stitches remain before the marker thread, knit 2 together, knit 2 (marker thread is in the middle of these 2 stitches), slip 1 stitch as if to knit, knit 1, pass the slipped stitch over{printed}.",
+        )
+        for name, each, said, often, which in (
+            ("DECREASE TIP", _BOTH_OF, "", "at both markers", "both marker threads"),
+            ("DECREASE TIP", _EACH, "?", "at each marker", "each marker thread"),
+        )
+        for tail, count, printed in (
+            (r"\s*[.,]?\s*[(]?\s*=?\s*(\d+)\s+(?:sts?|stitch|stitches)\s+(inc|dec)\w*(?:\s+in\s+total)?(?:\s+on\s+the\s+(?:row|round))?\s*[)]?", r" \5 sts \6reased.", " (= 4 stitches decreased)"),
+            (rf"(?:\s*[.,]?\s*[(]?\s*=?\s*{N}\s+{STS}\s+changed(?:\s+in\s+total)?(?:\s+on\s+the\s+(?:row|round))?\s*[)]?)?", "", ""),
+        )
     ),
 )  # fmt: skip
 """Rounds that are explained, tried when the stitches stand in one notation."""

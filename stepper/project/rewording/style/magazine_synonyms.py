@@ -199,7 +199,6 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("inc", r"(,\s*)inc(?:rease)?(?:\s+1)?\s+in\s+(?:the\s+)?last\s+(?:st|stitch)\b(?=\s*(?:-|–|\(|\.\s))", r"\1inc 1", "Next row: Inc in first st, k38, inc in last st - 42 sts."),
     row("*", r"(\*[^*]*\*)\s*,\s*$", r"\1.", "Row 1: P 2, * yo, k 2 tog, k 1, P 2 *,"),
     row("end", r"\*\s*((?:(?!rep)[^*])*?)\s*,?\s*\*\s*,?\s*(?:and\s+)?end(?:ing)?(?:\s+with)?\s+([kp])\s*(\d+)(?=\s*\.?\s*$)", r"*\1; rep from * to last \3 sts, \2\3", "Row 1: *p 2, k 1, * end p 2."),
-    row("round,", r"(?<=,)\s+(k|knit)\s+round(?=\s*,)", r" \1 to end", "Pick up and knit 3 sts, knit round, pick up and knit 3 sts."),
     row("and patt", r"(\bneedles?|\bdpns?)\s+and\s+(?:in\s+)?patt(?:ern)?\.?\s*,\s*(?=(?:inc|dec)\b)", r"\1 and work in patt, ", "Change to 4 mm needles and pattern, inc 1 st at both ends of the 5th and every foll 4th row 3 times."),
     row("follow|foll", r"(\bneedles?|\bdpns?)\s*,?\s*(?:and\s+)?(?P<said>(?:(?:then|now)\s+)?(?:work|cont(?:inue)?|proceed|beg(?:in)?)\s+in\s+(?:[a-z]+\s+){0,3}patt?(?:ern)?\.?\s+as\s+foll(?:ow)?s?\.?)\s*[:.]?\s*$", r"\1.", "Change to larger needles and work in pattern as follows:", spelt_out=True),
     row("follow|foll", rf"(\b(?:{STS}|inch(?:es)?|in|cm|{ROUND}))\s*\.?\s*,?\s*(?:and\s+)?(?P<said>(?:then|now)\s+(?:shape\s+(?:the\s+)?[a-z]+(?:\s+[a-z]+)?|work\s+(?:an?\s+|the\s+)?buttonholes?)\s+as\s+foll(?:ow)?s?\.?)\s*[:.]?\s*$", r"\1.", "Work 4 rows in st st, then shape waist as follows:", spelt_out=True),
