@@ -177,6 +177,9 @@ class OccasionBuilder(ElementBuilder):
             if legs[0].times is not None and any(tree.find_data("n_total")):
                 rows = _at_most_once(legs[0].times)
             legs = self._behind_first(legs, tree)
+        if tree.data == "when_next" and len(legs) == 1 and legs[0].total and legs[0].times is not None:
+            fewer = tuple(max(0, value - 1) for value in legs[0].times.values)  # the next row is one of them
+            legs = (replace(legs[0], times=replace(legs[0].times, values=fewer)),)
         if tree.data in ("when_next", "when_rows", "when_side", "when_side_and"):
             legs = (Leg(self._one(place), rows, False, side, each=not side), *legs)
         return None, legs

@@ -27,7 +27,7 @@ _NTH: Final = (
 _ON: Final = r"(?:(?:on|in|of|at|for|across)\s+)?(?:the\s+)?"
 ALL: Final = r"(?:in\s+(?:all|total)|altogether|total|all\s+told|overall)"
 _CHANGE: Final = r"(?P<dir>inc|dec)(?:reas(?:e|es|ed|ing|ings))?s?\b\.?"
-DONE: Final = r"(?:worked|made|done|repeated|knitted|knit|completed)"
+DONE: Final = r"(?:worked|made|done|repeated|knitted|knit|completed|increased|decreased)"
 _HAS_DONE: Final = (
     rf"(?:you(?:\s+have|'ve)\s+{DONE}|(?:it|this|they|these)\s+(?:has|have)\s+been\s+{DONE}|you\s+have)"
 )
