@@ -101,8 +101,8 @@ class Several:
     reading: int = 0
     """How many fewer times it is worked in the other reading of the words; 0 if there is only one."""
     name: str = ""
-    """`marker`: `last` or `end` if the line says so; `markers`: `both` where there are two in all, of which the
-    beginning of the round may be one."""
+    """`marker`: `last` or `end` if the line says so; `markers`: `both` where there are two in all, of which
+    the beginning of the round may be one."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -173,6 +173,8 @@ _STITCHES: tuple[Synonym, ...] = (
     row("s.k.|s. k.", r"(?<![\w.])s\.\s?k\.\s?p\.?(?:\s?o\b\.?)?(?=\s*[,;.)\]*]|\s*$)", "skp", "K 1, s.k.p.o., k to end."),
     row("s.s", r"(?<![\w.])s\.\s?s\.\s?k\.?(?=\s*[,;.)\]*]|\s*$)", "ssk", "K 1, s.s.k., k to end."),
     row("r.s|r. s|w.s|w. s", r"(?<![\w.])(?-i:([RW])\.\s?S)(?:\.(?=\s+(?-i:[a-z(])|\s*[,;:)\]])|(?=[\s,;:)\]])(?!\.))", r"\1S", "1st row (R.S.): Knit."),
+    row("r.s|w.s|r. s|w. s", r"\(\s*([rw])\.\s?s\.?\s*\)", r"(\1s)", "1st row: (r.s.) Knit."),
+    row("s.s|s. s", r"\bin\s+s\.\s?s\b\.?(?=\s*[,;.)]|\s*$|\s+(?:for|until|beg|ending|finishing))", "in st st", "Work 10 rows in s.s."),
     row("2d", r"(?<=\b2)d(?=\s+(?:row|rnd|round|needle|st|and\s+\d))", "nd", "2d row: Knit."),
     row("3d", r"(?<=\b3)d(?=\s+(?:row|rnd|round|needle|st|and\s+\d))", "rd", "3d row: Knit."),
     row(

@@ -62,6 +62,7 @@ HEAD_SIGNS: tuple[Synonym, ...] = (
     row("r", rf"{_AT}()(?-i:[Rr]|Rw|RW|Rd|RD)\.?\s?#?(\d{{1,3}})(?=\s*[(\[:.=),;-]|\s+(?:[kp]\s?\d|[kp]\b|knit\b|purl\b|sl\b|\*|[rw]s\b))", r"\1Rnd \2", "R1 - K2, p2, k to end."),
     row("row|rnd|round", rf"{_AT}((?:rows?|rnds?|rounds?))\.?(?:\s*(?:#|№|no\.)\s*|(?<=\.)\s+|)(?=\d)", r"\1 ", "Row #1: K2, p2, k to end."),
     row("st|nd|rd|th", rf"{_AT}()(\d{{1,3}})(?:st|nd|rd|th)({_JOINT})(\d{{1,3}})(?:st|nd|rd|th)\s+(rows|rnds|rounds)\b(?!\s*:)", r"\1\5 \2\3\4", "2nd-4th rows - Work in st st."),
+    row(").", rf"{_AT}()((?:next\s+)?(?:row|rnd|round)\s*\([^():]{{2,30}}\))\s*\.\s*-+\s*(?=\S)", r"\1\2: ", "Next row (dec. row).—K6, k2tog, k to end."),
     row(".:|. :", rf"{_AT}({_HEAD})\.(?=\s*:)", r"\1", "Dec. rnd.: K1, k2tog, k to end."),
     row("as|like", rf"{_AT}((row|rnd|round)s?\s+\d[\d\s,&-]*(?:and\s+\d+)?{_SIDED})\s*:\s*(?:work\s+)?(?:as|like)\s+(\d{{1,3}})(?=\s*\.?\s*$)", r"\1: as \2 \3", "Rnd 8: As 1."),
     row("+", r"\b(rows|rnds|rounds)\s+(\d{1,3})\s*[+]\s*(\d{1,3})\b", r"\1 \2 and \3", "Rows 2 + 4: Purl."),

@@ -20,7 +20,7 @@ _HELD = (
     r"(?:patt(?:ern)?s?|lace|cables?|panels?|ribs?|ribbing|fabric|stripes?|borders?|edgings?|edges|edge\s+st(?:itche)?s|bands?|bobbles?|(?:moss|seed|garter|g|st|stocking)\.?\s*st(?:itch)?)\b\.?"
 )
 _KEPT = (
-    rf"(?:(?:still\s+)?(?:(?:keeping|maintaining)\s+(?:{_HELD}(?:\s*(?:,|and|&)\s*{_HELD})*)\s+(?:correct|continuous|as\s+(?:set|established|before)|in\s+place)"
+    rf"(?:(?:still\s+)?(?:(?:keeping|maintaining)\s+(?:{_HELD}(?:\s*(?:,|and|&)\s*{_HELD})*)\s+(?:correct|right|straight|in\s+order|continuous|as\s+(?:set|established|before)|in\s+place)"
     rf"|keeping\s+(?:to\s+)?(?:the\s+)?continuity\s+of\s+(?:{_HELD}(?:\s*(?:,|and|&)\s*{_HELD})*)(?:\s+correct)?"
     r"|keeping\s+(?:in|to)\s+(?:the\s+)?patt(?:ern\b|\b\.?)|maintaining\s+(?:the\s+)?patt(?:ern)?)(?:\s+(?:throughout|all\s+the\s+time|as\s+far\s+as\s+possible))?)"
 )
