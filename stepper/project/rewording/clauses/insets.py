@@ -24,7 +24,7 @@ _INSET: Final = regex(
 _SHAPES: Final = regex(r"(?:^|[.:]\s+|\band\s+|,\s+)(?P<dir>inc|dec)(?:reas(?:e|ing))?\.?\s+(?:1|one)\s+(?:st|stitch)\b", re.I)
 _AT_ENDS: Final = regex(r"\b(?:each|both|either)\s+(?:ends?|sides?|edges?)\b|\b(?:neck|armhole|front|side)\s+edge\b", re.I)
 _BOTH: Final = regex(r"\b(?:each|both|either)\b", re.I)
-_END: Final = regex(rf"\s*(?:(?:[-\u2013\u2014=:]+|\(=?)\s*(?:{N})\s*{STS}[^.]*)?(?:\.(?=\s|$)|$)", re.I)
+_END: Final = regex(rf"\s*(?:(?:[-\u2013\u2014=:]+|\(=?)\s*(?P<count>(?:{N})\s*{STS}[^.)]*)\)?)?(?=\.\s|\.?$)", re.I)
 _SENTENCE_END: Final = regex(r"\.(?=\s+[A-Z]|\s*$)")
 
 
@@ -50,5 +50,6 @@ def write_insets(line: Reworded) -> Reworded:
     if where and not _BOTH.search(found[0]):
         return line
     told = f", working {begins[-1]['dir'].lower()}s {found['n']} sts in from edge"
-    line = laid_anew(line, end.start(), end.start(), (told,))
+    count = (". ", end.span("count")) if end["count"] else ()
+    line = laid_anew(line, *end.span(), (told, *count))
     return laid_anew(line, *found.span(), (where,) if where or text[found.end() : found.end() + 1] != " " else ())

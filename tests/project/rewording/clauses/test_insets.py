@@ -13,7 +13,7 @@ from stepper.project.rewording.reworded import as_printed
     [
         (
             "Inc 1 st each side (2 sts in from edge) of next row, then every 8th row 2 times more-86 sts.",
-            "Inc 1 st each side of next row, then every 8th row 2 times more, working incs 2 sts in from edge-86 sts.",
+            "Inc 1 st each side of next row, then every 8th row 2 times more, working incs 2 sts in from edge. 86 sts.",
         ),
         (
             "Dec 1 st 3 sts in from each end on every RS row 4 times.",
