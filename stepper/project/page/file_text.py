@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
 from itertools import groupby, pairwise
 from typing import Final
 
@@ -30,6 +31,7 @@ from stepper.project.page.pasted import Pasted
 from stepper.project.page.pieces import PagePart, Piece
 from stepper.project.page.quoting import comment, size_line, value, writable
 from stepper.project.pattern_heads import heads_pattern, key_of, name_in_head
+from stepper.project.reader import read_project
 from stepper.project.reading.written_charts import written_key
 from stepper.project.rewording.yarn_names import find_called
 from stepper.project.stitchwork import ChartPart, Until, Work
@@ -56,9 +58,50 @@ class WrittenFile:
 def write_file(pasted: Pasted) -> WrittenFile:
     """Write the project file of a pasted text.
 
+    A line that is read by itself and not among the others, as one named like a round that the page explains
+    further up, is put under a mark: else nothing of the file could be knitted.
+
     Returns:
         The file. Always: every piece of the text is on one row of it, in order.
     """
+    made = _write(pasted)
+    for _ in range(_MOST_TRIES):
+        stopped = _stopped(made.text)
+        parts = tuple(_with_marks(part, stopped) for part in pasted.parts)
+        if parts == pasted.parts:
+            break
+        pasted = replace(pasted, parts=parts)
+        made = _write(pasted)
+    return made
+
+
+_MOST_TRIES: Final = 3
+"""Times a file is written anew: a line that stopped the reading may hide another."""
+
+
+def _stopped(text: str) -> dict[str, str]:
+    """Return the rows of a file that are not read among the others, each with why."""
+    rows = text.split("\n")
+    found = read_project(text)
+    if found.project is not None:
+        return {}
+    return {rows[one.line - 1].strip(): one.message for one in found.problems if one.line <= len(rows)}
+
+
+def _with_marks(part: PagePart, stopped: Mapping[str, str]) -> PagePart:
+    """Return a part with marks over its lines that are not read among the others."""
+    if not any(piece.kind == "line" and piece.text in stopped for piece in part.pieces):
+        return part
+    pieces = [
+        replace(piece, kind="note", line=None, why=stopped[piece.text])
+        if piece.kind == "line" and piece.text in stopped
+        else piece
+        for piece in part.pieces
+    ]
+    return replace(part, pieces=pieces)
+
+
+def _write(pasted: Pasted) -> WrittenFile:
     inches = in_inches(pasted.text)
     gauges = find_gauges(pasted.text)
     yarns, names = _yarns(pasted)

@@ -303,3 +303,15 @@ def test_the_head_of_a_pattern_is_a_line_only_where_the_file_reads_it(width: str
     head = next(piece for piece in page.pieces if piece.text.startswith("Ridge"))
     assert head.kind == ("line" if read else "note")
     assert read_project(write_file(page).text).problems == ()
+
+
+def test_a_line_that_stops_the_file_where_it_stands_is_put_under_a_mark() -> None:
+    """Read by itself, and not among the others: as a line it would keep the whole garment from being begun."""
+    page = (
+        "Sock\nSize: one\n\nCast on 24 sts. Join in the round.\ndec round: k1, k2tog, k to end.\nplain round: knit.\n"
+        "work dec round and plain round 3 times.\nBind off.\n"
+    )
+    made = write_file(take_apart(page))
+    assert read_project(made.text).project is not None
+    assert "Note: plain round: knit." in made.text
+    assert any("plain round" in made.text.split("\n")[row - 1] for row in made.looks)

@@ -90,3 +90,10 @@ def test_a_row_with_a_clause_beside_it_is_read_as_the_row_alone() -> None:
     read = understood("K across, picking up wraps, turn.")
     assert read.reworded.text == "K across, turn."
     assert read.reworded.kept == ("picking up wraps",)
+
+
+@pytest.mark.timeout(5)
+def test_a_long_number_in_a_list_of_rows_ends_at_once() -> None:
+    """Each figure of a number might be a number of its own: thirty of them would be tried in a thousand million ways."""
+    found = understood(f"work dec round every 16th (12th, {'1234567890' * 4}th, 9th round round 5 times")
+    assert found is not None

@@ -21,7 +21,7 @@ from stepper.records import dataclass
 from stepper.regex import regex
 
 _NTH: Final = (
-    r"(?:\d+(?:st|nd|rd|th)(?:\s*[(\[](?:\s*\d+(?:st|nd|rd|th)?\s*[,;:]?)+[)\]])?"
+    r"(?:\d+(?:st|nd|rd|th)(?:\s*[(\[](?:\s*\d+(?!\d)(?:st|nd|rd|th)?\s*[,;:]?)+[)\]])?"
     r"|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)"
 )
 _ON: Final = r"(?:(?:on|in|of|at|for|across)\s+)?(?:the\s+)?"

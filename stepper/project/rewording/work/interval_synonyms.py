@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from stepper.project.rewording.synonym import OFF, ROUND, STS, N, Synonym, row
 
-_NTH = r"(?:\d+(?:st|nd|rd|th)(?:\s*[(\[](?:\s*\d+(?:st|nd|rd|th)?\s*,?)+[)\]])?|third|fourth|fifth|sixth|eighth|tenth)"
+_NTH = r"(?:\d+(?:st|nd|rd|th)(?:\s*[(\[](?:\s*\d+(?!\d)(?:st|nd|rd|th)?\s*,?)+[)\]])?|third|fourth|fifth|sixth|eighth|tenth)"
 _EDGE = r"(?:neck|armhole|raglan|front|side)\s+edges?"
 _ENDS = r"(?:at\s+)?(?:each|both)\s+(?:ends?|sides?)"
 _START = r"(^\s*|[.!:;,]\s*|\b(?:and|time)\s+)"
