@@ -270,9 +270,9 @@ def _hole(
     uses = sum(times * stitch(code).uses for code, times in runs)
     leaves = sum(times * stitch(code).leaves for code, times in runs)
     bound = all(code == "bo" for code, _ in runs)
-    plain = {code for code, _ in (runs[0], runs[-1]) if code in ("k", "p")} if runs else set()
+    plain = [code for code, _ in (*runs[:1], *runs[-1:]) if code in ("k", "p")]
     if plain:
-        told = f"{plain.pop()} in how a buttonhole is made may tell where it lies, or be a stitch of each."
+        told = f"{plain[0]} in how a buttonhole is made may tell where it lies, or be a stitch of each."
         raise MisfitError(instruction.place, told, _ROWS)
     if not uses or (not bound and uses != leaves):
         told = f"a buttonhole made so takes {uses} stitches and leaves {leaves}."
