@@ -99,6 +99,18 @@ def names_people(name: str) -> bool:
     return bool(parts) and all(_who(part) in _PEOPLE for part in parts)
 
 
+_WHOSE = regex(
+    r"^(?:for\s+)?(?:an?\s+|the\s+)?(?:m[ae]n|gent(?:leman|lemen)?|wom[ae]n|lad(?:y|ie)|child(?:ren)?|kid|adult|bab(?:y|ie)|toddler|boy|girl|teen(?:ager)?)"
+    r"(?:'s|s')\s+(?=[a-z])",
+    re.I,
+)
+
+
+def names_whose(name: str) -> bool:
+    """Return whether a name says for whom of several it is: "Girl's buttonhole row", "Men's cuff"."""
+    return _WHOSE.match(name) is not None
+
+
 _OFFERED = regex(
     r"^[\s\u2022*-]*(?:(?:tip|note)\s*:\s*)?for\s+(?:an?\s+)?(?P<who>[a-z]+)(?:'s)?(?:\s+(?:size|version|hat|sock|mitten|mitt|sweater|scarf|cowl|fit))?\s*[:,]?\s+"
     r"(?:just\s+|simply\s+)?(?:cast\s+on|co)\s+(?!.*[.,;]\s*(?:and\s+|or\s+|but\s+)?for\b)\S",

@@ -594,6 +594,12 @@ def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple
     tell_doubt(needles, place)
     if known.one_yarn_since and (straight or not _charted(known)):
         return _in_one_yarn(known, needles, place, straight=straight)
+    if known.lace and _is_faced_otherwise(known, needles):
+        ways = ("rounds", "rows") if needles.flat else ("rows", "rounds")
+        told = "the lace was worked in {}, and goes on in {} here: every other one would be wrong."
+        needles.report(place, told.format(*ways), "Write its rows out as they are worked here.")
+        needles.lose()
+        return None
     begun = go_on_with_charts(known.cycle, needles)
     if begun and not known.shaped and not known.since and not (needles.flat and len(begun) % 2):
         return begun, 0
@@ -629,9 +635,14 @@ def _turns_over(known: Established, needles: Needles) -> bool:
 
     Every other one would show its other face; the columns know how they look.
     """
-    before = needles.drafts[known.start : known.end]
     own = known.own or known.hers or _charted(known) or known.cycle[0].stockinette
-    return bool(before) and before[-1].flat != needles.flat and not own and not any(map(_is_short, before))
+    return not own and _is_faced_otherwise(known, needles)
+
+
+def _is_faced_otherwise(known: Established, needles: Needles) -> bool:
+    """Return whether the pattern was worked back and forth and the work goes round now, or the other way."""
+    before = needles.drafts[known.start : known.end]
+    return bool(before) and before[-1].flat != needles.flat and not any(map(_is_short, before))
 
 
 def _said_in_one(known: Established) -> str:

@@ -78,10 +78,32 @@ def shows_other_face(rows: tuple[Template, ...], needles: Needles) -> str:
         return ""
     if not needles.flat:
         told = "these rows are written for right and wrong sides, and the work goes in rounds"
-        return told if rows[0].side else ""
+        return told if rows[0].side or _were_rows(rows, needles) else ""
     places = {row.place.line for row in rows}
     around = any(line.place.line in places and _AROUND.match(line.text) for line in needles.project.lines)
     return "these rounds are written for the right side, and the work goes in rows" if around else ""
+
+
+def _were_rows(rows: tuple[Template, ...], needles: Needles) -> bool:
+    """Return whether rows that name no side were worked in rows before, and would lie otherwise in the round.
+
+    Moss stitch lies alike either way; where the wrong side is purled back it does not.
+    """
+    worked = (draft.template for draft in needles.drafts if draft.side == "WS")
+    known = {template.place for template in worked if template is not None}
+    for row in rows:
+        if row.place not in known:
+            continue
+        try:
+            made = work_phrase(
+                row.elements, count=needles.count, size=needles.size, yarn=needles.yarn, place=row.place
+            )
+        except MisfitError:
+            return True
+        codes = [run.stitch for run in flatten(made.items) for _ in range(run.times)]
+        if codes != [as_seen(code, wrong=True) for code in reversed(codes)]:
+            return True
+    return False
 
 
 def _page_pattern_of(part: str, needles: Needles, place: Span) -> tuple[Template, ...] | None:

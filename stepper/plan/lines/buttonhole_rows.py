@@ -198,7 +198,8 @@ def _lay(instruction: Buttonholes, index: int, needles: Needles) -> None:
     draft, place = needles.drafts[index], instruction.place
     if draft.opened is not None or draft.template is None:
         raise MisfitError(place, "the row has buttonholes already, or nobody knows its stitches.", _ROWS)
-    spread = instruction.number is not None
+    written_out = any(not isinstance(one, Work) for one in instruction.made)
+    spread = instruction.number is not None and not written_out
     holes = _spread(instruction, draft, needles) if spread else _told(instruction, draft, needles)
     closed = sum(hole.closed for hole in holes)
     if closed and (draft.markers or index + 1 >= len(needles.drafts)):
@@ -269,6 +270,10 @@ def _hole(
     uses = sum(times * stitch(code).uses for code, times in runs)
     leaves = sum(times * stitch(code).leaves for code, times in runs)
     bound = all(code == "bo" for code, _ in runs)
+    plain = [code for code, _ in (*runs[:1], *runs[-1:]) if code in ("k", "p")]
+    if plain:
+        told = f"{plain[0]} in how a buttonhole is made may tell where it lies, or be a stitch of each."
+        raise MisfitError(instruction.place, told, _ROWS)
     if not uses or (not bound and uses != leaves):
         told = f"a buttonhole made so takes {uses} stitches and leaves {leaves}."
         raise MisfitError(instruction.place, told, _HOW)
@@ -321,6 +326,13 @@ def _told(instruction: Buttonholes, draft: DraftRound, needles: Needles) -> list
         at += run.uses
     if not holes:
         raise MisfitError(instruction.place, "no buttonhole is made by these words.", _HOW)
+    if not holes[0].at or instruction.ends is not None:
+        told = "the words of the row make it at the very edge" if not holes[0].at else "how many is not said"
+        raise MisfitError(instruction.place, f"{told}: where the buttonhole lies is not clear.", _ROWS)
+    number = instruction.number.of(needles.size) if instruction.number is not None else len(holes)
+    if number != len(holes):
+        told = f"the words of the row make {len(holes)} buttonholes, and the line says {number}."
+        raise MisfitError(instruction.place, told, _ROWS)
     for hole in holes:
         leaves = sum(times * stitch(code).leaves for code, times in hole.runs)
         if not hole.closed and leaves != hole.uses:

@@ -17,7 +17,7 @@ from stepper.plan.fabric.begun_charts import asks_pattern, chart_parts_in, round
 from stepper.plan.fabric.columns import KNIT, PURL, agrees, alike_all_along
 from stepper.plan.fabric.established import HINT, as_it_looks, establish, even, ground
 from stepper.plan.fabric.marker_sections import pair_of_markers
-from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
+from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle, shows_other_face
 from stepper.plan.fabric.own_rows import begins_in_own_words
 from stepper.plan.fabric.page_pattern import may_mean_page_pattern
 from stepper.plan.fabric.ribs import rib_below, rib_stands
@@ -101,8 +101,12 @@ def _rib(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | No
     place = instruction.place
     knit, purl = (int(word) for word in instruction.manner.split()[1:])
     own = needles.patterns.get(f"{knit}x{purl} rib")
-    if own is not None:
+    if own is not None and not _is_of_other_work(own, needles):
         return own
+    if own is not None:
+        named = f"k{knit}, p{purl}"
+        told = f"the page's rows of {named} rib are written for other work: *{named} is taken here."
+        needles.warn(place, told)
     over = needles.count % (knit + purl)
     if over and not (needles.flat and over == knit):
         multiple = f"a multiple of {knit + purl}{f', or {knit} more' if needles.flat else ''}"
@@ -122,6 +126,15 @@ def _rib(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | No
     second = instruction.first is not None and instruction.first.of(needles.size) % 2 == 0
     _begin_rib((row, looks), knit, purl, needles, wrong=needles.wrong != second)
     return (row, looks)
+
+
+def _is_of_other_work(rows: tuple[Template, ...], needles: Needles) -> bool:
+    """Return whether rows of a rib are written back and forth and the work goes round, or the other way."""
+    if len(rows) < 2:
+        return False
+    if shows_other_face(rows, needles):
+        return True
+    return not needles.flat and any(row.elements != rows[0].elements for row in rows)
 
 
 def _begin_rib(cycle: tuple[Template, ...], knit: int, purl: int, needles: Needles, *, wrong: bool) -> None:

@@ -114,6 +114,16 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
         needles.warn(line.place, f'{told} Write "Work flat" or "Join in the round".')
 
 
+def settle_turned_rows(block: Sequence[Line], section: Section, needles: Needles) -> None:
+    """Go on in rows with what was just cast on, if the rows of a numbering, some of them turned, are of no round.
+
+    Short rows are rows of a piece in the round, too; where nothing of the part speaks of rounds, it is in rows.
+    """
+    behind = [*block, *_worked_behind(block[-1], section)]
+    if speaks_of_rows(block[0]) and not any(_words(line.text)[1] for line in behind):
+        settle_rows(block[0], section, needles)
+
+
 def _go_on_beside_held(line: Line, section: Section, needles: Needles) -> None:
     """Go on in rows over a part of a ring, if the line is of rows; refused where their side is not known.
 

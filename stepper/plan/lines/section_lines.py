@@ -30,7 +30,7 @@ from stepper.plan.lines.pattern_definitions import (
     defined_name,
     told_in_a_row,
 )
-from stepper.plan.lines.rows_or_rounds import says_neither, settle_rows
+from stepper.plan.lines.rows_or_rounds import says_neither, settle_rows, settle_turned_rows
 from stepper.plan.lines.techniques import is_technique, keep_technique
 from stepper.plan.lines.working import work
 from stepper.plan.lines.wrong_side import tell_side_bound_off
@@ -97,6 +97,8 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
         else:
             if says_neither(first):
                 settle_rows(first, section, needles)
+            elif any(map(turns_midway, block)):
+                settle_turned_rows(block, section, needles)
             work_numbered(block, needles)
         return
     if needles.section.defined and closes_definition(first, needles):

@@ -428,7 +428,11 @@ def _(instruction: Repeated, needles: Needles) -> None:
     start = len(needles.drafts)
     if in_all and len(needles.drafts) >= len(cycle):
         recent = tuple(draft.template for draft in needles.drafts[-len(cycle) :])
-        if are_same_rounds(recent, cycle):
+        if are_same_rounds(recent, cycle) and (total or not _came_again(cycle, needles)):
+            if not total and _works_no_row(instruction, cycle, needles):
+                told = "this row was just worked as it is written; whether it comes again is not clear."
+                needles.miss(instruction.place, told, 'Write "rep row 2 once" for a row worked again.')
+                return
             start -= len(cycle)
             if not total and not instruction.label:
                 needles.warn(
@@ -459,6 +463,20 @@ def _works_part_of_written(
     only = once and not (instruction.again or instruction.pattern or instruction.label)
     part = len(cycle) < len(written) and written[: len(cycle)] == cycle
     return only and part and end == len(needles.drafts)
+
+
+def _came_again(cycle: tuple[Template, ...], needles: Needles) -> bool:
+    """Return whether rounds were already repeated, so that a line that works them is on top."""
+    before = tuple(draft.template for draft in needles.drafts[-2 * len(cycle) : -len(cycle)])
+    return are_same_rounds(before, cycle)
+
+
+def _works_no_row(instruction: Repeated, cycle: tuple[Template, ...], needles: Needles) -> bool:
+    """Return whether a line that works a row once would work none, the once just worked counted in."""
+    lasts = instruction.duration
+    once = instruction.numbers and isinstance(lasts, Times) and set(lasts.number.values) == {1}
+    written, end = needles.last.written
+    return bool(once) and not (end == len(needles.drafts) and len(written) == len(cycle))
 
 
 def _begins_where_written(instruction: Repeated, needles: Needles) -> bool:

@@ -68,6 +68,8 @@ _GOES_ON_SMALL = regex(
     r"end|stitch|stitches|needles?|evenly|knitwise|purlwise|down|up|along|across)\b\.?|\d"
 )
 """What such a sentence goes on with; none of it begins an instruction of its own."""
+_SMALL = regex(r"[a-z]{2,}\b(?!\s*:)")
+"""What a colon at the end of a row leads up to, without a head or a capital of its own."""
 _ONE_STITCH = regex(r":\s*[kp]$", re.I)
 """A row worked in one stitch, after which a new one begins: "Row 2: P"."""
 _GOES_WITH_STITCH = regex(r"^[\d,;(\[]|^(?:to|tog|all|across|around|until|every|even|for)\b", re.I)
@@ -85,6 +87,14 @@ _IN_LAST = regex(r"^(?:inc|dec)(?:rease)?\b[^.:]*\bevenly\b[^.:]*\blast\s+(?:row
 _SPREAD = regex(r"^(?:inc|dec)(?:rease)?\b[^.:]*\bevenly\b", re.I)
 """A change spread over the row whose head stands in front of it: "Row 8: Purl. Decrease 6 sts evenly."""
 _PLAIN_ROW = regex(r":\s*(?:knit|purl|k|p)\s*\.$", re.I)
+_VERB_ALONE = regex(r"(?:^|[\s.:;\u2013\u2014-])[kp]\.$", re.I)
+_STITCHES_BEHIND = regex(r"\*?\s*[(\[]?\s*\d+\s+(?-i:[A-Z]{1,3}\d?)(?!\w)|\*\s*[(\[]?\s*(?:[kp]\s?\.?\s?)?\d", re.I)
+"""What is knitted or purled, behind the verb cut short: "Row 1. K. * 1 B, 5 F; rep. from *"."""
+_ON_THESE = regex(
+    r"^\W*(?:on|over|across)\s+(?:(?:the|these|those|this|first|last|other|rem(?:aining)?|cent(?:re|er)|middle)\s+)+\d[\d\s(),:;\[\]-]*sts?\.$",
+    re.I,
+)
+"""The stitches on which the order behind the shortened word is worked: "On these 12 sts. K. 20 rows"."""
 _AS_FOLLOWS = regex(r"\bas\s+foll(?:ow)?s\s*:$", re.I)
 _TO_MATCH = regex(r"\bholes?\s+to\s+(?:match|correspond)[^.:]*:$", re.I)
 """How each buttonhole is made stands below, and is no row of its own: "make holes to match:"."""
@@ -116,7 +126,11 @@ def _goes_with(last: str, part: str) -> bool:
     """Return whether the text after a full stop belongs to the same row of stitches."""
     if has_row_head(last) and _PLAIN_ROW.search(last) and _SPREAD.match(part):
         return True
-    if has_row_head(part) or not is_fragment(last):
+    if has_row_head(part):
+        return False
+    if _ON_THESE.match(last) or (_VERB_ALONE.search(last) and _STITCHES_BEHIND.match(part)):
+        return True
+    if not is_fragment(last):
         return False
     return is_fragment(part) or bool(_REPEATS.match(part))
 
@@ -150,6 +164,8 @@ def goes_on(row: str, following: str) -> bool:
     if _SHORTENED.search(row) and _GOES_ON_SMALL.match(following):
         return True
     if row.endswith(":") and counts_apart(f"{row} {following}") is not None and counts_apart(row) is not None:
+        return True
+    if row.endswith(":") and _SMALL.match(following):
         return True
     if row.endswith(ENDS) and is_for_some(following):
         return False

@@ -264,12 +264,25 @@ _BARE_HEAD = regex(r"(?:(?-i:R|Rw)|rows?|rnds?|rounds?)\s?\.?#?\d", re.I)
 """The number of a row, which is no name: "R1", "Row1"."""
 
 
+_MARKS_PUT = regex(
+    r"\b(?:plac(?:e|ing)|put(?:ting)?|sett?(?:ing)?|hang(?:ing)?|insert(?:ing)?)\s+"
+    r"(?:(?:the|all|both|side|raglan|st(?:itch)?|\d+|two|three|four)\s+)*markers?\b",
+    re.I,
+)
+"""Markers that the name of a line has placed."""
+_MARK = regex(r"\b(?:pm|mark\w*|threads?|pins?|m)\b", re.I)
+"""Where a marker is placed in a row, or spoken of."""
+
+
 def _labelled(label: str | None, plain: str, start: int) -> Stopped | None:
     """Stop at a label that is an instruction: `Decrease round, every 4th round:`."""
     words = label_instructs(label) if label else ""
     if label and _BARE_HEAD.match(label):
         told = f'"{label}" is read as the name of its line, and numbers a row.'
         return Stopped(0 - start, label, None, told, 'Write "Row 1: ..." or "Rnd 1: ...".')
+    if label and _MARKS_PUT.search(label) and not _MARK.search(plain.partition(":")[2]):
+        told = f'"{label}" is read as the name of its line, and no marker is placed in the row.'
+        return Stopped(0 - start, label, None, told, 'Write "pm" in the row where each marker is placed.')
     if not words or label is None:
         return None
     at = max(0, plain.lower().find(words.lower()))

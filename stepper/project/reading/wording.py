@@ -68,6 +68,7 @@ from stepper.project.sizes import (
     find_size,
     is_other_make,
     names_people,
+    names_whose,
     nearest_size,
     sizes_in_prose,
 )
@@ -488,7 +489,7 @@ def _foreign(label: str | None, words: Words, plain: str) -> tuple[str, str] | N
         return f'"{name}:" reads as the name of the line, and nothing would be knitted with it.', (
             f'Write "With {yarn}, ..." for the yarn, or "Chart {yarn}" for a chart.'
         )
-    if _SOME_SIZES.search(_ALL_SIZES.sub("", name)) or any(
+    if _SOME_SIZES.search(_ALL_SIZES.sub("", name)) or names_whose(name) or any(
         names_people(part) or HEAD_OF_SIZES.match(f"{part}: -") for part in _parts_of(name)
     ):
         return f'"{name}:" reads as the name of the line; it would be worked in every size.', (

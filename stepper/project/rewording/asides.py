@@ -84,7 +84,7 @@ _LABEL_PLACE = regex(
 )
 """Words in a label that say where in the round, or how far: "After 4 cm", "Centre 10 sts"."""
 _LABEL_MORE = regex(
-    r"^(?:either|or|instead|later|alternativ(?:e|ely)|variation|option(?:\s+\w+)?|errat(?:um|a)|corrections?|example|(?:short|long)(?:er)?\s+version|version\s+\w+)$|"
+    r"^(?:either|or|instead|later|alternativ(?:e|ely)|variation|option(?:\s+\w+)?|errat(?:um|a)|corrections?|example|version\s+\w+|(?:for\s+)?(?:(?:an?|the)\s+)?(?:[a-z-]+\s+){1,3}(?:versions?|options?|variations?))$|"
     r"^(?:hold(?!\s+(?:in|at)\b)|put|leave|add|skip|unpick|move|reverse|drop)\b(?!\s+(?:st(?:itch)?\s+)?(?:row|rnd|round|pattern)\b)|"
     r"^(?:bo|co|(?:bind|cast)[\s-]+(?:off|on)|pick\s+up|slip)\s+\d|^(?:inc|dec)\w*\s+\d+\s*st|^[^(),]*\d\s*(?:sts?|stitch(?:es)?)\b|"
     r"\b(?:main|new|first|second|third|other|next)\s+colou?r\b(?!\s+(?:band|section|block|chart|pattern|stripe)s?\b)|\bcontrast(?:ing)?\b|\bcolou?r\s+change\b|"

@@ -21,6 +21,10 @@ from tests.tables import each_row
         ("B. Now work 4 rows. C. Cast off.", ["B. Now work 4 rows.", "C. Cast off."]),
         ("Pick up an even number. 5 rnds k1, p1 rib.", ["Pick up an even number.", "5 rnds k1, p1 rib."]),
         ("K2, p2. Knit 4 rows. C4F.", ["K2, p2.", "Knit 4 rows.", "C4F."]),
+        ("Row 1. K. * 1 B, 5 F; rep. from *.", ["Row 1. K. * 1 B, 5 F; rep. from *."]),
+        ("Row 1: P. 3 C, 2 M. Row 2: K.", ["Row 1: P. 3 C, 2 M.", "Row 2: K."]),
+        ("On these 12 sts. K. 20 rows.", ["On these 12 sts. K. 20 rows."]),
+        ("On the last 12 sts. Row 1: K.", ["On the last 12 sts.", "Row 1: K."]),
     ],
 )  # fmt: skip
 def test_a_full_stop_between_stitches_ends_no_sentence(text: str, sentences: list[str]) -> None:
@@ -38,6 +42,9 @@ def test_the_style_is_seen() -> None:
     ("row", "below", "on"),
     [
         ("Cast on 40 sts. Join", "in the round.", True),
+        ("Next rnd:", "knit to end.", True),
+        ("Sleeves:", "cuff: knit 10 rounds.", False),
+        ("Body:", "Cast on 80 sts.", False),
         ("K20", "(22, 24), pm, k to end.", True),
         ("cast on 120 sts and knit", "12 rows.", True),
         ("3rd rnd: *P3. K4.", "K6. Rep from * around.", True),

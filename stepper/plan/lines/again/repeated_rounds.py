@@ -310,7 +310,8 @@ def come_as_they_were(cycle: tuple[Template, ...], repeated: Repeated, needles: 
         found = drafts[end - len(cycle) : end]
         if not are_same_rounds([draft.template for draft in found], cycle):
             continue
-        if len(cycle) > 1 and found[-1].flat != needles.flat and not any(map(_is_short, found)):
+        several = len(cycle) > 1 or (found[-1].flat and found[-1].side == "WS")
+        if several and found[-1].flat != needles.flat and not any(map(_is_short, found)):
             if all(map(_turns_by_itself, cycle)):
                 return True
             ways = ("rows", "rounds") if found[-1].flat else ("rounds", "rows")

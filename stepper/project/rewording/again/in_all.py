@@ -23,6 +23,7 @@ _TOLD: Final = regex(
     rf"(?:(?:a\s+)?total\s+of\s+(?P<of>{N})\s+(?:times|{_OF_WHAT})|(?P<all>{N})\s+(?:times|{_OF_WHAT})\s+(?:worked\s+)?{_ALL})\s*[)\]]?)(?=\s*[.,;:]|\s*$)",
     re.I,
 )
+_OFTEN: Final = regex(r"\b(?:times|once|twice)\b", re.I)
 _FIGURE: Final = regex(r"\d+")
 
 
@@ -37,6 +38,8 @@ def write_repeats_in_all(line: Reworded) -> Reworded:
         times = _numbers(match["times"])
         if len(told) != len(times):
             continue
+        if _OFTEN.search(match["what"]):
+            continue  # "3 times, then every 2nd row 4 times (8 times in all)" counts both
         is_more = bool(match["another"] or match["more"] or match["behind"])
         if told == [number + 1 for number in times]:
             line = cut_out(line, [(*match.span("told"), match["told"].strip(" .,;:()[]=-"))])

@@ -16,6 +16,7 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.project.reading.elements import WORDS
+from stepper.project.rewording.clauses.telling import works_nothing
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import N
 from stepper.regex import regex
@@ -64,7 +65,7 @@ _BEFORE: Final = regex(
     r"[\s,;]*(?:made\s+|worked\s+)?(?:as|like)\s+(?:before|(?:the\s+)?(?:last|first|others?|previous)(?:\s+ones?)?)\b", re.I
 )
 _WHERE: Final = regex(
-    r"[\s,;]*(?P<where>(?:at|in|on|into)\s+(?:the\s+)?(?:right|button\s?hole|front)\s+(?:front|band|border|edge)(?:\s+(?:edge|band|border))?(?:\s*\([^()*\d]*\))?)",
+    r"[\s,;]*(?P<where>(?:at|in|on|into)\s+(?:the\s+)?(?:right|button\s?hole|front)\s+(?:front|band|border|edge)(?:\s+(?:edge|band|border))?(?:\s*\((?:(?:left|right)(?:\s+front)?\s+(?:for|if)\s+[a-z' ]+|(?:as|when)\s+worn)\))?)",
     re.I,
 )
 _THUS: Final = r"(?:thus|as\s+foll(?:ow)?s?\.?|like\s+this|so|by(?:\s+working)?|each\s+(?:one\s+)?(?:worked(?:\s+(?:thus|by|as\s+follows))?|thus|by)|worked\s+(?:thus|as\s+follows))"
@@ -108,6 +109,8 @@ _WITHOUT: Final = regex(
     rf"\s*[,;]?\s*(?:\band\s+|\bbut\s+)?(?:\b(?:omit(?:ting)?|without|with\s+no|leav(?:e|ing)\s+out)\s+(?:the\s+|all\s+|any\s+|making\s+)*{_HOLES})(?=\s*(?:\.|$))",
     re.I,
 )
+_TO_END: Final = regex(r"\bto\s+end\b|\*", re.I)
+"""A row told up to its end, which needs no edge to be found."""
 _ALONE: Final = regex(r":\s*(?P<word>(?:work\s+in\s+)?(?:rib|patt(?:ern)?))$", re.I)
 """A row of which no more is told than that its pattern goes on: "Buttonhole row: Rib"."""
 
@@ -173,6 +176,8 @@ def _written_more(line: Reworded, more: re.Match[str]) -> Reworded:
     before, behind = line.text[: more.start()], line.text[more.end() :]
     lead = before.rstrip(" ,;")
     aside = re.match(r"\s*\((?P<said>[^()*\d]*)\)", behind)
+    if aside is not None and not works_nothing(f"{aside['said'].strip(' .!')}."):
+        return line
     end = more.end() + (aside.end() if aside is not None else 0)
     if lead.lower().endswith(" and"):
         lead = lead[:-4].rstrip(" ,")
@@ -208,10 +213,15 @@ def _parts(text: str, making: re.Match[str]) -> tuple[str, list[str], int] | Non
         at = match.end()
     if "made" not in known and "before" not in known:
         return None  # how they are made is not told
-    spread = number and ("evenly" in known or "ends" in known or making["evenly"] or making["spaced"])
-    if number and number != "1" and not (spread or "*" in known.get("made", "")):
+    evenly = "evenly" in known or "ends" in known or making["evenly"] or making["spaced"]
+    starred = "*" in known.get("made", "")
+    if number and number != "1" and not (evenly or starred):
         return None  # several, and where they lie is not told
-    return _sentence(number if spread or "made" not in known else "", known), kept, at
+    if evenly and not number:
+        return None  # how many is not told
+    if "where" in known and not (known["right"] or evenly or _TO_END.search(known.get("made", ""))):
+        return None  # an edge that may be either of the row's
+    return _sentence(number if evenly or starred or "made" not in known else "", known), kept, at
 
 
 def _sentence(number: str, known: Mapping[str, str]) -> str:

@@ -15,6 +15,7 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.project.part_names import PART, SIDED, STRIP
+from stepper.project.rewording.asides import instructs
 from stepper.project.rewording.on_needles.waiting_synonyms import ON_HOLDER
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import STS, N
@@ -132,7 +133,10 @@ def write_hub_rounds(line: Reworded) -> Reworded:
         steps, end = found
         if _HOLDS.match(line.text, start.end(), at) is not None and not any(step.kind == "hold" for step in steps):
             continue
-        if _MARKED.match(line.text, start.end(), at) is not None:
+        marked = _MARKED.match(line.text, start.end(), at)
+        if marked is not None:
+            if not head and instructs(f"{line.text[start.end() : marked.start('marks')]} {line.text[marked.end() : at]}"):
+                continue  # "knit 2 rounds, placing markers" is more than this row
             steps = _with_markers(steps)
             said = (*said, line.text[start.end() : at].strip(" :"))
         if len(steps) < _LEAST or not any(step.hub for step in steps):
@@ -187,7 +191,7 @@ def _numbers(told: str) -> list[int]:
 
 
 _HOLDS: Final = regex(rf"(?:now\s+)?{_PUT}\s.*\bsleeve", re.IGNORECASE)
-_MARKED: Final = regex(rf".*\b{_MARKS}", re.IGNORECASE)
+_MARKED: Final = regex(rf".*\b(?P<marks>{_MARKS})", re.IGNORECASE)
 
 
 def _with_markers(steps: list[_Step]) -> list[_Step]:
