@@ -186,6 +186,8 @@ STITCHES: dict[str, Stitch] = {entry.code: entry for entry in ENTRIES}
 ALIASES: dict[str, str] = {spelling: entry.code for entry in ENTRIES for spelling in entry.spellings}
 """The code of every other printed form."""
 
+TURNS = frozenset({"turn", "w&t"})
+"""The codes at which a short row ends and the work is turned."""
 _WHOLE_WORDS = ("k1b", "mb", "bead")
 # These are worked on their own as well, though they keep the count.
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
+from stepper.craft.stitches import TURNS
 from stepper.plan.drafts import DraftRound
 from stepper.plan.state.in_hand import Column
 
@@ -17,7 +18,7 @@ WIDEST = 8
 eight in shawls, blankets and bands."""
 _NEAR = 4
 """Stitches beside an edge into which a change within it may move. Unit: stitches."""
-_ENDS = frozenset(("bo", "co", "hold", "return", "pu", "turn", "w&t", "rest"))
+_ENDS = TURNS | {"bo", "co", "hold", "return", "pu", "rest"}
 """What gives a row another edge than it had."""
 
 

@@ -15,7 +15,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.craft.stitches import stitch
+from stepper.craft.stitches import TURNS, stitch
 from stepper.plan.drafts import DraftRound, Template, own_words_in, own_words_of
 from stepper.plan.fabric.begun_charts import (
     asks_pattern,
@@ -176,7 +176,7 @@ def _is_single(draft: DraftRound) -> bool:
 def _is_short(draft: DraftRound) -> bool:
     """Return whether a row was not worked from end to end."""
     return draft.from_turn or any(
-        isinstance(item, Run) and item.stitch in ("rest", "turn", "w&t") for item in draft.phrase
+        isinstance(item, Run) and (item.stitch == "rest" or item.stitch in TURNS) for item in draft.phrase
     )
 
 

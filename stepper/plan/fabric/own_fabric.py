@@ -8,7 +8,7 @@ ends that, and so does one that is turned or takes back stitches of another fabr
 
 from __future__ import annotations
 
-from stepper.craft.stitches import stitch
+from stepper.craft.stitches import TURNS, stitch
 from stepper.plan.drafts import DraftRound, Template, own_words_of
 from stepper.plan.fabric.begun_charts import asks_pattern
 from stepper.plan.fabric.columns import UnknownFabricError
@@ -16,7 +16,7 @@ from stepper.plan.state.in_hand import Column, Established
 from stepper.project.stitchwork import Element, Several, Until, Work, every_element
 
 _HERS: Column = (("own", ""),)
-_OTHERS = frozenset({"return", "pu", "rest", "turn", "w&t"})
+_OTHERS = TURNS | {"return", "pu", "rest"}
 """What a row may not hold that goes on in the words: stitches of another fabric, and turns."""
 
 

@@ -14,6 +14,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from itertools import pairwise, takewhile
 
+from stepper.craft.stitches import TURNS
 from stepper.plan.drafts import DraftRound
 from stepper.plan.fabric.borders import border_of
 from stepper.plan.fabric.columns import KNIT, SELVEDGE, StandingColumns, fields, lay_columns
@@ -22,7 +23,7 @@ from stepper.plan.state.in_hand import Column
 from stepper.plan.stitches.cable_cells import look_of
 from stepper.records import dataclass
 
-_OTHER_ENDS = frozenset(("bo", "co", "pu", "hold", "return", "rest", "turn", "w&t"))
+_OTHER_ENDS = TURNS | {"bo", "co", "pu", "hold", "return", "rest"}
 """What gives a row another edge than it had."""
 
 

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.craft.stitches import stitch
+from stepper.craft.stitches import TURNS, stitch
 from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.lines.cut_short import tell_cut_short
 from stepper.plan.lines.rounds import work_template
@@ -69,49 +69,34 @@ def close_the_gap(cycle: tuple[Template, ...], place: Span, needles: Needles) ->
 
     Rows of another kind are returned as they are; two by numbers that do not go on so are reported.
     """
-    if not _grows(cycle, needles.size):
-        if len(cycle) == 2 and all(_plain(row) is not None for row in cycle):
-            told = "the rows are told by numbers, and the second has not one stitch more before its decrease."
-            needles.report(place, told, 'Write "k to 1 st before gap" in both, or the rows out.')
-            needles.lose()
+    told_by_numbers = [plain for row in cycle if (plain := _plain(row)) is not None]
+    if len(cycle) != 2 or len(told_by_numbers) != 2:
+        return cycle
+    first, second = (plain.times.of(needles.size) for plain in told_by_numbers)
+    if second != first + 1:
+        told = "the rows are told by numbers, and the second has not one stitch more before its decrease."
+        needles.report(place, told, 'Write "k to 1 st before gap" in both, or the rows out.')
+        needles.lose()
         return cycle
     needles.warn(place, "each row has one stitch more before its decrease, so that this closes the gap.")
-    return tuple(map(_to_the_gap, cycle))
+    return tuple(_to_the_gap(row, plain) for row, plain in zip(cycle, told_by_numbers, strict=True))
 
 
-def _plain(row: Template) -> int | None:
-    """Return where the plain stitches of "sl 1, k6, skp, k1, turn" stand in it; None for another row."""
+def _plain(row: Template) -> Work | None:
+    """Return the plain stitches before the decrease of "sl 1, k6, skp, k1, turn"; None for another row."""
     match row.elements:
-        case (*first, Work(stitch="k" | "p"), Work() as closes, Work(stitch="k" | "p") as last, TurnHere()):
-            one = stitch(closes.stitch).uses == 2 and last.times.values == (1,)
-            return len(first) if one and len(first) < 2 else None
+        case (*first, Work(stitch="k" | "p") as k, Work() as dec, Work(stitch="k" | "p") as last, TurnHere()):
+            one = stitch(dec.stitch).uses == 2 and last.times.values == (1,)
+            return k if one and len(first) < 2 else None
         case _:
             return None
 
 
-def _grows(cycle: tuple[Template, ...], size: int) -> bool:
-    """Return whether two rows are told by numbers, the second with one plain stitch more than the first."""
-    if len(cycle) != 2 or not all(row.elements for row in cycle):
-        return False
-    numbers: list[int] = []
-    for row in cycle:
-        at = _plain(row)
-        plain = row.elements[at] if at is not None else None
-        if not isinstance(plain, Work):
-            return False
-        numbers.append(plain.times.of(size))
-    return numbers[1] == numbers[0] + 1
-
-
-def _to_the_gap(row: Template) -> Template:
+def _to_the_gap(row: Template, plain: Work) -> Template:
     """Return a row told by numbers with its plain stitches worked to one before the gap instead."""
-    at = _plain(row)
-    plain = row.elements[at] if at is not None else None
-    if at is None or not isinstance(plain, Work):
-        return row
     one = Numbers((1,), plain.place)
     far = Until(plain.stitch, "turn", one, plain.yarn, plain.place, ribbed=plain.ribbed, fabric=plain.fabric)
-    return replace(row, elements=(*row.elements[:at], far, *row.elements[at + 1 :]))
+    return replace(row, elements=tuple(far if each is plain else each for each in row.elements))
 
 
 def work_heel_row(row: Template, place: Span, needles: Needles) -> None:
@@ -143,7 +128,7 @@ def _left_waiting(draft: DraftRound) -> int:
     """Return the stitches that a row leaves beyond its turn; 0 for one that does not turn."""
     left, turned = 0, False
     for run in flatten(draft.phrase):
-        if run.stitch in ("turn", "w&t"):
+        if run.stitch in TURNS:
             turned = True
         elif turned and run.stitch == "rest":
             left += run.times

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from itertools import islice, pairwise, takewhile
 from typing import Final
 
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import TURNS, Kind, stitch
 from stepper.plan.drafts import DraftRound
 
 
@@ -46,5 +46,5 @@ def _only_begins(draft: DraftRound) -> bool:
     return draft.before == 0 and draft.codes <= _BEGINNINGS
 
 
-_TURNS: Final = frozenset({"turn", "w&t", "rest"})
+_TURNS: Final = TURNS | {"rest"}
 _BEGINNINGS: Final = frozenset({"co", "pu", "return"})

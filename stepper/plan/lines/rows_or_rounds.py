@@ -10,7 +10,7 @@ import re
 from collections.abc import Sequence
 from functools import lru_cache
 
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import TURNS, Kind, stitch
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
@@ -115,9 +115,9 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
 
 
 def settle_turned_rows(block: Sequence[Line], section: Section, needles: Needles) -> None:
-    """Go on in rows with what was just cast on, if the rows of a numbering, some of them turned, are of no round.
+    """Go on in rows with what was just cast on, if a numbering with turned rows among it is of no round.
 
-    Short rows are rows of a piece in the round, too; where nothing of the part speaks of rounds, it is in rows.
+    Short rows are worked in the round, too; where nothing of the part speaks of rounds, it is in rows.
     """
     behind = [*block, *_worked_behind(block[-1], section)]
     if speaks_of_rows(block[0]) and not any(_words(line.text)[1] for line in behind):
@@ -326,7 +326,7 @@ def opened_midway(needles: Needles) -> bool:
     if needles.flat or not needles.drafts or needles.drafts[-1].flat or needles.counting.lost:
         return False
     codes = [run.stitch for run in flatten(needles.drafts[-1].phrase)]
-    return "hold" in codes[1:-1] and not {"co", "turn", "w&t", "rest"} & set(codes)
+    return "hold" in codes[1:-1] and not (TURNS | {"co", "rest"}) & set(codes)
 
 
 def hangs_at_gap(needles: Needles) -> bool:
@@ -346,7 +346,7 @@ def is_parted(needles: Needles) -> bool:
         return False
     last = needles.drafts[-1]
     codes = [run.stitch for run in flatten(last.phrase) if stitch(run.stitch).kind is not Kind.MARK]
-    if len(codes) < 2 or {"co", "turn", "w&t", "return"} & set(codes):
+    if len(codes) < 2 or (TURNS | {"co", "return"}) & set(codes):
         return False
     if codes[0] not in ("bo", "hold"):
         return codes[-1] == "hold"

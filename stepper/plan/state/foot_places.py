@@ -8,12 +8,12 @@ tip of the toe.
 
 from __future__ import annotations
 
+from stepper.craft.stitches import TURNS
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.records import dataclass
 
-_TURNS = {"turn", "w&t"}
 _APART = 6
 """Rounds without a turn that part one heel or toe from another."""
 _GROWN = 1.3
@@ -63,7 +63,7 @@ def foot_begun(needles: Needles, piece: int) -> FootBegin:
 
 def _folded(where: str, rows: list[int], needles: Needles) -> FootBegin:
     """Return the middle of a heel or toe of short rows alone; a row that works to its end lies behind it."""
-    turned = [at for at in rows if needles.drafts[at].codes & _TURNS]
+    turned = [at for at in rows if needles.drafts[at].codes & TURNS]
     told = f"measured from the {where}, the middle of its {len(turned)} short rows (lines"
     more = _along(needles, rows) - _along(needles, turned) / 2
     return FootBegin(origin=rows[-1] + 1, more_mm=more, told=_with_lines(told, turned or rows, needles))
@@ -75,7 +75,7 @@ def _last_turned(needles: Needles, piece: int) -> list[int]:
     for at in range(len(needles.drafts) - 1, piece - 1, -1):
         codes = needles.drafts[at].codes
         short = "rest" in codes and not codes & {"hold", "return", "pu", "co"}
-        if not (short or codes & _TURNS):
+        if not (short or codes & TURNS):
             continue
         if rows and rows[-1] - at > _APART:
             break

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import TURNS, Kind, stitch
 from stepper.plan.model import Group, Item, Plan, Round, Run, runs_written
 from stepper.plan.stitches.row_elements import is_unnamed
 
@@ -80,7 +80,7 @@ def leave_out_rests(phrase: tuple[Item, ...]) -> tuple[Item, ...]:
     kept: list[Item] = []
     for item in phrase:
         resting = isinstance(item, Run) and item.stitch == "rest"
-        turned = any(isinstance(one, Run) and one.stitch in ("turn", "w&t") for one in kept)
+        turned = any(isinstance(one, Run) and one.stitch in TURNS for one in kept)
         if not resting or turned or _is_shift(phrase):
             kept.append(item)
     return tuple(kept)

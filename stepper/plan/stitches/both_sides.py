@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from stepper.craft.stitches import stitch
+from stepper.craft.stitches import TURNS, stitch
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.plan.stitches.row_facing import Facing
@@ -81,7 +81,8 @@ def with_other_ball(items: list[Item], facing: Facing, yarn: str, place: Span) -
     if not any(run.leaves for run in runs):
         return items  # all of it goes off the needles, or on hold
     used = sum(run.uses for run in runs)
-    if used != facing.end or not facing.markers or any(run.stitch in ("hold", "turn", "w&t") for run in runs):
+    ends_short = any(run.stitch == "hold" or run.stitch in TURNS for run in runs)
+    if used != facing.end or not facing.markers or ends_short:
         told = "two sides are worked at once here, and this row does not go to the end of both."
         raise MisfitError(place, told, "Write the rows of each side by itself.")
     if any(run.stitch == "other ball" for run in runs):

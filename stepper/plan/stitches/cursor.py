@@ -11,7 +11,7 @@ from dataclasses import field, replace
 from itertools import groupby
 
 from stepper.craft.even.manners import Manner
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import TURNS, Kind, stitch
 from stepper.plan.model import Group, Item, Run
 from stepper.plan.stitches.both_sides import BALLS, cross_neck
 from stepper.plan.stitches.cable_cells import cross_again
@@ -209,12 +209,11 @@ class Cursor(RowRepeats):
         own = section if element.name.endswith("s") else section.removesuffix("s")
         waits = any(set(part.split()) <= set(element.name.split()) for part in held)
         named = bool(element.name) and (own == element.name or own.endswith(f" {element.name}"))
-        if in_hand and named and not waits:
-            # The part came back before: its stitches are those on the needles, not another part's on hold.
-            self._until(Until(element.stitch, "end", None, None, element.place), items)
-            return
-        if self.supplies.came_back and not element.name and all_here and not self.used:
-            # "Transfer sleeve sts to dpns. Pick up 3 sts, knit across the held sts": those that came back.
+        # The part came back before: its stitches are those on the needles, not another part's on hold.
+        by_name = in_hand and named and not waits
+        # "Transfer sleeve sts to dpns. Pick up 3 sts, knit across the held sts": those that came back.
+        unnamed = self.supplies.came_back and not element.name and all_here and not self.used
+        if by_name or unnamed:
             self._until(Until(element.stitch, "end", None, None, element.place), items)
             return
         known = element.name in held or is_short(element.name, held)
@@ -606,4 +605,4 @@ def _may_follow_turn(element: Element) -> bool:
 
 
 def _is_turn(item: Item) -> bool:
-    return isinstance(item, Run) and item.stitch in ("turn", "w&t")
+    return isinstance(item, Run) and item.stitch in TURNS

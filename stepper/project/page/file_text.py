@@ -90,15 +90,14 @@ def _stopped(text: str) -> dict[str, str]:
 
 def _with_marks(part: PagePart, stopped: Mapping[str, str]) -> PagePart:
     """Return a part with marks over its lines that are not read among the others."""
-    if not any(piece.kind == "line" and piece.text in stopped for piece in part.pieces):
-        return part
-    pieces = [
-        replace(piece, kind="note", line=None, why=stopped[piece.text])
-        if piece.kind == "line" and piece.text in stopped
-        else piece
-        for piece in part.pieces
-    ]
-    return replace(part, pieces=pieces)
+    return replace(part, pieces=[_with_mark(piece, stopped) for piece in part.pieces])
+
+
+def _with_mark(piece: Piece, stopped: Mapping[str, str]) -> Piece:
+    """Return a line that is not read among the others under a mark; another piece as it is."""
+    if piece.kind != "line" or piece.text not in stopped:
+        return piece
+    return replace(piece, kind="note", line=None, why=stopped[piece.text])
 
 
 def _write(pasted: Pasted) -> WrittenFile:

@@ -88,7 +88,9 @@ _SPREAD = regex(r"^(?:inc|dec)(?:rease)?\b[^.:]*\bevenly\b", re.I)
 """A change spread over the row whose head stands in front of it: "Row 8: Purl. Decrease 6 sts evenly."""
 _PLAIN_ROW = regex(r":\s*(?:knit|purl|k|p)\s*\.$", re.I)
 _VERB_ALONE = regex(r"(?:^|[\s.:;\u2013\u2014-])[kp]\.$", re.I)
-_STITCHES_BEHIND = regex(r"\*?\s*[(\[]?\s*\d+\s+(?-i:[A-Z]{1,3}\d?)(?!\w)|\*\s*[(\[]?\s*(?:[kp]\s?\.?\s?)?\d", re.I)
+_STITCHES_BEHIND = regex(
+    r"\*?\s*[(\[]?\s*\d+\s+(?-i:[A-Z]{1,3}\d?)(?!\w)|\*\s*[(\[]?\s*(?:[kp]\s?\.?\s?)?\d", re.I
+)
 """What is knitted or purled, behind the verb cut short: "Row 1. K. * 1 B, 5 F; rep. from *"."""
 _ON_THESE = regex(
     r"^\W*(?:on|over|across)\s+(?:(?:the|these|those|this|first|last|other|rem(?:aining)?|cent(?:re|er)|middle)\s+)+\d[\d\s(),:;\[\]-]*sts?\.$",

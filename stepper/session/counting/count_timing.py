@@ -24,7 +24,7 @@ from collections.abc import Sequence
 from stepper.craft.counting import CountCosts, count_interval, learned_fault_rate
 from stepper.craft.fault_finding import CHANGE_ODDS
 from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE, TimedStretch, measure_pace
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import TURNS, Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.session.fault.workable import is_tolerant
 from stepper.session.state import Asking, Position, State
@@ -32,7 +32,7 @@ from stepper.session.state import Asking, Position, State
 _DIVIDING = frozenset(("hold", "co"))
 _ENDING = frozenset(("bo", "graft", "draw"))
 _LACE = frozenset(("yo", "yo2"))
-_SHORT = frozenset(("rest", "turn", "w&t"))
+_SHORT = TURNS | {"rest"}
 
 MORE_SHARE = 0.5
 """With "ask more" the interval is this share of the best one, as if there were four times as many faults."""

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import islice, takewhile
 
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import TURNS, Kind, stitch
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan, Round
 from stepper.plan.yarn.floats import floats
@@ -370,6 +370,6 @@ def tell_turn(plan: Plan, state: State, at: str) -> Iterator[Effect]:
 
 def _turn_in(round_: Round) -> int | None:
     """Return the stitches of a row before it is turned; None if it is worked to its end."""
-    return next((place for place, run in placed_runs(round_) if run.stitch in ("turn", "w&t")), None)
+    return next((place for place, run in placed_runs(round_) if run.stitch in TURNS), None)
 
 

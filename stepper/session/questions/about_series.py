@@ -11,7 +11,7 @@ from collections.abc import Iterator, Mapping
 from enum import Enum
 from functools import lru_cache
 
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import TURNS, Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.plan.same_plan import SamePlan
 from stepper.records import dataclass
@@ -137,7 +137,7 @@ def _changes(round_: Round) -> Iterator[tuple[Kind, InRound]]:
     if any(stitch(run.stitch).kind is Kind.CABLE for run in round_.runs):
         yield Kind.CABLE, InRound.ELSEWHERE
     kinds = {entry.kind for run in round_.runs if (entry := stitch(run.stitch)).shapes}
-    short = any(run.stitch in ("turn", "w&t") for run in round_.runs)
+    short = any(run.stitch in TURNS for run in round_.runs)
     if not kinds or short or round_.before == round_.after or not round_.before:
         return
     if len(kinds) > 1:

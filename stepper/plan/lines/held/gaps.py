@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from stepper.craft.stitches import TURNS
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import Item, flatten, runs_written
 from stepper.plan.state.needles import Needles
@@ -16,7 +17,7 @@ from stepper.project.problems import Span
 
 _SMALLEST = 2
 """Fewer stitches bound off leave a hole that the next row may well pass."""
-_ENDS_THERE = frozenset({"co", "pu", "return", "turn", "w&t", "rest", "hold"})
+_ENDS_THERE = TURNS | {"co", "pu", "return", "rest", "hold"}
 """What keeps a row from crossing a gap as it is: it is filled, or the row does not go on beyond it."""
 
 

@@ -9,6 +9,7 @@ of the words. Source: a neck divided in one row and the underarms of a body befo
 
 from __future__ import annotations
 
+from stepper.craft.stitches import TURNS
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.established import keep_held
 from stepper.plan.lines.held.set_apart import part
@@ -19,7 +20,7 @@ from stepper.plan.stitches.row_elements import UNNAMED, JustWorked, MisfitError,
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Hold
 
-_SHORT = frozenset(("turn", "w&t", "rest"))
+_SHORT = TURNS | {"rest"}
 """Stitches of a row that does not go from one edge to the other."""
 
 

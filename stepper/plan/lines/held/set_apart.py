@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from stepper.craft.stitches import TURNS
 from stepper.plan.fabric.established import keep_held
 from stepper.plan.lines.held.gaps import gap_in, pieces_at_yarn
 from stepper.plan.model import Item, Run, flatten
@@ -85,7 +86,7 @@ def _just_worked(needles: Needles) -> int:
     """Return how many stitches the row before worked up to its turn."""
     worked = 0
     for run in flatten(needles.drafts[-1].phrase):
-        if run.stitch in ("turn", "w&t"):
+        if run.stitch in TURNS:
             return worked
         worked += run.leaves
     return worked

@@ -11,7 +11,7 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.craft.rows import row_word
-from stepper.craft.stitches import stitch
+from stepper.craft.stitches import TURNS, stitch
 from stepper.plan.drafts import Template, without_places
 from stepper.plan.lines.own_words import refuse_own_words
 from stepper.plan.lines.rounds import work_template
@@ -37,7 +37,7 @@ WIDENING = "widening "
 BESIDE = "beside "
 """Begins the name of a round that changes a stitch on each side of markers, as the page showed before."""
 
-_ELSE = frozenset({"bo", "co", "pu", "hold", "return", "rest", "turn", "w&t"})
+_ELSE = TURNS | {"bo", "co", "pu", "hold", "return", "rest"}
 
 
 def _last(label: str, needles: Needles, *, before: int) -> tuple[int, Template] | None:

@@ -29,6 +29,7 @@ _SHAPED: Final = r"(?:(?:left|right)\s+front|front|back|(?:left|right|first)\s+(
 _STEP: Final = r"for\s+(?:the\s+)?(?:first|left|right|second)\s+(?:side|front|shoulder|half)(?:\s+of\s+(?:the\s+)?(?:neck|front|back))?"
 _REMOVE: Final = r"remov(?:e|ing)\s+(?:both\s+|the\s+|all\s+)*(?:gusset\s+|thumb\s+)?(?:markers|ms)(?:\s+as\s+you\s+(?:go|come\s+to\s+them))?"
 _START: Final = r"(^\s*|[.:]\s*)"
+_FLAT: Final = r"\s+(?:flat|in\s+rows|back\s+and\s+forth(?:\s+in\s+rows)?)"
 _CLOSED: Final = r"(?=\s*[.:]|\s*$)"
 _AND_ON: Final = r"\s*,?\s+(?:and\s+)?(?=(?:work|knit|purl|dec|inc|bind|cast|bo|k|p)\b)"
 _WITH_ROW: Final = r"\s*[,;:]?\s+(?:beg(?:inning)?|start(?:ing)?)\.?\s+with\s+an?\s+(ws|rs)\s+row(?=\s*[.:]|\s*$)"
@@ -48,13 +49,13 @@ DIVISIONS: tuple[Synonym, ...] = (
     row("hold", rf"(\bhold\s+(?:rem|all)\b[^.;]*[.;,]\s*(?:turn\s*(?:,|and\b)\s*(?:and\s+)?)?){_GO_ON}\s+(?:just\s+|only\s+)?(?:the|this)\s+(?:(?:first|left|right|other)\s+)*(?:set|group|lot|side|half|shoulder|front)(?:\s+of\s+{STS})?(?:\s+(?:only|alone))?\s*(?P<said>\([^()\d]*\))?{_E}", r"\1work on these sts only", "K8, hold 8 sts, hold rem 8 sts. Turn and work on the first set only (left front as worn).", spelt_out=True),
     row("last", rf"{_START}{_GO_ON}\s+(?:the\s+)?last\s+(?:set|group|lot)\s+of\s+({N}\s+)?{STS}\s+(?:only|alone|{_STEP})(?:\s*[.,;]\s*(?:and\s+)?{_LEAVE})?{_E}", r"\1hold sts beyond gap", "Cast on 60 sts. Work flat. Continue on the last set of sts for the left shoulder."),
     *(
-        row("only|alone", rf"{_START}(?P<beg>{beg})(?:now\s+)?(?:cont(?:inu(?:e|ing))?|work(?:ing)?|proceed(?:ing)?|go\s+on|knit(?:ting)?)(?:\s+(?:working|knitting|even))?(?P<flat>{flat})\s+(?:on|over|with)\s+(?:the\s+)?((?:(?:left|right)\s+)?front|back)(?:\s+{STS})?\s+(?:only|alone)(?:\s+as\s+(?:foll(?:ow)?s?\.?|given\s+below))?(?P<end>{beg_end})", words, example)
-        for beg, flat, beg_end, words, example in (
-            ("", r"\s+(?:flat|in\s+rows|back\s+and\s+forth(?:\s+in\s+rows)?)", _WITH_ROW, r"\1Next row (\6): go on over \4 sts only. Work back and forth", "Working back and forth on back sts only, beg with a WS row."),
-            ("", r"\s+(?:flat|in\s+rows|back\s+and\s+forth(?:\s+in\s+rows)?)", _CLOSED, r"\1Go on over \4 sts only. Work back and forth", "Work back and forth on the back sts only."),
-            ("", r"\s+(?:flat|in\s+rows|back\s+and\s+forth(?:\s+in\s+rows)?)", _AND_ON, r"\1Go on over \4 sts only. Work back and forth. ", "Working back and forth on the back sts only, purl 1 row."),
-            ("", "", _CLOSED, r"\1Go on over \4 sts only", "Continue on back sts only."),
-            ("", "", _AND_ON, r"\1Go on over \4 sts only. ", "Working on back sts only, purl 1 row."),
+        row("only|alone", rf"{_START}(?:now\s+)?(?:cont(?:inu(?:e|ing))?|work(?:ing)?|proceed(?:ing)?|go\s+on|knit(?:ting)?)(?:\s+(?:working|knitting|even))?{flat}\s+(?:on|over|with)\s+(?:the\s+)?((?:(?:left|right)\s+)?front|back)(?:\s+{STS})?\s+(?:only|alone)(?:\s+as\s+(?:foll(?:ow)?s?\.?|given\s+below))?{end}", words, example)
+        for flat, end, words, example in (
+            (_FLAT, _WITH_ROW, r"\1Next row (\3): go on over \2 sts only. Work back and forth", "Working back and forth on back sts only, beg with a WS row."),
+            (_FLAT, _CLOSED, r"\1Go on over \2 sts only. Work back and forth", "Work back and forth on the back sts only."),
+            (_FLAT, _AND_ON, r"\1Go on over \2 sts only. Work back and forth. ", "Working back and forth on the back sts only, purl 1 row."),
+            ("", _CLOSED, r"\1Go on over \2 sts only", "Continue on back sts only."),
+            ("", _AND_ON, r"\1Go on over \2 sts only. ", "Working on back sts only, purl 1 row."),
         )
     ),
     row("only for|first group|first set", rf"(\bon\s+(?:these|this))\s+(?:first\s+)?({N}\s+{STS}|(?:set|group|lot)\s+of\s+{STS})\s+(only)(?:\s+{_STEP})?{_E}", r"\1 \2 \3", "Turn and work on these 24 sts only for the first side of neck."),
